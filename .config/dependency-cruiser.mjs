@@ -1,0 +1,143 @@
+/**
+ * The direction of dependency: units ← pure modules ← variants, faults, grading ← data ← app.
+ * A rule that fails names the two files; the way out is to move code, seldom to loosen the rule.
+ */
+
+const ownCode = '^(app|components|lib|prisma|proxy)';
+const test = '[.]test[.]tsx?$';
+
+/** Folders that know no React, three, Next, Prisma or Node, with the siblings each may use. */
+const pure = {
+  units: [],
+  sky: ['units'],
+  pointing: ['units', 'sky'],
+  variants: ['units', 'sky', 'pointing'],
+  grading: ['units', 'sky', 'pointing', 'variants'],
+};
+
+/** @param {string[]} folders */
+const inLib = (folders) => `^lib/(${folders.join('|')})/`;
+
+const siblings = Object.entries(pure).map(([folder, allowed]) => ({
+  name: `siblings-of-${folder}`,
+  comment: `lib/${folder} may use ${allowed.length > 0 ? allowed.map((a) => `lib/${a}`).join(', ') : 'nothing else of ours'}.`,
+  severity: /** @type {const} */ ('error'),
+  from: { path: `^lib/${folder}/`, pathNot: test },
+  to: { path: '^(app|components|lib|prisma)/', pathNot: inLib([folder, ...allowed]) },
+}));
+
+/** @type {import('dependency-cruiser').IConfiguration} */
+export default {
+  forbidden: [
+    {
+      name: 'no-cycles',
+      comment: 'Two files that need each other are one concept, or hide a third.',
+      severity: 'error',
+      from: {},
+      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+    },
+    ...siblings,
+    {
+      name: 'pure-stays-pure',
+      comment: 'The engine runs the same in the browser, on the server and in a test.',
+      severity: 'error',
+      from: { path: [inLib(Object.keys(pure)), '^lib/auth/policy[.]ts$'], pathNot: test },
+      to: {
+        path: [
+          '^node_modules/(@types/)?(react|react-dom|three|@react-three|next|@prisma|prisma|better-sqlite3|server-only)(/|$)',
+        ],
+      },
+    },
+    {
+      name: 'pure-needs-no-node',
+      comment: 'No Node built-ins in the engine: time, files and randomness are passed in.',
+      severity: 'error',
+      from: { path: [inLib(Object.keys(pure)), '^lib/auth/policy[.]ts$'], pathNot: test },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'policy-stands-alone',
+      comment: 'Who may do what is decided from the viewer and the thing alone.',
+      severity: 'error',
+      from: { path: '^lib/auth/policy[.]ts$' },
+      to: { path: ownCode },
+    },
+    {
+      name: 'sky-alone-asks-the-ephemeris',
+      comment: 'astronomy-engine and temporal-polyfill are wrapped once, in lib/sky.',
+      severity: 'error',
+      from: { path: ownCode, pathNot: ['^lib/sky/', test, '^lib/commands/bench'] },
+      to: { path: '^node_modules/(astronomy-engine|temporal-polyfill)(/|$)' },
+    },
+    {
+      name: 'data-alone-uses-the-database',
+      comment: 'Only lib/data knows Prisma and the generated client.',
+      severity: 'error',
+      from: { path: ownCode, pathNot: ['^lib/data/', '^prisma/', test] },
+      to: {
+        path: ['^node_modules/(@prisma|prisma|better-sqlite3)(/|$)', '^lib/data/generated/'],
+      },
+    },
+    {
+      name: 'components-take-types-from-data',
+      comment: 'A component is given its data; app asks lib/data for it.',
+      severity: 'error',
+      from: { path: '^components/' },
+      to: {
+        path: ['^lib/(data|content|commands)/', '^lib/auth/session[.]ts$', '^prisma/'],
+        // The schema that a form and the server share.
+        pathNot: '^lib/data/[a-z-]+-input[.]ts$',
+        dependencyTypesNot: ['type-only'],
+      },
+    },
+    {
+      name: 'ui-has-no-domain',
+      comment: 'Buttons, fields and tables know nothing of stars and marks.',
+      severity: 'error',
+      from: { path: '^components/ui/', pathNot: test },
+      to: {
+        path: '^(lib|components)/',
+        pathNot: ['^components/ui/', '^lib/routes[.]ts$', '^lib/auth/policy[.]ts$'],
+      },
+    },
+    {
+      name: 'data-below-app',
+      comment: 'Nothing under lib knows pages, components or commands.',
+      severity: 'error',
+      from: { path: '^lib/', pathNot: [test, '^lib/commands/'] },
+      to: { path: '^(app|components|lib/commands|tests)/' },
+    },
+    {
+      name: 'only-tests-import-app',
+      comment: 'Routes are the outermost layer.',
+      severity: 'error',
+      from: { path: ownCode, pathNot: ['^app/', test] },
+      to: { path: '^app/' },
+    },
+    {
+      name: 'not-from-tests',
+      comment: 'What ships does not lean on what tests it.',
+      severity: 'error',
+      from: { path: ownCode, pathNot: test },
+      to: { path: ['^tests/', test] },
+    },
+    {
+      name: 'resolvable',
+      comment: 'Every import leads somewhere.',
+      severity: 'error',
+      from: {},
+      to: { couldNotResolve: true },
+    },
+  ],
+  options: {
+    doNotFollow: { path: ['node_modules', '^lib/data/generated/'] },
+    exclude: { path: ['[.]css$', '[.]json$'] },
+    tsConfig: { fileName: 'tsconfig.json' },
+    tsPreCompilationDeps: true,
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'require', 'node', 'default', 'types'],
+      mainFields: ['module', 'main', 'types'],
+    },
+  },
+};

@@ -1,0 +1,65 @@
+import { defineConfig } from 'eslint/config';
+import next from 'eslint-config-next/core-web-vitals';
+// @ts-expect-error: the package carries no types.
+import jsxA11y from 'eslint-plugin-jsx-a11y';
+import reactHooks from 'eslint-plugin-react-hooks';
+import tseslint from 'typescript-eslint';
+
+export default defineConfig(
+  {
+    ignores: [
+      '**/node_modules/**',
+      '**/.next*/**',
+      'lib/data/generated/**',
+      'next-env.d.ts',
+      'data/**',
+    ],
+  },
+  { linterOptions: { reportUnusedDisableDirectives: 'error' } },
+  ...next,
+  tseslint.configs.strictTypeChecked,
+  {
+    rules: {
+      ...reactHooks.configs.flat['recommended-latest'].rules,
+      ...jsxA11y.flatConfigs.strict.rules,
+    },
+  },
+  {
+    languageOptions: {
+      parserOptions: {
+        projectService: true,
+        tsconfigRootDir: new URL('..', import.meta.url).pathname,
+      },
+    },
+    rules: {
+      // Marks, counts and angles are what most sentences here are about.
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+      // Index signatures of process.env and of params are read with brackets on purpose.
+      '@typescript-eslint/dot-notation': 'off',
+      '@typescript-eslint/consistent-type-imports': 'error',
+      '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+      '@typescript-eslint/switch-exhaustiveness-check': [
+        'error',
+        { considerDefaultExhaustiveForUnions: true },
+      ],
+      // A longer file needs a reason, given where the rule is switched off.
+      'max-lines': ['error', { max: 250, skipBlankLines: true, skipComments: true }],
+      eqeqeq: 'error',
+      'import/no-anonymous-default-export': 'off',
+      'no-console': 'error',
+    },
+  },
+  {
+    files: ['lib/commands/**', 'prisma/**', '.config/**'],
+    rules: { 'no-console': 'off' },
+  },
+  {
+    files: ['**/*.test.ts', '**/*.test.tsx', 'tests/**'],
+    rules: { 'max-lines': 'off' },
+  },
+  {
+    // Its plugins are untyped.
+    files: ['.config/eslint.config.mjs'],
+    extends: [tseslint.configs.disableTypeChecked],
+  },
+);
