@@ -1,0 +1,15 @@
+import type { ReactNode } from 'react';
+import { SiteShell } from '@/components/ui/site-shell';
+import { getViewer } from '@/lib/auth/session';
+import { chooseTheme, leave } from './shell-actions';
+import { readTheme } from './theme-choice';
+
+/** The shell for whoever is asking. A courtesy only: what a page may show is decided in lib/data. */
+export async function PageFrame({ children }: { children: ReactNode }) {
+  const [viewer, theme] = await Promise.all([getViewer(), readTheme()]);
+  return (
+    <SiteShell viewer={viewer} theme={theme} setTheme={chooseTheme} signOut={leave}>
+      {children}
+    </SiteShell>
+  );
+}

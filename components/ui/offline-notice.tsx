@@ -1,0 +1,35 @@
+'use client';
+
+import { useSyncExternalStore } from 'react';
+import { WifiOff } from 'lucide-react';
+
+function listen(changed: () => void): () => void {
+  window.addEventListener('online', changed);
+  window.addEventListener('offline', changed);
+  return () => {
+    window.removeEventListener('online', changed);
+    window.removeEventListener('offline', changed);
+  };
+}
+
+/** Says when the connection is gone and what still works. Always mounted, so that it is read out. */
+export function OfflineNotice() {
+  const offline = useSyncExternalStore(
+    listen,
+    () => !navigator.onLine,
+    () => false,
+  );
+  return (
+    <div role="status" aria-live="polite" className="no-print">
+      {offline ? (
+        <p className="flex items-center justify-center gap-2 border-b-2 border-caution bg-caution-soft px-4 py-2 text-sm font-semibold text-caution">
+          <WifiOff aria-hidden="true" className="size-4 shrink-0" />
+          <span>
+            No connection. You can go on with what is open on this page; wait with sending until
+            this line is gone.
+          </span>
+        </p>
+      ) : null}
+    </div>
+  );
+}

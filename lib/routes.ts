@@ -1,0 +1,68 @@
+/**
+ * Every address of the product is built here, so that a page can be moved in one place.
+ * Only what is public in an address goes into one: ids, never names, codes or secrets
+ * (OWASP ASVS 5.0, 14.2.1). An invitation's token is the one exception: it is used once.
+ */
+
+/** Query values that are worth carrying; the empty ones are left out. */
+export type QueryValues = Readonly<Record<string, string | number | null | undefined>>;
+
+function withQuery(path: string, query?: QueryValues): string {
+  if (query === undefined) return path;
+  const search = new URLSearchParams();
+  for (const [name, value] of Object.entries(query)) {
+    if (value === null || value === undefined || value === '') continue;
+    search.set(name, String(value));
+  }
+  const text = search.toString();
+  return text === '' ? path : `${path}?${text}`;
+}
+
+const segment = (id: string): string => encodeURIComponent(id);
+
+export const routes = {
+  home: () => '/',
+  about: () => '/about',
+
+  labs: {
+    /** The visitor's practice; the query holds the round, so that nothing needs to be stored. */
+    pickThePair: (query?: QueryValues) => withQuery('/labs/pick-the-pair', query),
+  },
+
+  lessons: {
+    all: () => '/lessons',
+    one: (slug: string) => `/lessons/${segment(slug)}`,
+    choosingAlignmentStars: () => '/lessons/choosing-alignment-stars',
+  },
+
+  signIn: {
+    student: () => '/sign-in',
+    teacher: () => '/sign-in/teacher',
+  },
+  firstTeacher: () => '/first-teacher',
+  invitation: (token: string) => `/invitation/${segment(token)}`,
+
+  student: {
+    myWork: () => '/my',
+    attempt: (attemptId: string) => `/my/attempts/${segment(attemptId)}`,
+    attemptResult: (attemptId: string) => `/my/attempts/${segment(attemptId)}/result`,
+  },
+
+  teacher: {
+    desk: () => '/desk',
+    newClass: () => '/desk/classes/new',
+    /** The class's gradebook. */
+    classGradebook: (classId: string) => `/desk/classes/${segment(classId)}`,
+    classRoster: (classId: string) => `/desk/classes/${segment(classId)}/roster`,
+    classCards: (classId: string) => `/desk/classes/${segment(classId)}/cards`,
+    classSettings: (classId: string) => `/desk/classes/${segment(classId)}/settings`,
+    newAssignment: (classId: string) => `/desk/classes/${segment(classId)}/assignments/new`,
+    assignment: (assignmentId: string) => `/desk/assignments/${segment(assignmentId)}`,
+    student: (studentId: string) => `/desk/students/${segment(studentId)}`,
+    attempt: (attemptId: string) => `/desk/attempts/${segment(attemptId)}`,
+    account: () => '/desk/account',
+  },
+
+  /** The star catalogue; the version makes it cacheable for ever. */
+  skyCatalogue: (version: string) => withQuery('/sky-data/catalogue', { v: version }),
+} as const;
