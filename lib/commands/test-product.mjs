@@ -1,0 +1,158 @@
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import path from 'node:path';
+import { requireChromium } from './browser.mjs';
+import { ensureBuilt, ensureGenerated } from './build.mjs';
+import { ensureInstalled } from './install.mjs';
+import { root, runPackage, showFailure, step, StepFailure, stopAll } from './steps.mjs';
+
+/** @typedef {{ passed: number, failed: number }} Count */
+
+const outputFolder = path.join(root, 'tests/e2e/.output');
+const unitReport = path.join(outputFolder, 'unit.json');
+const browserReport = path.join(outputFolder, 'browser.json');
+
+/** The folder that tests build into, so that a product that is being served is left alone. */
+export const testBuildFolder = '.next-test';
+
+/**
+ * @param {string} file
+ * @returns {any} what the JSON says, null when the tests never got as far as writing it
+ */
+const readReport = (file) => (existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : null);
+
+/** @returns {Count} */
+function unitCount() {
+  const report = readReport(unitReport);
+  if (report === null) return { passed: 0, failed: 0 };
+  return { passed: report.numPassedTests, failed: report.numFailedTests };
+}
+
+/** @returns {Count} */
+function browserCount() {
+  const report = readReport(browserReport);
+  if (report === null) return { passed: 0, failed: 0 };
+  return { passed: report.stats.expected, failed: report.stats.unexpected + report.stats.flaky };
+}
+
+/**
+ * Nothing may be left out: a test that is skipped is a test that failed.
+ *
+ * @param {string} file
+ * @param {(report: any) => number} skipped
+ */
+function refuseSkipped(file, skipped) {
+  const count = skipped(readReport(file));
+  if (count > 0) throw new StepFailure(`${count} tests were skipped.`);
+}
+
+/** @type {{ title: string, quiet?: boolean, work: () => Promise<unknown> }[]} */
+const steps = [
+  { title: 'Packages', work: ensureInstalled },
+  { title: 'Database client', work: ensureGenerated },
+  {
+    title: 'Format',
+    work: () => runPackage('prettier/bin/prettier.cjs', ['--check', '--log-level=warn', ...formatted]),
+  },
+  {
+    title: 'Types',
+    work: async () => {
+      await runPackage('next/dist/bin/next', ['typegen']);
+      await runPackage('typescript/bin/tsc', ['--noEmit']);
+    },
+  },
+  {
+    title: 'Lint',
+    work: () =>
+      runPackage('eslint/bin/eslint.js', [
+        ...['--config', '.config/eslint.config.mjs', '--max-warnings=0'],
+        ...['--cache', '--cache-location', 'node_modules/.cache/eslint/', '.'],
+      ]),
+  },
+  {
+    title: 'Direction of dependency',
+    work: () =>
+      runPackage('dependency-cruiser/bin/dependency-cruise.mjs', [
+        ...['--config', '.config/dependency-cruiser.mjs'],
+        ...['app', 'components', 'lib', 'prisma', 'proxy.ts', 'tests'],
+      ]),
+  },
+  {
+    title: 'Unused code',
+    work: () => runPackage('knip/bin/knip.js', ['--config', '.config/knip.json', '--no-progress']),
+  },
+  {
+    title: 'Unit, reference and server tests',
+    quiet: true,
+    work: async () => {
+      await runPackage(
+        'vitest/vitest.mjs',
+        [
+          ...['run', '--config', '.config/vitest.config.ts', '--reporter=default'],
+          ...['--reporter=json', `--outputFile.json=${unitReport}`],
+        ],
+        { show: true },
+      );
+      refuseSkipped(unitReport, (report) => report.numPendingTests + report.numTodoTests);
+    },
+  },
+  { title: 'Browser', work: requireChromium },
+  { title: 'Production build', work: () => ensureBuilt(testBuildFolder) },
+  {
+    title: 'Browser tests',
+    quiet: true,
+    work: async () => {
+      await runPackage(
+        '@playwright/test/cli.js',
+        ['test', '--config', '.config/playwright.config.ts'],
+        { show: true, env: { PLAYWRIGHT_JSON_OUTPUT_FILE: browserReport } },
+      );
+      refuseSkipped(browserReport, (report) => report.stats.skipped);
+    },
+  },
+];
+
+/** What Prettier looks after: all that is written here by hand. */
+const formatted = [
+  '{app,components,lib,prisma,tests,.config}/**/*.{ts,tsx,mjs,css,json}',
+  '*.{ts,json}',
+  '!lib/data/generated/**',
+  '!package-lock.json',
+  '!tests/**/fixtures/**',
+];
+
+/**
+ * `npm test`: every check there is, in order, until one fails.
+ *
+ * @returns {Promise<number>} the exit code
+ */
+export async function testProduct() {
+  process.on('SIGINT', stopAll);
+  process.on('SIGTERM', stopAll);
+  rmSync(outputFolder, { recursive: true, force: true });
+  mkdirSync(outputFolder, { recursive: true });
+  /** @type {{ title: string, seconds: number, ok: boolean }[]} */
+  const done = [];
+  let ok = true;
+  for (const { title, quiet = false, work } of steps) {
+    const startedAt = performance.now();
+    try {
+      await step(title, work, { quiet });
+    } catch (error) {
+      showFailure(error);
+      ok = false;
+    }
+    done.push({ title, seconds: (performance.now() - startedAt) / 1000, ok });
+    if (!ok) break;
+  }
+  console.log('');
+  for (const { title, seconds, ok: passed } of done) {
+    console.log(`${passed ? 'ok    ' : 'FAILED'}  ${seconds.toFixed(1).padStart(6)} s  ${title}`);
+  }
+  for (const { title } of steps.slice(done.length)) console.log(`not run           ${title}`);
+  const counts = [unitCount(), browserCount()];
+  const passed = counts.reduce((sum, count) => sum + count.passed, 0);
+  const failed = counts.reduce((sum, count) => sum + count.failed, 0);
+  // A step that is no test counts as one failure, so that the line never reads well when it is not.
+  console.log(`\n${passed} passed, ${ok ? failed : Math.max(failed, 1)} failed`);
+  return ok ? 0 : 1;
+}

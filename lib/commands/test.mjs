@@ -1,0 +1,5 @@
+import { refuseUnsupportedNode } from './node-version.mjs';
+
+refuseUnsupportedNode();
+const { testProduct } = await import('./test-product.mjs');
+process.exitCode = await testProduct();

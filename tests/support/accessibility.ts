@@ -1,0 +1,15 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Page } from '@playwright/test';
+
+/** WCAG 2.2 up to AA; anything axe finds serious or critical fails, with the element named. */
+export async function expectAccessible(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+    .analyze();
+  const serious = violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .flatMap(({ id, help, nodes }) =>
+      nodes.map(({ target }) => `${id} (${help}): ${target.join(' ')}`),
+    );
+  expect(serious, `serious accessibility problems at ${page.url()}`).toEqual([]);
+}
