@@ -42,10 +42,14 @@ function filesBelow(relative) {
  *
  * @param {string[]} filesAndFolders relative to the project
  */
-function fingerprint(filesAndFolders) {
+export function fingerprint(filesAndFolders) {
   const hash = createHash('sha256');
   for (const file of filesAndFolders.flatMap(filesBelow)) {
-    hash.update(file).update('\0').update(readFileSync(path.join(root, file))).update('\0');
+    hash
+      .update(file)
+      .update('\0')
+      .update(readFileSync(path.join(root, file)))
+      .update('\0');
   }
   return hash.digest('hex');
 }

@@ -29,7 +29,10 @@ function parseReport(output) {
   try {
     return JSON.parse(lastLine);
   } catch {
-    throw new StepFailure('The data folder was prepared, but its report could not be read.', output);
+    throw new StepFailure(
+      'The data folder was prepared, but its report could not be read.',
+      output,
+    );
   }
 }
 

@@ -55,7 +55,9 @@ async function driverLoads() {
  */
 export async function ensureInstalled() {
   if (!isInstalled()) {
-    await step('Installing packages', () => npm('ci', '--ignore-scripts', '--no-audit', '--no-fund'));
+    await step('Installing packages', () =>
+      npm('ci', '--ignore-scripts', '--no-audit', '--no-fund'),
+    );
   }
   if (await driverLoads()) return;
   await step('Preparing the database driver (compiling it can take two minutes)', async () => {

@@ -70,9 +70,13 @@ async function requireFreePort(host, port) {
     );
   }
   if (found.code === 'EACCES') {
-    throw new StepFailure(`This computer does not let you serve on port ${port}: take one above 1023.`);
+    throw new StepFailure(
+      `This computer does not let you serve on port ${port}: take one above 1023.`,
+    );
   }
-  throw new StepFailure(`Cannot listen on ${host}, port ${port} (${found.code}). Check HOST and PORT.`);
+  throw new StepFailure(
+    `Cannot listen on ${host}, port ${port} (${found.code}). Check HOST and PORT.`,
+  );
 }
 
 /** This computer's IPv4 addresses on the networks it is part of. */
@@ -111,7 +115,9 @@ async function printSchool({ firstTeacherToken }, { host, port }) {
     console.log(await qrcode.toString(first, { type: 'terminal', small: true }));
   }
   if (firstTeacherToken !== null) {
-    console.log('There is no teacher yet. Open /first-teacher and enter this token, good for one use:');
+    console.log(
+      'There is no teacher yet. Open /first-teacher and enter this token, good for one use:',
+    );
     console.log(`\n  ${firstTeacherToken}\n`);
   }
 }

@@ -51,7 +51,8 @@ const steps = [
   { title: 'Database client', work: ensureGenerated },
   {
     title: 'Format',
-    work: () => runPackage('prettier/bin/prettier.cjs', ['--check', '--log-level=warn', ...formatted]),
+    work: () =>
+      runPackage('prettier/bin/prettier.cjs', ['--check', '--log-level=warn', ...formatted]),
   },
   {
     title: 'Types',

@@ -1,0 +1,69 @@
+import { beforeAll, expect, test } from 'vitest';
+import { db } from '@/lib/data/db';
+import { findExpired, purge } from '@/lib/data/purge';
+import { useSchoolDatabase } from '../support/school-database';
+
+useSchoolDatabase();
+const now = new Date('2027-10-01T12:00:00Z');
+const at = (text: string) => new Date(text);
+
+async function makeClass(name: string, retentionDate: Date) {
+  const made = await db().class.create({
+    data: {
+      name,
+      code: name.toUpperCase().padEnd(8, 'X'),
+      timeZone: 'Europe/London',
+      retentionDate,
+      createdAt: at('2026-09-01T00:00:00Z'),
+    },
+  });
+  const student = await db().student.create({
+    data: { classId: made.id, cardNumber: 1, displayName: 'Kestrel' },
+  });
+  return { classId: made.id, studentId: student.id };
+}
+
+const makeSession = (studentId: string, tokenHash: string, lastSeenAt: Date, endedAt?: Date) =>
+  db().session.create({
+    data: {
+      tokenHash,
+      studentId,
+      device: 'test',
+      createdAt: at('2027-09-30T00:00:00Z'),
+      lastSeenAt,
+      endedAt: endedAt ?? null,
+    },
+  });
+
+beforeAll(async () => {
+  await makeClass('past', at('2027-10-01T11:59:59Z'));
+  const { studentId } = await makeClass('current', at('2027-10-01T12:00:01Z'));
+  await makeSession(studentId, 'in use', at('2027-10-01T00:00:01Z'));
+  await makeSession(studentId, 'idle for over twelve hours', at('2027-09-30T23:59:59Z'));
+  await makeSession(
+    studentId,
+    'signed out',
+    at('2027-10-01T11:00:00Z'),
+    at('2027-10-01T11:00:00Z'),
+  );
+});
+
+test('what would be deleted is told, and nothing is deleted by telling', async () => {
+  const expected = {
+    classes: [{ name: 'past', students: 1, retentionDate: '2027-10-01T11:59:59.000Z' }],
+    sessions: 2,
+    invitations: 0,
+  };
+  expect(await findExpired(now)).toEqual(expected);
+  expect(await findExpired(now)).toEqual(expected);
+});
+
+test('a class past its date goes with its students; the other and its open session stay', async () => {
+  await purge(now);
+  const classes = await db().class.findMany({ select: { name: true } });
+  const students = await db().student.findMany({ select: { class: { select: { name: true } } } });
+  const sessions = await db().session.findMany({ select: { tokenHash: true } });
+  expect(classes).toEqual([{ name: 'current' }]);
+  expect(students).toEqual([{ class: { name: 'current' } }]);
+  expect(sessions).toEqual([{ tokenHash: 'in use' }]);
+});
