@@ -3,3 +3,59 @@ export type Viewer =
   | { kind: 'anonymous' }
   | { kind: 'teacher'; teacherId: string; displayName: string }
   | { kind: 'student'; studentId: string; classId: string; displayName: string };
+
+/** What each role in a class may do: an observer reads, a teacher works, the owner also disposes. */
+export type ClassRole = 'owner' | 'teacher' | 'observer';
+
+/** A class as far as permission goes. */
+export type ClassAccess = {
+  id: string;
+  members: readonly { teacherId: string; role: ClassRole }[];
+};
+type StudentAccess = { id: string; class: ClassAccess };
+type AttemptAccess = { student: StudentAccess };
+type AssignmentAccess = { class: ClassAccess; state: 'draft' | 'published' };
+
+/** The viewer's role in the class; null for everybody who is not one of its teachers. */
+export function roleIn(viewer: Viewer, schoolClass: ClassAccess): ClassRole | null {
+  if (viewer.kind !== 'teacher') return null;
+  return schoolClass.members.find(({ teacherId }) => teacherId === viewer.teacherId)?.role ?? null;
+}
+
+/** Roster, gradebook, attempts and assignments, to read. */
+export const canSeeClass = (viewer: Viewer, schoolClass: ClassAccess): boolean =>
+  roleIn(viewer, schoolClass) !== null;
+
+/** Roster, cards, assignments, marks and settings, to change; accommodations and exports, to read. */
+export const canTeachClass = (viewer: Viewer, schoolClass: ClassAccess): boolean => {
+  const role = roleIn(viewer, schoolClass);
+  return role === 'owner' || role === 'teacher';
+};
+
+/** Deleting, the retention date, and who else teaches here. */
+export const canOwnClass = (viewer: Viewer, schoolClass: ClassAccess): boolean =>
+  roleIn(viewer, schoolClass) === 'owner';
+
+export const canCreateClass = (viewer: Viewer): boolean => viewer.kind === 'teacher';
+
+/** Draft, save and submit: the student alone, never a teacher in the student's place. */
+export const canWorkOnAttempt = (viewer: Viewer, attempt: AttemptAccess): boolean =>
+  viewer.kind === 'student' && viewer.studentId === attempt.student.id;
+
+/** That the attempt exists, its sky and its state; not yet its result. */
+export const canSeeAttempt = (viewer: Viewer, attempt: AttemptAccess): boolean =>
+  canWorkOnAttempt(viewer, attempt) || canSeeClass(viewer, attempt.student.class);
+
+/** Marks, the best pair and the explanation: the student only from the time the teacher set. */
+export const canSeeResult = (
+  viewer: Viewer,
+  attempt: AttemptAccess & { feedbackVisible: boolean },
+): boolean =>
+  canSeeClass(viewer, attempt.student.class) ||
+  (attempt.feedbackVisible && canWorkOnAttempt(viewer, attempt));
+
+/** Seeing it in the list of what is due, starting it, practising on it. */
+export const canTakeAssignment = (viewer: Viewer, assignment: AssignmentAccess): boolean =>
+  viewer.kind === 'student' &&
+  viewer.classId === assignment.class.id &&
+  assignment.state === 'published';

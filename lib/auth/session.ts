@@ -1,47 +1,110 @@
 import 'server-only';
+import { cookies, headers } from 'next/headers';
+import { cache } from 'react';
+import { systemClock } from '../data/clock';
+import { env } from '../data/env';
+import {
+  createTeacherFromInvitation,
+  type NewTeacher,
+} from '../data/invitations';
 import type { Result } from '../data/result';
+import {
+  endSessionById,
+  endSessionOf,
+  listSessionsOf,
+  openSession,
+  viewerOfToken,
+  type SessionSubject,
+  type SessionSummary,
+} from '../data/sessions';
+import { checkCard, checkPassword, type TryOrigin } from '../data/sign-in';
+import { newToken } from '../data/tokens';
+import { deviceName } from './device-name';
 import type { Viewer } from './policy';
 
-export type SessionSummary = {
-  id: string;
-  createdAt: string;
-  lastSeenAt: string;
-  /** "Firefox on Windows": from the browser's own words, never an address. */
-  device: string;
-  current: boolean;
-};
+/** The prefix makes browsers insist on https and this host alone; it needs https to be set at all. */
+const cookieName = (name: string): string =>
+  env().secureCookies ? `__Host-duskbench-${name}` : `duskbench-${name}`;
+const cookieOptions = () =>
+  ({ httpOnly: true, sameSite: 'lax', secure: env().secureCookies, path: '/' }) as const;
+
+async function sessionToken(): Promise<string | null> {
+  return (await cookies()).get(cookieName('session'))?.value ?? null;
+}
 
 /** Who is asking; looked up once per request. */
-export async function getViewer(): Promise<Viewer> {
-  throw new Error('not written yet');
+export const getViewer = cache(async (): Promise<Viewer> => {
+  const token = await sessionToken();
+  return token === null ? { kind: 'anonymous' } : viewerOfToken(token);
+});
+
+/**
+ * The device is a random cookie that means nothing else. The header with the address can be forged
+ * by the sender unless one's own proxy writes it; the limits on card and device hold all the same.
+ */
+async function tryOrigin(): Promise<TryOrigin> {
+  const jar = await cookies();
+  const name = cookieName('device');
+  const device = jar.get(name)?.value ?? null;
+  if (device === null) jar.set(name, newToken(), { ...cookieOptions(), maxAge: 365 * 24 * 3600 });
+  const forwarded = (await headers()).get('x-forwarded-for')?.split(',').map((part) => part.trim());
+  // The last entry is the one that the nearest proxy (or the server itself) wrote.
+  const address = (env().trustProxy ? forwarded?.at(-1) : forwarded?.[0]) ?? null;
+  return { device, address };
 }
+
+async function open(subject: SessionSubject): Promise<void> {
+  const device = deviceName((await headers()).get('user-agent'));
+  const token = await openSession(subject, { device, previousToken: await sessionToken() });
+  // Without an age: the browser forgets it when it closes; the server counts the idle time.
+  (await cookies()).set(cookieName('session'), token, cookieOptions());
+}
+
 export async function signInStudent(input: {
   classCode: string;
   cardNumber: number | string;
   words: string;
 }): Promise<Result<{ studentId: string }>> {
-  throw new Error('not written yet');
+  const checked = await checkCard(input, await tryOrigin(), systemClock);
+  if (checked.ok) await open(checked.value);
+  return checked;
 }
+
 export async function signInTeacher(input: {
   email: string;
   password: string;
 }): Promise<Result<{ teacherId: string }>> {
-  throw new Error('not written yet');
+  const checked = await checkPassword(input, await tryOrigin(), systemClock);
+  if (checked.ok) await open(checked.value);
+  return checked;
 }
+
 export async function signOut(): Promise<void> {
-  throw new Error('not written yet');
+  const token = await sessionToken();
+  if (token !== null) await endSessionOf(token);
+  (await cookies()).set(cookieName('session'), '', { ...cookieOptions(), maxAge: 0 });
 }
-export type NewTeacher = { token: string; displayName: string; email: string; password: string };
+
+async function joinAsTeacher(
+  kind: 'first-teacher' | 'teacher',
+  input: NewTeacher,
+): Promise<Result<{ teacherId: string }>> {
+  const created = await createTeacherFromInvitation(kind, input, await tryOrigin());
+  if (created.ok) await open(created.value);
+  return created;
+}
+
+/** With the one-time token that the start command prints. Signs the new teacher in as well. */
+export const createFirstTeacher = (input: NewTeacher): Promise<Result<{ teacherId: string }>> =>
+  joinAsTeacher('first-teacher', input);
+
 /** Signs the new teacher in as well. */
-export async function createFirstTeacher(input: NewTeacher): Promise<Result<{ teacherId: string }>> {
-  throw new Error('not written yet');
-}
-export async function acceptInvitation(input: NewTeacher): Promise<Result<{ teacherId: string }>> {
-  throw new Error('not written yet');
-}
+export const acceptInvitation = (input: NewTeacher): Promise<Result<{ teacherId: string }>> =>
+  joinAsTeacher('teacher', input);
+
 export async function listSessions(viewer: Viewer): Promise<SessionSummary[]> {
-  throw new Error('not written yet');
+  return listSessionsOf(viewer, await sessionToken());
 }
-export async function endSession(viewer: Viewer, id: string): Promise<Result<null>> {
-  throw new Error('not written yet');
-}
+
+export const endSession = (viewer: Viewer, id: string): Promise<Result<null>> =>
+  endSessionById(viewer, id);

@@ -1,8 +1,26 @@
-import type { Viewer } from '../auth/policy';
-import type { Clock } from './clock';
-import type { Result } from './result';
+import 'server-only';
+import { randomBytes } from 'node:crypto';
+import { z } from 'zod';
+import { classCodeFrom } from '../auth/class-code';
+import {
+  canCreateClass,
+  canOwnClass,
+  canSeeClass,
+  canTeachClass,
+  roleIn,
+  type ClassRole,
+  type Viewer,
+} from '../auth/policy';
+import { classAccessSelect, mayWithClass } from './access';
+import { writeAudit } from './audit';
+import { systemClock, type Clock } from './clock';
+import { db } from './db';
+import { isUniqueViolation } from './is-unique-violation';
+import { firstMessage, nameSchema } from './names';
+import { failure, notFound, success, type Result } from './result';
+import { isTimeZone } from './time-zones';
 
-export type ClassRole = 'owner' | 'teacher' | 'observer';
+export type { ClassRole } from '../auth/policy';
 export type ClassSummary = {
   id: string;
   name: string;
@@ -21,41 +39,176 @@ export type ClassDetails = ClassSummary & {
   idleSignOutMinutes: number | null;
 };
 
-export async function listClasses(viewer: Viewer): Promise<ClassSummary[]> {
-  throw new Error(`not written yet ${viewer.kind}`);
+const summarySelect = {
+  ...classAccessSelect,
+  name: true,
+  code: true,
+  timeZone: true,
+  isDemo: true,
+  retentionDate: true,
+  idleSignOutMinutes: true,
+  _count: { select: { students: true, assignments: true } },
+} as const;
+
+type ClassRow = {
+  id: string;
+  members: { teacherId: string; role: ClassRole }[];
+  name: string;
+  code: string;
+  timeZone: string;
+  isDemo: boolean;
+  _count: { students: number; assignments: number };
+};
+
+function summaryOf(viewer: Viewer, row: ClassRow): ClassSummary | null {
+  const role = roleIn(viewer, row);
+  if (role === null) return null;
+  const { id, name, code, timeZone, isDemo, _count } = row;
+  return {
+    id,
+    name,
+    code,
+    timeZone,
+    studentCount: _count.students,
+    assignmentCount: _count.assignments,
+    role,
+    isDemo,
+  };
 }
+
+const classNameSchema = nameSchema('The name of the class', 80);
+
+export async function listClasses(viewer: Viewer): Promise<ClassSummary[]> {
+  if (viewer.kind !== 'teacher') return [];
+  const rows = await db().class.findMany({
+    where: { members: { some: { teacherId: viewer.teacherId } } },
+    orderBy: [{ createdAt: 'asc' }, { id: 'asc' }],
+    select: summarySelect,
+  });
+  return rows.map((row) => summaryOf(viewer, row)).filter((row) => row !== null);
+}
+
+/**
+ * End of the school year + 90 days, taking the next 31 July as its end: our guess for a new class;
+ * the owner sets the date.
+ */
+export function defaultRetentionDate(now: Date): Date {
+  const year = now.getUTCMonth() >= 7 ? now.getUTCFullYear() + 1 : now.getUTCFullYear();
+  return new Date(Date.UTC(year, 6, 31 + 90));
+}
+
+/** A code that no class has. 40 random bits meet by accident once in a lifetime, hence few tries. */
+async function unusedClassCode(): Promise<string> {
+  for (let tries = 0; tries < 5; tries += 1) {
+    const code = classCodeFrom(randomBytes(8));
+    if ((await db().class.count({ where: { code } })) === 0) return code;
+  }
+  throw new Error('five random class codes were all taken: the random numbers are not random');
+}
+
 export async function createClass(
   viewer: Viewer,
   input: { name: string; timeZone: string },
-  clock?: Clock,
+  clock: Clock = systemClock,
 ): Promise<Result<{ classId: string }>> {
-  throw new Error('not written yet');
+  if (!canCreateClass(viewer) || viewer.kind !== 'teacher') return notFound();
+  const name = classNameSchema.safeParse(input.name);
+  if (!name.success) return failure('bad-input', firstMessage(name.error), 'name');
+  if (!isTimeZone(input.timeZone)) {
+    return failure('bad-input', 'This time zone is not known. Choose one from the list.', 'timeZone');
+  }
+  const now = clock.now();
+  const { id } = await db().class.create({
+    data: {
+      name: name.data,
+      code: await unusedClassCode(),
+      timeZone: input.timeZone,
+      retentionDate: defaultRetentionDate(now),
+      createdAt: now,
+      members: { create: { teacherId: viewer.teacherId, role: 'owner' } },
+    },
+    select: { id: true },
+  });
+  return success({ classId: id });
 }
+
 export async function getClass(viewer: Viewer, classId: string): Promise<ClassDetails | null> {
-  throw new Error('not written yet');
+  const row = await db().class.findUnique({ where: { id: classId }, select: summarySelect });
+  if (row === null || !canSeeClass(viewer, row)) return null;
+  const summary = summaryOf(viewer, row);
+  return (
+    summary && {
+      ...summary,
+      retentionDate: row.retentionDate.toISOString(),
+      idleSignOutMinutes: row.idleSignOutMinutes,
+    }
+  );
 }
+
 export async function renameClass(viewer: Viewer, classId: string, name: string): Promise<Result<null>> {
-  throw new Error('not written yet');
+  if (!(await mayWithClass(viewer, classId, canTeachClass))) return notFound();
+  const parsed = classNameSchema.safeParse(name);
+  if (!parsed.success) return failure('bad-input', firstMessage(parsed.error), 'name');
+  await db().class.update({ where: { id: classId }, data: { name: parsed.data } });
+  return success(null);
 }
-export async function rotateClassCode(viewer: Viewer, classId: string): Promise<Result<{ code: string }>> {
-  throw new Error('not written yet');
+
+/** The old code stops working at once; cards with it must be printed anew, their words stay good. */
+export async function rotateClassCode(
+  viewer: Viewer,
+  classId: string,
+  clock: Clock = systemClock,
+): Promise<Result<{ code: string }>> {
+  if (!(await mayWithClass(viewer, classId, canTeachClass))) return notFound();
+  const code = await unusedClassCode();
+  try {
+    await db().$transaction(async (transaction) => {
+      await transaction.class.update({ where: { id: classId }, data: { code } });
+      await writeAudit(transaction, viewer, { classId, action: 'class-code', subject: classId }, clock);
+    });
+  } catch (error) {
+    if (isUniqueViolation(error)) return failure('try-again', 'That did not work. Try again.');
+    throw error;
+  }
+  return success({ code });
 }
+
 /** 20 for the shared-computer sign-out, null for the usual four hours. */
 export async function setIdleSignOut(
   viewer: Viewer,
   classId: string,
   minutes: number | null,
 ): Promise<Result<null>> {
-  throw new Error('not written yet');
+  if (!(await mayWithClass(viewer, classId, canTeachClass))) return notFound();
+  const parsed = z.number().int().min(5).max(240).nullable().safeParse(minutes);
+  if (!parsed.success) {
+    return failure('bad-input', 'Give whole minutes from 5 to 240.', 'idleSignOutMinutes');
+  }
+  await db().class.update({ where: { id: classId }, data: { idleSignOutMinutes: parsed.data } });
+  return success(null);
 }
-/** The date (YYYY-MM-DD) after which the class and all its work may be purged. */
+
+/** The date (YYYY-MM-DD) from which the class and all its work may be purged. */
 export async function setRetentionDate(
   viewer: Viewer,
   classId: string,
   date: string,
+  clock: Clock = systemClock,
 ): Promise<Result<null>> {
-  throw new Error('not written yet');
+  if (!(await mayWithClass(viewer, classId, canOwnClass))) return notFound();
+  const parsed = z.iso.date().safeParse(date);
+  if (!parsed.success) return failure('bad-input', 'Give the date as year-month-day.', 'retentionDate');
+  const retentionDate = new Date(`${parsed.data}T00:00:00Z`);
+  if (retentionDate <= clock.now()) {
+    return failure('bad-input', 'Choose a day in the future.', 'retentionDate');
+  }
+  await db().class.update({ where: { id: classId }, data: { retentionDate } });
+  return success(null);
 }
+
+/** Students, work, marks, audit: all of it goes. */
 export async function deleteClass(viewer: Viewer, classId: string): Promise<Result<null>> {
-  throw new Error('not written yet');
+  if (!(await mayWithClass(viewer, classId, canOwnClass))) return notFound();
+  await db().class.delete({ where: { id: classId } });
+  return success(null);
 }

@@ -1,5 +1,14 @@
-import type { Viewer } from '../auth/policy';
-import type { Result } from './result';
+import 'server-only';
+import { z } from 'zod';
+import { hashSecret, newCardWords } from '../auth/passwords';
+import { canSeeClass, canTeachClass, type Viewer } from '../auth/policy';
+import { classOfStudent, mayWithClass } from './access';
+import { writeAudit } from './audit';
+import { systemClock, type Clock } from './clock';
+import { db } from './db';
+import { firstMessage, nameSchema } from './names';
+import { failure, notFound, success, type Result } from './result';
+import { logSecurityEvent } from './security-log';
 
 export type RosterRow = {
   studentId: string;
@@ -8,6 +17,7 @@ export type RosterRow = {
   hasCard: boolean;
   /** UTC, ISO 8601. */
   lastSeenAt: string | null;
+  /** 0 to an observer: accommodations are the teachers' business. */
   extraAttempts: number;
 };
 /** Printed once: the words are not kept. */
@@ -20,39 +30,177 @@ export type SignInCard = {
   className: string;
 };
 
+const studentNameSchema = nameSchema('A name', 60);
+const mostStudents = 500;
+
 export async function listRoster(viewer: Viewer, classId: string): Promise<RosterRow[] | null> {
-  throw new Error('not written yet');
+  if (!(await mayWithClass(viewer, classId, canSeeClass))) return null;
+  const seesAccommodations = await mayWithClass(viewer, classId, canTeachClass);
+  const students = await db().student.findMany({
+    where: { classId },
+    orderBy: { cardNumber: 'asc' },
+    select: {
+      id: true,
+      cardNumber: true,
+      displayName: true,
+      secretHash: true,
+      accommodation: { select: { extraAttempts: true } },
+      sessions: { select: { lastSeenAt: true }, orderBy: { lastSeenAt: 'desc' }, take: 1 },
+    },
+  });
+  return students.map((student) => ({
+    studentId: student.id,
+    cardNumber: student.cardNumber,
+    displayName: student.displayName,
+    hasCard: student.secretHash !== null,
+    lastSeenAt: student.sessions[0]?.lastSeenAt.toISOString() ?? null,
+    extraAttempts: seesAccommodations ? (student.accommodation?.extraAttempts ?? 0) : 0,
+  }));
 }
+
+/** All or none. Two students may share a name: the card number tells them apart. */
 export async function addStudents(
   viewer: Viewer,
   classId: string,
   names: readonly string[],
 ): Promise<Result<{ added: number; studentIds: string[] }>> {
-  throw new Error('not written yet');
+  if (!(await mayWithClass(viewer, classId, canTeachClass))) return notFound();
+  if (names.length === 0) return failure('bad-input', 'There is no name to add.', 'names');
+  const displayNames: string[] = [];
+  for (const [index, name] of names.entries()) {
+    const parsed = studentNameSchema.safeParse(name);
+    if (!parsed.success) {
+      return failure('bad-input', `Line ${index + 1}: ${firstMessage(parsed.error)}`, `names.${index}`);
+    }
+    displayNames.push(parsed.data);
+  }
+  return db().$transaction(async (transaction) => {
+    const there = await transaction.student.count({ where: { classId } });
+    if (there + displayNames.length > mostStudents) {
+      return failure('too-many', `A class holds at most ${mostStudents} students.`, 'names');
+    }
+    const { nextCardNumber } = await transaction.class.update({
+      where: { id: classId },
+      data: { nextCardNumber: { increment: displayNames.length } },
+      select: { nextCardNumber: true },
+    });
+    const first = nextCardNumber - displayNames.length;
+    const students = await transaction.student.createManyAndReturn({
+      data: displayNames.map((displayName, index) => ({
+        classId,
+        displayName,
+        cardNumber: first + index,
+      })),
+      select: { id: true },
+    });
+    return success({ added: students.length, studentIds: students.map(({ id }) => id) });
+  });
 }
+
 export async function renameStudent(viewer: Viewer, studentId: string, name: string): Promise<Result<null>> {
-  throw new Error('not written yet');
+  if ((await classOfStudent(viewer, studentId, canTeachClass)) === null) return notFound();
+  const parsed = studentNameSchema.safeParse(name);
+  if (!parsed.success) return failure('bad-input', firstMessage(parsed.error), 'name');
+  await db().student.update({ where: { id: studentId }, data: { displayName: parsed.data } });
+  return success(null);
 }
+
 export async function setExtraAttempts(
   viewer: Viewer,
   studentId: string,
   extraAttempts: number,
+  clock: Clock = systemClock,
 ): Promise<Result<null>> {
-  throw new Error('not written yet');
+  const classId = await classOfStudent(viewer, studentId, canTeachClass);
+  if (classId === null) return notFound();
+  const parsed = z.number().int().min(0).max(20).safeParse(extraAttempts);
+  if (!parsed.success) {
+    return failure('bad-input', 'Give a whole number from 0 to 20.', 'extraAttempts');
+  }
+  await db().$transaction(async (transaction) => {
+    await transaction.accommodation.upsert({
+      where: { studentId },
+      create: { studentId, extraAttempts: parsed.data },
+      update: { extraAttempts: parsed.data },
+    });
+    await writeAudit(
+      transaction,
+      viewer,
+      {
+        classId,
+        action: 'extra-attempts',
+        subject: `student ${studentId}`,
+        after: { extraAttempts: parsed.data },
+      },
+      clock,
+    );
+  });
+  return success(null);
 }
-/** Deletes the student with all attempts and marks. */
-export async function removeStudent(viewer: Viewer, studentId: string): Promise<Result<null>> {
-  throw new Error('not written yet');
+
+/** Deletes the student with all attempts, marks and sessions. */
+export async function removeStudent(
+  viewer: Viewer,
+  studentId: string,
+  clock: Clock = systemClock,
+): Promise<Result<null>> {
+  const classId = await classOfStudent(viewer, studentId, canTeachClass);
+  if (classId === null) return notFound();
+  await db().$transaction(async (transaction) => {
+    await transaction.student.delete({ where: { id: studentId } });
+    // What the audit says about this student goes as well: a deleted child leaves no trace.
+    await transaction.audit.deleteMany({ where: { classId, subject: { contains: studentId } } });
+    await writeAudit(transaction, viewer, { classId, action: 'student-removed', subject: 'student' }, clock);
+  });
+  return success(null);
 }
-/** Everything that is kept about one student, for the student or the family. */
-export async function exportStudent(viewer: Viewer, studentId: string): Promise<object | null> {
-  throw new Error('not written yet');
-}
+
 /** New secrets; the old ones and every session opened with them end. */
 export async function issueCards(
   viewer: Viewer,
   classId: string,
   which: readonly string[] | 'all' | 'without-card',
+  clock: Clock = systemClock,
 ): Promise<Result<SignInCard[]>> {
-  throw new Error('not written yet');
+  if (!(await mayWithClass(viewer, classId, canTeachClass))) return notFound();
+  const chosen =
+    which === 'all' ? {} : which === 'without-card' ? { secretHash: null } : { id: { in: [...which] } };
+  const students = await db().student.findMany({
+    where: { classId, ...chosen },
+    orderBy: { cardNumber: 'asc' },
+    select: {
+      id: true,
+      displayName: true,
+      cardNumber: true,
+      class: { select: { code: true, name: true } },
+    },
+  });
+  if (Array.isArray(which) && students.length !== new Set(which).size) return notFound();
+  const secrets = await Promise.all(
+    students.map(async ({ id }) => {
+      const words = newCardWords();
+      return { id, words, hash: await hashSecret(words) };
+    }),
+  );
+  await db().$transaction(async (transaction) => {
+    for (const { id, hash } of secrets) {
+      await transaction.student.update({ where: { id }, data: { secretHash: hash } });
+    }
+    await transaction.session.updateMany({
+      where: { studentId: { in: secrets.map(({ id }) => id) }, endedAt: null },
+      data: { endedAt: clock.now() },
+    });
+  });
+  await logSecurityEvent('cards-issued', classId, clock);
+  const wordsOf = new Map(secrets.map(({ id, words }) => [id, words]));
+  return success(
+    students.map((student) => ({
+      studentId: student.id,
+      displayName: student.displayName,
+      cardNumber: student.cardNumber,
+      words: (wordsOf.get(student.id) ?? '').replaceAll('-', ' '),
+      classCode: student.class.code,
+      className: student.class.name,
+    })),
+  );
 }

@@ -1,0 +1,82 @@
+import { describe, expect, test } from 'vitest';
+import {
+  canCreateClass,
+  canOwnClass,
+  canSeeAttempt,
+  canSeeClass,
+  canSeeResult,
+  canTakeAssignment,
+  canTeachClass,
+  canWorkOnAttempt,
+  roleIn,
+  type ClassAccess,
+  type Viewer,
+} from './policy';
+
+const teacher = (teacherId: string): Viewer => ({ kind: 'teacher', teacherId, displayName: teacherId });
+const student = (studentId: string, classId: string): Viewer => ({
+  kind: 'student',
+  studentId,
+  classId,
+  displayName: studentId,
+});
+const viewers = {
+  owner: teacher('owner'),
+  teacher: teacher('teacher'),
+  observer: teacher('observer'),
+  stranger: teacher('stranger'),
+  student: student('ann', 'class'),
+  classmate: student('ben', 'class'),
+  elsewhere: student('cy', 'other-class'),
+  anonymous: { kind: 'anonymous' },
+} satisfies Record<string, Viewer>;
+
+const schoolClass: ClassAccess = {
+  id: 'class',
+  members: [
+    { teacherId: 'owner', role: 'owner' },
+    { teacherId: 'teacher', role: 'teacher' },
+    { teacherId: 'observer', role: 'observer' },
+  ],
+};
+const attempt = { student: { id: 'ann', class: schoolClass } };
+
+const whoMay = (can: (viewer: Viewer) => boolean) =>
+  Object.entries(viewers)
+    .filter(([, viewer]) => can(viewer))
+    .map(([name]) => name);
+
+describe('who may', () => {
+  test.each<[string, (viewer: Viewer) => boolean, string[]]>([
+    ['make a class', canCreateClass, ['owner', 'teacher', 'observer', 'stranger']],
+    ['see the class', (v) => canSeeClass(v, schoolClass), ['owner', 'teacher', 'observer']],
+    ['change the class', (v) => canTeachClass(v, schoolClass), ['owner', 'teacher']],
+    ['dispose of the class', (v) => canOwnClass(v, schoolClass), ['owner']],
+    ['work on the attempt', (v) => canWorkOnAttempt(v, attempt), ['student']],
+    ['see the attempt', (v) => canSeeAttempt(v, attempt), ['owner', 'teacher', 'observer', 'student']],
+    [
+      'see the result at once',
+      (v) => canSeeResult(v, { ...attempt, feedbackVisible: true }),
+      ['owner', 'teacher', 'observer', 'student'],
+    ],
+    [
+      'see a result that is withheld',
+      (v) => canSeeResult(v, { ...attempt, feedbackVisible: false }),
+      ['owner', 'teacher', 'observer'],
+    ],
+    [
+      'take a published assignment',
+      (v) => canTakeAssignment(v, { class: schoolClass, state: 'published' }),
+      ['student', 'classmate'],
+    ],
+    ['take a draft', (v) => canTakeAssignment(v, { class: schoolClass, state: 'draft' }), []],
+  ])('%s', (_, can, expected) => {
+    expect(whoMay(can)).toEqual(expected);
+  });
+});
+
+test('a role belongs to the teacher of this class only', () => {
+  expect(roleIn(viewers.observer, schoolClass)).toBe('observer');
+  expect(roleIn(viewers.stranger, schoolClass)).toBeNull();
+  expect(roleIn(viewers.student, schoolClass)).toBeNull();
+});

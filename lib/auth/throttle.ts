@@ -1,0 +1,55 @@
+import 'server-only';
+import { RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible';
+
+/** Seconds in which failed tries are counted. */
+const windowSeconds = 600;
+const limiter = (keyPrefix: string, points: number) =>
+  new RateLimiterMemory({ keyPrefix, points, duration: windowSeconds });
+
+const byAccount = limiter('account', 10);
+const byDevice = limiter('device', 10);
+const byAddress = limiter('address', 60);
+
+/** Whom a try is counted against. The address is null where it cannot be known. */
+export type TrySource = { account: string; device: string | null; address: string | null };
+
+/** consume() refuses by throwing its answer; anything else it throws is a bug. */
+async function takes(bucket: RateLimiterMemory, key: string): Promise<boolean> {
+  try {
+    await bucket.consume(key);
+    return true;
+  } catch (refusal) {
+    if (refusal instanceof RateLimiterRes) return false;
+    throw refusal;
+  }
+}
+
+/**
+ * Whether another try is allowed; if so, a way to say that it succeeded. A try counts against the
+ * account and the device from its start, so that guesses sent side by side do not slip through, and
+ * is given back when it succeeds. The address of a school is shared by many, so there a try counts
+ * only once it has failed: any number of pupils may come in together.
+ */
+export async function beginTry(
+  source: TrySource,
+): Promise<{ allowed: false } | { allowed: true; succeeded(): Promise<void>; failed(): Promise<void> }> {
+  if (source.address !== null) {
+    const used = await byAddress.get(source.address);
+    if (used !== null && used.consumedPoints >= byAddress.points) return { allowed: false };
+  }
+  if (!(await takes(byAccount, source.account))) return { allowed: false };
+  if (source.device !== null && !(await takes(byDevice, source.device))) {
+    await byAccount.reward(source.account);
+    return { allowed: false };
+  }
+  return {
+    allowed: true,
+    async succeeded() {
+      await byAccount.reward(source.account);
+      if (source.device !== null) await byDevice.reward(source.device);
+    },
+    async failed() {
+      if (source.address !== null) await byAddress.penalty(source.address);
+    },
+  };
+}

@@ -1,0 +1,171 @@
+import 'server-only';
+import type { Viewer } from '../auth/policy';
+import { systemClock, type Clock } from './clock';
+import { db } from './db';
+import { notFound, success, type Result } from './result';
+import { logSecurityEvent } from './security-log';
+import { newToken, tokenHashOf } from './tokens';
+
+const minute = 60_000;
+const hour = 60 * minute;
+const idleLimit = { teacher: 12 * hour, student: 4 * hour };
+/** However busy it is, a session ends after this. */
+const longest = { teacher: 7 * 24 * hour, student: 24 * hour };
+/** Not every page view needs a write. */
+const seenEvery = minute;
+
+export type SessionSubject = { teacherId: string } | { studentId: string };
+export type SessionSummary = {
+  id: string;
+  /** UTC, ISO 8601. */
+  createdAt: string;
+  lastSeenAt: string;
+  /** "Firefox on Windows": from the browser's own words, never an address. */
+  device: string;
+  current: boolean;
+};
+
+/** Opens a session and ends the one that this browser had: a token never outlives a sign-in. */
+export async function openSession(
+  subject: SessionSubject,
+  options: { device: string; previousToken: string | null },
+  clock: Clock = systemClock,
+): Promise<string> {
+  const token = newToken();
+  const now = clock.now();
+  if (options.previousToken !== null) await endSessionOf(options.previousToken, clock);
+  await db().session.create({
+    data: {
+      ...subject,
+      tokenHash: tokenHashOf(token),
+      device: options.device.slice(0, 80),
+      createdAt: now,
+      lastSeenAt: now,
+    },
+  });
+  return token;
+}
+
+type Times = { createdAt: Date; lastSeenAt: Date };
+const expired = (session: Times, now: Date, idle: number, whole: number): boolean =>
+  now.getTime() - session.lastSeenAt.getTime() >= idle ||
+  now.getTime() - session.createdAt.getTime() >= whole;
+
+const studentIdle = (idleSignOutMinutes: number | null): number =>
+  idleSignOutMinutes === null ? idleLimit.student : idleSignOutMinutes * minute;
+
+/** Who holds this token; a session that idled too long, grew too old or was ended opens nothing. */
+export async function viewerOfToken(token: string, clock: Clock = systemClock): Promise<Viewer> {
+  const session = await db().session.findUnique({
+    where: { tokenHash: tokenHashOf(token) },
+    select: {
+      id: true,
+      createdAt: true,
+      lastSeenAt: true,
+      endedAt: true,
+      teacher: { select: { id: true, displayName: true } },
+      student: {
+        select: {
+          id: true,
+          classId: true,
+          displayName: true,
+          class: { select: { idleSignOutMinutes: true } },
+        },
+      },
+    },
+  });
+  if (session === null || session.endedAt !== null) return { kind: 'anonymous' };
+  const now = clock.now();
+  const { teacher, student } = session;
+  const tooLate =
+    student === null
+      ? expired(session, now, idleLimit.teacher, longest.teacher)
+      : expired(session, now, studentIdle(student.class.idleSignOutMinutes), longest.student);
+  if (tooLate) return { kind: 'anonymous' };
+  if (now.getTime() - session.lastSeenAt.getTime() >= seenEvery) {
+    await db().session.updateMany({ where: { id: session.id }, data: { lastSeenAt: now } });
+  }
+  if (teacher !== null) {
+    return { kind: 'teacher', teacherId: teacher.id, displayName: teacher.displayName };
+  }
+  if (student !== null) {
+    const { id, classId, displayName } = student;
+    return { kind: 'student', studentId: id, classId, displayName };
+  }
+  return { kind: 'anonymous' };
+}
+
+export async function endSessionOf(token: string, clock: Clock = systemClock): Promise<void> {
+  const tokenHash = tokenHashOf(token);
+  const { count } = await db().session.updateMany({
+    where: { tokenHash, endedAt: null },
+    data: { endedAt: clock.now() },
+  });
+  if (count > 0) await logSecurityEvent('signed-out', null, clock);
+}
+
+const ownedBy = (viewer: Viewer): SessionSubject | null => {
+  switch (viewer.kind) {
+    case 'teacher':
+      return { teacherId: viewer.teacherId };
+    case 'student':
+      return { studentId: viewer.studentId };
+    case 'anonymous':
+      return null;
+  }
+};
+
+/** The viewer's own sessions that are still good, latest first. */
+export async function listSessionsOf(
+  viewer: Viewer,
+  currentToken: string | null,
+  clock: Clock = systemClock,
+): Promise<SessionSummary[]> {
+  const owner = ownedBy(viewer);
+  if (owner === null) return [];
+  const sessions = await db().session.findMany({
+    where: { ...owner, endedAt: null },
+    orderBy: { lastSeenAt: 'desc' },
+    select: {
+      id: true,
+      tokenHash: true,
+      createdAt: true,
+      lastSeenAt: true,
+      device: true,
+      student: { select: { class: { select: { idleSignOutMinutes: true } } } },
+    },
+  });
+  const now = clock.now();
+  const currentHash = currentToken === null ? null : tokenHashOf(currentToken);
+  return sessions
+    .filter((session) =>
+      session.student === null
+        ? !expired(session, now, idleLimit.teacher, longest.teacher)
+        : !expired(session, now, studentIdle(session.student.class.idleSignOutMinutes), longest.student),
+    )
+    .map(({ id, tokenHash, createdAt, lastSeenAt, device }) => ({
+      id,
+      createdAt: createdAt.toISOString(),
+      lastSeenAt: lastSeenAt.toISOString(),
+      device,
+      current: tokenHash === currentHash,
+    }));
+}
+
+/** Ends one of the viewer's own sessions, wherever it is open. */
+export async function endSessionById(
+  viewer: Viewer,
+  sessionId: string,
+  clock: Clock = systemClock,
+): Promise<Result<null>> {
+  const owner = ownedBy(viewer);
+  if (owner === null) return notFound();
+  const { count } = await db().session.updateMany({
+    where: { id: sessionId, ...owner, endedAt: null },
+    data: { endedAt: clock.now() },
+  });
+  if (count === 0) return notFound();
+  const subject = 'teacherId' in owner ? owner.teacherId : owner.studentId;
+  await logSecurityEvent('session-ended', subject, clock);
+  return success(null);
+}
