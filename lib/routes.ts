@@ -56,9 +56,15 @@ export const routes = {
     classRoster: (classId: string) => `/desk/classes/${segment(classId)}/roster`,
     classCards: (classId: string) => `/desk/classes/${segment(classId)}/cards`,
     classSettings: (classId: string) => `/desk/classes/${segment(classId)}/settings`,
+    classAssignments: (classId: string) => `/desk/classes/${segment(classId)}/assignments`,
+    /** Downloads a spreadsheet. */
+    gradebookFile: (classId: string) => `/desk/classes/${segment(classId)}/gradebook.csv`,
     newAssignment: (classId: string) => `/desk/classes/${segment(classId)}/assignments/new`,
     assignment: (assignmentId: string) => `/desk/assignments/${segment(assignmentId)}`,
+    editAssignment: (assignmentId: string) => `/desk/assignments/${segment(assignmentId)}/edit`,
     student: (studentId: string) => `/desk/students/${segment(studentId)}`,
+    /** Downloads all that is kept about a student. */
+    studentFile: (studentId: string) => `/desk/students/${segment(studentId)}/data.json`,
     attempt: (attemptId: string) => `/desk/attempts/${segment(attemptId)}`,
     account: () => '/desk/account',
   },

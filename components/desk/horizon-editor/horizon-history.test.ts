@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { changeHorizon, horizonHistory, mostHorizonPoints, skylineAt, whyNotMove, type HorizonHistory } from './horizon-history';
+import { changeHorizon, horizonHistory, mostHorizonPoints, whyNotMove, type HorizonHistory } from './horizon-history';
 
 const start = horizonHistory([
   { azimuthDeg: 40, altitudeDeg: 10 },
@@ -71,18 +71,6 @@ describe('a skyline being edited', () => {
     const removed = changeHorizon(start, { kind: 'remove', index: 1 });
     expect(azimuths(removed)).toEqual([40, 300]);
     expect(azimuths(changeHorizon(removed, { kind: 'undo' }))).toEqual([40, 120, 300]);
-  });
-});
-
-describe('the line between the points', () => {
-  it('is straight, and joins up across north', () => {
-    expect(skylineAt(start.points, 80)).toBeCloseTo(20, 9);
-    // 100° from the point at 300° to the one at 40°; north is 60° along it.
-    expect(skylineAt(start.points, 0)).toBeCloseTo(5 + 0.6 * 5, 9);
-  });
-
-  it('lies on the ground where there are no points', () => {
-    expect(skylineAt([], 77)).toBe(0);
   });
 });
 

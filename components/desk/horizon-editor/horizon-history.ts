@@ -1,4 +1,5 @@
 import type { HorizonPoint } from '@/lib/pointing/scenario';
+import { horizonAltitudeDeg } from '@/lib/sky/horizon';
 
 /** More points than a skyline needs; the scenario format takes no more. */
 export const mostHorizonPoints = 72;
@@ -111,19 +112,6 @@ function nearestAllowed(points: readonly HorizonPoint[], index: number, asked: H
   return from > to ? null : { ...asked, azimuthDeg: Math.min(to, Math.max(from, asked.azimuthDeg)) };
 }
 
-/** Altitude of the line through the points at an azimuth, straight between them, round the circle. */
-export function skylineAt(points: readonly HorizonPoint[], azimuthDeg: number): number {
-  const first = points[0];
-  const last = points.at(-1);
-  if (first === undefined || last === undefined) return 0;
-  const right = points.find((point) => point.azimuthDeg >= azimuthDeg) ?? { ...first, azimuthDeg: first.azimuthDeg + 360 };
-  const left = points.findLast((point) => point.azimuthDeg <= azimuthDeg) ?? { ...last, azimuthDeg: last.azimuthDeg - 360 };
-  const gap = right.azimuthDeg - left.azimuthDeg;
-  return gap === 0
-    ? left.altitudeDeg
-    : left.altitudeDeg + ((azimuthDeg - left.azimuthDeg) / gap) * (right.altitudeDeg - left.altitudeDeg);
-}
-
 function middleOfWidestGap(points: readonly HorizonPoint[]): HorizonPoint {
   // The last gap runs across north back to the first point.
   const gaps = points.map((point, index) => {
@@ -132,5 +120,5 @@ function middleOfWidestGap(points: readonly HorizonPoint[]): HorizonPoint {
   });
   const widest = gaps.reduce((best, gap) => (gap.width > best.width ? gap : best), { from: 0, width: 0 });
   const azimuthDeg = widest.width === 0 ? 180 : (widest.from + widest.width / 2) % 360;
-  return { azimuthDeg, altitudeDeg: skylineAt(points, azimuthDeg) };
+  return { azimuthDeg, altitudeDeg: horizonAltitudeDeg(points, azimuthDeg) };
 }

@@ -2,7 +2,8 @@
 
 import { useRef, type KeyboardEvent, type PointerEvent } from 'react';
 import type { HorizonPoint } from '@/lib/pointing/scenario';
-import { skylineAt, type HorizonChange } from './horizon-history';
+import { horizonAltitudeDeg } from '@/lib/sky/horizon';
+import type { HorizonChange } from './horizon-history';
 
 /** Two units a degree along the horizon and upward, so that the skyline keeps its shape. */
 const unitsPerDegree = 2;
@@ -30,7 +31,7 @@ const directions = [
 
 /** The skyline as a polygon from north to north, closed along the ground. */
 export function skylinePath(points: readonly HorizonPoint[]): string {
-  const across = skylineAt(points, 0);
+  const across = horizonAltitudeDeg(points, 0);
   const line = [
     `0,${y(across)}`,
     ...points.map((point) => `${x(point.azimuthDeg)},${y(point.altitudeDeg)}`),

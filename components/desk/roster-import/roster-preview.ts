@@ -10,7 +10,8 @@ export type NameProblem =
   | { code: 'already-there' }
   | { code: 'looks-like-email' };
 
-export type PreviewRow = { rowNumber: number; name: string; problem: NameProblem | null };
+/** `typed` is the text as it came, for a field to show; `name` is what would be stored. */
+export type PreviewRow = { rowNumber: number; typed: string; name: string; problem: NameProblem | null };
 
 export type ColumnMapping = {
   hasHeader: boolean;
@@ -46,7 +47,8 @@ export function previewTable(
         corrections.get(row.rowNumber) ??
         [mapping.nameColumn, mapping.joinColumn]
           .map((index) => (index === null ? '' : (row.cells[index] ?? '')))
-          .join(' '),
+          .join(' ')
+          .trim(),
     })),
     existingNames,
   );
@@ -72,7 +74,7 @@ function checkNames(
     const key = sameNameKey(name);
     const earlier = seen.get(key);
     if (name !== '' && earlier === undefined) seen.set(key, row.rowNumber);
-    return { rowNumber: row.rowNumber, name, problem: problemOf(name, existing.has(key), earlier) };
+    return { rowNumber: row.rowNumber, typed: row.name, name, problem: problemOf(name, existing.has(key), earlier) };
   });
 }
 

@@ -1,0 +1,139 @@
+'use client';
+
+import { useRouter } from 'next/navigation';
+import { useState, useTransition, type SubmitEvent } from 'react';
+import { Button } from '@/components/ui/button';
+import { Checkbox } from '@/components/ui/checkbox';
+import { ErrorSummary } from '@/components/ui/error-summary';
+import { Field } from '@/components/ui/field';
+import { StatusLine } from '@/components/ui/status-line';
+import { TextInput } from '@/components/ui/text-input';
+import {
+  assignmentDraft,
+  joinLocalTime,
+  type AssignmentDraft,
+  type DraftSource,
+  type KitChoice,
+  type SiteChoice,
+} from './assignment-draft';
+import { draftPlace, draftProblems, draftToInput, type DraftProblem } from './draft-input';
+import type { AssignmentFormActions } from './form-actions';
+import { HorizonSection } from './horizon-section';
+import { KitSection } from './kit-section';
+import { LimitsSection } from './limits-section';
+import { PlaceSection } from './place-section';
+import { RulesSection } from './rules-section';
+import { Section } from './section';
+import { TasksSection } from './tasks-section';
+import { TimeSection } from './time-section';
+import { useMoment } from './use-moment';
+
+const timeKeys: readonly string[] = ['date', 'time', 'offset', 'timeZone', 'latitude', 'latitudeSide', 'longitude', 'longitudeSide'];
+const dueKeys: readonly string[] = ['dueDate', 'dueTime', 'dueOffset'];
+const touches = (patch: Partial<AssignmentDraft>, keys: readonly string[]): boolean =>
+  Object.keys(patch).some((key) => keys.includes(key));
+
+/** Makes or changes an assignment. All that is typed stays in the page until the server has taken it. */
+export function AssignmentForm({
+  source,
+  kits,
+  sites,
+  zones,
+  lesson,
+  saveLabel,
+  actions,
+}: {
+  source: DraftSource;
+  kits: readonly KitChoice[];
+  sites: readonly SiteChoice[];
+  /** IANA names to choose from. */
+  zones: readonly string[];
+  /** The lesson that can go with the task. */
+  lesson: { slug: string; title: string };
+  saveLabel: string;
+  actions: AssignmentFormActions;
+}) {
+  const router = useRouter();
+  const [draft, setDraft] = useState(() => assignmentDraft(source));
+  const [problems, setProblems] = useState<readonly DraftProblem[]>([]);
+  const [moment, askMoment] = useMoment(actions.lookUpMoment);
+  const [due, askDue] = useMoment(actions.lookUpMoment);
+  const [saving, startSaving] = useTransition();
+
+  function change(patch: Partial<AssignmentDraft>): void {
+    const next = { ...draft, ...patch };
+    setDraft((current) => ({ ...current, ...patch }));
+    if (touches(patch, timeKeys)) {
+      const complete = next.date !== '' && next.time !== '' && next.timeZone.trim() !== '';
+      askMoment(
+        complete
+          ? {
+              localTime: joinLocalTime(next.date, next.time, next.offset),
+              timeZone: next.timeZone.trim(),
+              place: draftPlace(next),
+            }
+          : null,
+      );
+    }
+    if (touches(patch, dueKeys)) {
+      askDue(
+        next.dueDate !== '' && next.dueTime !== ''
+          ? { localTime: joinLocalTime(next.dueDate, next.dueTime, next.dueOffset), timeZone: next.dueTimeZone, place: null }
+          : null,
+      );
+    }
+  }
+
+  function submit(event: SubmitEvent): void {
+    event.preventDefault();
+    const found = draftProblems(draft);
+    setProblems(found);
+    if (found.length > 0) return;
+    startSaving(async () => {
+      try {
+        const answer = await actions.save(draftToInput(draft));
+        if (answer.ok) router.push(answer.href);
+        else setProblems(answer.problems);
+      } catch {
+        setProblems([
+          { code: 'unreachable', message: 'It could not be saved: the server did not answer. Everything you typed is still here; try again.' },
+        ]);
+      }
+    });
+  }
+
+  const problemAt = (field: string): string | null => problems.find((problem) => problem.field === field)?.message ?? null;
+  const section = { draft, change, problemAt };
+  return (
+    <form onSubmit={submit} noValidate className="max-w-4xl space-y-8">
+      <ErrorSummary problems={problems} />
+      <Field id="title" label="Title" error={problemAt('title')}>
+        {(control) => (
+          <TextInput {...control} className="max-w-md" maxLength={120} value={draft.title} onChange={(event) => change({ title: event.target.value })} />
+        )}
+      </Field>
+      <PlaceSection {...section} searchPlaces={actions.searchPlaces} />
+      <TimeSection {...section} zones={zones} moment={moment} duskTonight={actions.duskTonight} />
+      <HorizonSection {...section} sites={sites} />
+      <KitSection {...section} kits={kits} />
+      <Section id="section-sky" title="Sky">
+        <LimitsSection {...section} />
+      </Section>
+      <TasksSection {...section} />
+      <RulesSection {...section} due={due} />
+      <Section id="section-lesson" title="Lesson">
+        <Checkbox
+          label={`Offer the lesson “${lesson.title}” beside the task`}
+          checked={draft.lessonSlug === lesson.slug}
+          onChange={(event) => change({ lessonSlug: event.target.checked ? lesson.slug : null })}
+        />
+      </Section>
+      <div className="flex flex-wrap items-center gap-4 border-t border-line pt-5">
+        <Button type="submit" variant="primary" size="large" busy={saving}>
+          {saveLabel}
+        </Button>
+        <StatusLine>{saving ? 'Saving, and working out the sky…' : ''}</StatusLine>
+      </div>
+    </form>
+  );
+}

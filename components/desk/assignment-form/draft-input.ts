@@ -1,0 +1,189 @@
+import { scenarioSchema, type Scenario } from '@/lib/pointing/scenario';
+import { assignmentInputSchema } from '@/lib/data/assignment-input';
+import {
+  eyepieceNumbers,
+  joinLocalTime,
+  settingNumbers,
+  skyNumbers,
+  telescopeNumbers,
+  type AssignmentDraft,
+} from './assignment-draft';
+
+/** A problem with the control it belongs to: `field` is that control's id. */
+export type DraftProblem = { code: string; message: string; field?: string };
+
+/**
+ * What the form sends. `input` is read with assignmentInputSchema, its due time still empty: the
+ * server turns `dueLocalTime` into an instant, because zone rules live there.
+ */
+export type DraftInput = { input: unknown; dueLocalTime: string | null };
+
+/** A decimal comma counts as a point. Text that is no number stays text, for the schema to refuse. */
+export function readNumber(text: string): number | string {
+  const clean = text.trim().replace(',', '.').replace('\u2212', '-');
+  if (clean === '') return text;
+  const value = Number(clean);
+  return Number.isFinite(value) ? value : text;
+}
+
+const numbersOf = (texts: Readonly<Record<string, string>>, keys: readonly string[]): Record<string, number | string> =>
+  Object.fromEntries(keys.map((key) => [key, readNumber(texts[key] ?? '')]));
+
+const signed = (text: string, negative: boolean): number | string => {
+  const value = readNumber(text);
+  // Adding 0 turns the −0 of "0° W" into 0.
+  return typeof value === 'number' ? (negative ? -value : value) + 0 : value;
+};
+
+const share = (text: string): number | string => {
+  const value = readNumber(text);
+  return typeof value === 'number' ? value / 100 : value;
+};
+
+const placeOf = (draft: AssignmentDraft) => ({
+  latitudeDeg: signed(draft.latitude, draft.latitudeSide === 'S'),
+  longitudeDeg: signed(draft.longitude, draft.longitudeSide === 'W'),
+  elevationM: draft.elevationM.trim() === '' ? 0 : readNumber(draft.elevationM),
+});
+
+/** The place as numbers, or null while it is not yet one. */
+export function draftPlace(draft: AssignmentDraft): Scenario['place'] | null {
+  const parsed = scenarioSchema.shape.place.safeParse(placeOf(draft));
+  return parsed.success ? parsed.data : null;
+}
+
+export const draftDueLocalTime = (draft: AssignmentDraft): string | null =>
+  draft.dueDate === '' && draft.dueTime === '' ? null : joinLocalTime(draft.dueDate, draft.dueTime, draft.dueOffset);
+
+export function draftToInput(draft: AssignmentDraft): DraftInput {
+  return {
+    dueLocalTime: draftDueLocalTime(draft),
+    input: {
+      title: draft.title,
+      placeName: draft.placeName,
+      kitId: draft.kitId,
+      siteId: draft.siteId,
+      scenario: {
+        place: placeOf(draft),
+        horizon: draft.horizon.points,
+        localTime: joinLocalTime(draft.date, draft.time, draft.offset),
+        timeZone: draft.timeZone.trim(),
+        telescope: { ...numbersOf(draft.telescope, telescopeNumbers), computer: draft.telescope.computer },
+        eyepiece: numbersOf(draft.eyepiece, eyepieceNumbers),
+        sky: numbersOf(draft.sky, skyNumbers),
+        clouds: draft.clouds,
+        settings: numbersOf(draft.settings, settingNumbers),
+      },
+      templates: draft.templates,
+      windowMinutes: readNumber(draft.windowMinutes),
+      policy: {
+        attemptsAllowed: draft.attemptsAllowed.trim() === '' ? null : readNumber(draft.attemptsAllowed),
+        dueAt: null,
+        graceMinutes: readNumber(draft.graceMinutes),
+        latePenaltyPerDay: share(draft.latePercentPerDay),
+        latePenaltyCap: share(draft.latePercentCap),
+        passMark: readNumber(draft.passMark),
+        feedback: draft.feedback,
+        counting: draft.counting,
+      },
+      dueTimeZone: draft.dueTimeZone,
+      lessonSlug: draft.lessonSlug,
+    },
+  };
+}
+
+/** Names of the numbers as the form shows them, by their path in the input. */
+const labels: Readonly<Record<string, string>> = {
+  title: 'Title',
+  placeName: 'Name of the place',
+  'scenario.place.latitudeDeg': 'Latitude',
+  'scenario.place.longitudeDeg': 'Longitude',
+  'scenario.place.elevationM': 'Elevation',
+  'scenario.telescope.focalLengthMm': 'Focal length of the telescope',
+  'scenario.telescope.apertureMm': 'Aperture',
+  'scenario.telescope.centringArcmin': 'Centring error',
+  'scenario.telescope.altitudeZeroArcmin': 'Altitude zero error',
+  'scenario.telescope.coneArcmin': 'Cone error',
+  'scenario.telescope.axisSkewArcmin': 'Axis skew',
+  'scenario.eyepiece.focalLengthMm': 'Focal length of the eyepiece',
+  'scenario.eyepiece.apparentFieldDeg': 'Apparent field',
+  'scenario.sky.darkestLimitMagnitude': 'Faintest star on a moonless night',
+  'scenario.sky.extinction': 'Extinction',
+  'scenario.settings.faintestMagnitude': 'Faintest alignment star',
+  'scenario.settings.lowestAltitudeDeg': 'Lowest altitude',
+  'scenario.settings.highestAltitudeDeg': 'Highest altitude',
+  'scenario.settings.horizonMarginDeg': 'Margin above the skyline',
+  'scenario.settings.moonDistanceDeg': 'Distance from the Moon',
+  windowMinutes: 'Window of time',
+  'policy.attemptsAllowed': 'Attempts',
+  'policy.graceMinutes': 'Grace',
+  'policy.latePenaltyPerDay': 'Taken off per day late',
+  'policy.latePenaltyCap': 'Most taken off',
+  'policy.passMark': 'Pass mark',
+};
+/** Shares are typed as hundredths, and west and south as a side: limits are told the way they are typed. */
+const shownLimit = (path: string, limit: number): string => {
+  if (path === 'policy.latePenaltyPerDay' || path === 'policy.latePenaltyCap') return `${limit * 100} %`;
+  return path.startsWith('scenario.place.l') ? `${Math.abs(limit)}°` : String(limit);
+};
+
+type Issue = ReturnType<typeof issuesOf>[number];
+function issuesOf(draft: AssignmentDraft) {
+  const { input, dueLocalTime } = draftToInput(draft);
+  const parsed = assignmentInputSchema.safeParse(withDuePlaceholder(input, dueLocalTime !== null));
+  return parsed.success ? [] : parsed.error.issues;
+}
+
+/** Some rules ask whether there is a due time; any instant answers that before the server knows the right one. */
+function withDuePlaceholder(input: unknown, hasDue: boolean): unknown {
+  if (!hasDue || typeof input !== 'object' || input === null || !('policy' in input)) return input;
+  const { policy } = input;
+  return typeof policy === 'object' ? { ...input, policy: { ...policy, dueAt: '2000-01-01T00:00:00Z' } } : input;
+}
+
+/** Everything the browser can tell is wrong, in the order of the form, before the server is asked. */
+export function draftProblems(draft: AssignmentDraft): DraftProblem[] {
+  const problems = issuesOf(draft).map(problemOf);
+  if (draft.date === '' || draft.time === '') {
+    problems.push({ code: 'no-time', field: 'scenario.localTime', message: 'Give the date and the time of the observation.' });
+  }
+  if (draft.timeZone.trim() === '') {
+    problems.push({ code: 'no-zone', field: 'scenario.timeZone', message: 'Give the time zone of the place, such as Europe/Paris.' });
+  }
+  if ((draft.dueDate === '') !== (draft.dueTime === '')) {
+    problems.push({ code: 'half-due', field: 'policy.dueAt', message: 'Give both the date and the time it is due, or neither.' });
+  }
+  const lowest = readNumber(draft.settings.lowestAltitudeDeg);
+  const highest = readNumber(draft.settings.highestAltitudeDeg);
+  if (typeof lowest === 'number' && typeof highest === 'number' && lowest >= highest) {
+    problems.push({
+      code: 'altitudes-cross',
+      field: 'scenario.settings.highestAltitudeDeg',
+      message: 'Highest altitude: it must lie above the lowest altitude.',
+    });
+  }
+  return problems;
+}
+
+function problemOf(issue: Issue): DraftProblem {
+  const path = issue.path.map(String).join('.');
+  const field = path.startsWith('scenario.horizon') ? 'scenario.horizon' : path.startsWith('templates') ? 'templates' : path;
+  const label = labels[path];
+  return { code: issue.code, field, message: label === undefined ? issue.message : `${label}: ${complaint(issue, path)}` };
+}
+
+function complaint(issue: Issue, path: string): string {
+  if (issue.code === 'invalid_type') {
+    return issue.expected === 'int' ? 'give a whole number.' : 'give a number.';
+  }
+  if (issue.code === 'too_small' && issue.origin !== 'string') {
+    const side = issue.inclusive === false ? 'more than' : 'at least';
+    return path === 'scenario.place.latitudeDeg' || path === 'scenario.place.longitudeDeg'
+      ? `at most ${shownLimit(path, Number(issue.minimum))}.`
+      : `${side} ${shownLimit(path, Number(issue.minimum))}.`;
+  }
+  if (issue.code === 'too_big' && issue.origin !== 'string') return `at most ${shownLimit(path, Number(issue.maximum))}.`;
+  return lowerFirst(issue.message);
+}
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -1,0 +1,106 @@
+'use client';
+
+import { Field } from '@/components/ui/field';
+import { Select } from '@/components/ui/select';
+import { TextInput } from '@/components/ui/text-input';
+import type { Place } from '@/lib/data/places';
+import { DecimalField } from '../decimal-field';
+import type { AssignmentDraft } from './assignment-draft';
+import { PlaceSearch, placeText } from './place-search';
+import { Section, type SectionProps } from './section';
+
+/** A minus sign before the number is read as the other side. */
+function withSide<Side extends string>(text: string, side: Side, positive: Side, negative: Side): { text: string; side: Side } {
+  const minus = /^\s*[-\u2212]\s*/;
+  if (!minus.test(text)) return { text, side };
+  return { text: text.replace(minus, ''), side: side === positive ? negative : positive };
+}
+
+export function PlaceSection({
+  draft,
+  change,
+  problemAt,
+  searchPlaces,
+}: SectionProps<AssignmentDraft> & { searchPlaces: (query: string) => Promise<Place[]> }) {
+  function take(place: Place): void {
+    change({
+      placeName: placeText(place),
+      latitude: String(Math.abs(place.latitudeDeg)),
+      latitudeSide: place.latitudeDeg < 0 ? 'S' : 'N',
+      longitude: String(Math.abs(place.longitudeDeg)),
+      longitudeSide: place.longitudeDeg < 0 ? 'W' : 'E',
+      elevationM: String(place.elevationM),
+      timeZone: place.timeZone,
+    });
+  }
+  return (
+    <Section id="section-place" title="Place" lead="Students see the name, and the coordinates rounded to a tenth of a degree.">
+      <PlaceSearch search={searchPlaces} onTake={take} />
+      <Field id="placeName" label="Name of the place" error={problemAt('placeName')}>
+        {(control) => (
+          <TextInput
+            {...control}
+            className="max-w-md"
+            maxLength={120}
+            value={draft.placeName}
+            onChange={(event) => change({ placeName: event.target.value })}
+          />
+        )}
+      </Field>
+      <div className="flex flex-wrap gap-x-6 gap-y-4">
+        <div className="flex items-end gap-2">
+          <DecimalField
+            id="scenario.place.latitudeDeg"
+            label="Latitude"
+            unit="°, 0 to 90"
+            error={problemAt('scenario.place.latitudeDeg')}
+            value={draft.latitude}
+            onChange={(typed) => {
+              const { text, side } = withSide(typed, draft.latitudeSide, 'N', 'S');
+              change({ latitude: text, latitudeSide: side });
+            }}
+          />
+          <Select
+            aria-label="North or south"
+            className="max-w-24"
+            value={draft.latitudeSide}
+            onChange={(event) => change({ latitudeSide: event.target.value === 'S' ? 'S' : 'N' })}
+          >
+            <option value="N">N</option>
+            <option value="S">S</option>
+          </Select>
+        </div>
+        <div className="flex items-end gap-2">
+          <DecimalField
+            id="scenario.place.longitudeDeg"
+            label="Longitude"
+            unit="°, 0 to 180"
+            error={problemAt('scenario.place.longitudeDeg')}
+            value={draft.longitude}
+            onChange={(typed) => {
+              const { text, side } = withSide(typed, draft.longitudeSide, 'E', 'W');
+              change({ longitude: text, longitudeSide: side });
+            }}
+          />
+          <Select
+            aria-label="East or west"
+            className="max-w-24"
+            value={draft.longitudeSide}
+            onChange={(event) => change({ longitudeSide: event.target.value === 'W' ? 'W' : 'E' })}
+          >
+            <option value="E">E</option>
+            <option value="W">W</option>
+          </Select>
+        </div>
+        <DecimalField
+          id="scenario.place.elevationM"
+          label="Elevation"
+          unit="m"
+          error={problemAt('scenario.place.elevationM')}
+          value={draft.elevationM}
+          onChange={(elevationM) => change({ elevationM })}
+        />
+      </div>
+    </Section>
+  );
+}

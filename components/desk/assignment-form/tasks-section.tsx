@@ -1,0 +1,49 @@
+'use client';
+
+import { Checkbox } from '@/components/ui/checkbox';
+import { FieldError } from '@/components/ui/field';
+import { pairTemplates } from '@/lib/variants/pair-variant';
+import { DecimalField } from '../decimal-field';
+import { templateText } from '../template-text';
+import type { AssignmentDraft } from './assignment-draft';
+import { Section, type SectionProps } from './section';
+
+export function TasksSection({ draft, change, problemAt }: SectionProps<AssignmentDraft>) {
+  const problem = problemAt('templates');
+  return (
+    <Section
+      id="section-tasks"
+      title="Tasks"
+      lead="Each attempt draws one of these kinds and its own moment, so that one copied answer does not serve the class."
+    >
+      <fieldset id="templates" tabIndex={-1} className="space-y-2" aria-describedby={problem === null ? undefined : 'templates-error'}>
+        <legend className="mb-1 font-semibold">Kinds of task</legend>
+        {pairTemplates.map((template) => (
+          <Checkbox
+            key={template}
+            label={templateText[template].name}
+            hint={templateText[template].hint}
+            checked={draft.templates.includes(template)}
+            onChange={(event) =>
+              change({
+                templates: pairTemplates.filter((other) =>
+                  other === template ? event.target.checked : draft.templates.includes(other),
+                ),
+              })
+            }
+          />
+        ))}
+        {problem === null ? null : <FieldError id="templates-error">{problem}</FieldError>}
+      </fieldset>
+      <DecimalField
+        id="windowMinutes"
+        label="Window of time"
+        unit="± minutes"
+        hint="How far a task’s moment may lie from the one above. In 40 minutes the sky turns by 10°. With 0 everyone gets the same moment."
+        error={problemAt('windowMinutes')}
+        value={draft.windowMinutes}
+        onChange={(windowMinutes) => change({ windowMinutes })}
+      />
+    </Section>
+  );
+}
