@@ -1,0 +1,55 @@
+import type { ReactNode } from 'react';
+import { LinkButton } from '@/components/ui/link-button';
+import { TextLink } from '@/components/ui/text-link';
+import { routes } from '@/lib/routes';
+
+/** One way in for each of the three people who come here. */
+export function Doors() {
+  return (
+    <section aria-labelledby="doors" className="mt-12">
+      <h2 id="doors" className="sr-only">
+        Where to go from here
+      </h2>
+      <div className="grid gap-y-10 md:grid-cols-3 md:divide-x md:divide-line">
+        <Door
+          who="I am in a class"
+          way={<LinkButton href={routes.signIn.student()}>Sign in with your card</LinkButton>}
+        >
+          <p>
+            Your teacher gave you a card with a class code, a number and three words. That is all it
+            takes: no e-mail, no password to invent.
+          </p>
+        </Door>
+        <Door
+          who="I teach"
+          way={<LinkButton href={routes.signIn.teacher()}>Sign in to your desk</LinkButton>}
+        >
+          <p>
+            Set a lab for tonight, your town and your telescope. See what each student picked, what
+            would have been best, and why. Sign-off stays where it belongs: at the telescope.
+          </p>
+        </Door>
+        <Door
+          who="I am just looking"
+          way={<LinkButton href={routes.labs.pickThePair()}>Open “Pick the pair”</LinkButton>}
+        >
+          <p>
+            One lab is on the bench so far: find two good alignment stars on a sky in three
+            dimensions, by hand and fist. There is{' '}
+            <TextLink href={routes.lessons.all()}>a lesson</TextLink> to go with it.
+          </p>
+        </Door>
+      </div>
+    </section>
+  );
+}
+
+function Door({ who, way, children }: { who: string; way: ReactNode; children: ReactNode }) {
+  return (
+    <div className="flex flex-col items-start gap-3 md:px-7 md:first:ps-0 md:last:pe-0">
+      <h3 className="text-xl font-[560]">{who}</h3>
+      <div className="grow text-soft">{children}</div>
+      {way}
+    </div>
+  );
+}
