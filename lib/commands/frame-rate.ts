@@ -1,0 +1,83 @@
+/**
+ * `npm run frame-rate`: frames a second that the lab's sky draws at 1280×720 with software
+ * rendering while it is dragged about. Exit code 1 when the median of five runs is below the bar.
+ */
+import type { Page } from '@playwright/test';
+import { routes } from '../routes';
+import { withProduct } from './measured-product';
+
+const barFramesPerSecond = 30;
+const runs = 5;
+const runMs = 4000;
+
+/** Counts the animation frames in which WebGL drew something. Runs in the page. */
+function countDrawnFrames(): void {
+  const counter = { frames: 0, drawn: false };
+  Object.assign(window, { drawnFrames: counter });
+  const prototype = WebGL2RenderingContext.prototype;
+  for (const name of [
+    'drawArrays',
+    'drawElements',
+    'drawArraysInstanced',
+    'drawElementsInstanced',
+  ] as const) {
+    const original: (...values: never[]) => void = prototype[name];
+    Object.defineProperty(prototype, name, {
+      value(this: WebGL2RenderingContext, ...values: never[]) {
+        counter.drawn = true;
+        original.apply(this, values);
+      },
+    });
+  }
+  const tick = () => {
+    if (counter.drawn) counter.frames += 1;
+    counter.drawn = false;
+    requestAnimationFrame(tick);
+  };
+  requestAnimationFrame(tick);
+}
+
+const framesSoFar = (page: Page): Promise<number> =>
+  page.evaluate(() => {
+    const counter: unknown = Reflect.get(window, 'drawnFrames');
+    if (typeof counter !== 'object' || counter === null) return Number.NaN;
+    return Number(Reflect.get(counter, 'frames'));
+  });
+
+/** Drags the sky slowly to and fro until the time is up. */
+async function dragAbout(page: Page, centre: { x: number; y: number }): Promise<number> {
+  await page.mouse.move(centre.x, centre.y);
+  await page.mouse.down();
+  const before = await framesSoFar(page);
+  const startedAt = performance.now();
+  let elapsed = 0;
+  while (elapsed < runMs) {
+    const angle = (elapsed / runMs) * 2 * Math.PI;
+    await page.mouse.move(centre.x + 200 * Math.sin(angle), centre.y + 60 * Math.sin(2 * angle));
+    elapsed = performance.now() - startedAt;
+  }
+  const frames = (await framesSoFar(page)) - before;
+  await page.mouse.up();
+  return (frames * 1000) / elapsed;
+}
+
+await withProduct(async ({ address, browser }) => {
+  const page = await browser.newPage({ viewport: { width: 1280, height: 720 } });
+  // The loader of TypeScript wraps inner functions in a call of this name.
+  await page.addInitScript('globalThis.__name = (value) => value');
+  await page.addInitScript(countDrawnFrames);
+  await page.goto(`${address}${routes.labs.pickThePair()}`, { waitUntil: 'networkidle' });
+  const canvas = page.locator('canvas').first();
+  const box = await canvas.boundingBox();
+  if (box === null) throw new Error('The lab shows no sky.');
+  const centre = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  const rates: number[] = [];
+  for (let run = 0; run < runs; run += 1) rates.push(await dragAbout(page, centre));
+  const median = rates.toSorted((a, b) => a - b)[Math.floor(runs / 2)] ?? 0;
+  const each = rates.map((rate) => rate.toFixed(0)).join(', ');
+  console.log(
+    `\n${median.toFixed(1)} frames a second (median; runs ${each}), bar ${barFramesPerSecond}`,
+  );
+  console.log(`sky of ${box.width.toFixed(0)}×${box.height.toFixed(0)} in a window of 1280×720`);
+  if (median < barFramesPerSecond) process.exitCode = 1;
+});

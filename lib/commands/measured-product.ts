@@ -1,0 +1,53 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { chromium, type Browser } from '@playwright/test';
+import { chromiumArguments, requireChromium } from './browser.mjs';
+import { ensureBuilt, ensureGenerated } from './build.mjs';
+import { prepareData, type SeedReport } from './data-folder.mjs';
+import { serve, tryPort } from './server.mjs';
+import { showFailure, StepFailure } from './steps.mjs';
+import { testBuildFolder } from './test-product.mjs';
+
+export type MeasuredProduct = {
+  /** Such as http://127.0.0.1:41234, without a slash at the end. */
+  address: string;
+  browser: Browser;
+  signIns: SeedReport['signIns'];
+};
+
+/**
+ * Builds the product if need be, serves it with a fresh demo class on a free port, opens a browser
+ * and hands both over; cleans up afterwards. What goes wrong is told and becomes exit code 1.
+ */
+export async function withProduct(
+  work: (product: MeasuredProduct) => Promise<void>,
+): Promise<void> {
+  const dataFolder = mkdtempSync(path.join(tmpdir(), 'duskbench-measure-'));
+  const closing: (() => Promise<void>)[] = [];
+  try {
+    const executablePath = await requireChromium();
+    await ensureGenerated();
+    const { signIns } = await prepareData('demo', dataFolder);
+    await ensureBuilt(testBuildFolder);
+    const found = await tryPort('127.0.0.1', 0);
+    if (!found.free) throw new StepFailure(`No free port (${found.code}).`);
+    const server = await serve({
+      buildFolder: testBuildFolder,
+      dataFolder,
+      mode: 'demo',
+      host: '127.0.0.1',
+      port: found.port,
+    });
+    closing.push(server.stop);
+    const browser = await chromium.launch({ executablePath, args: chromiumArguments });
+    closing.push(() => browser.close());
+    await work({ address: server.address, browser, signIns });
+  } catch (error) {
+    showFailure(error);
+    process.exitCode = 1;
+  } finally {
+    for (const close of closing.reverse()) await close();
+    rmSync(dataFolder, { recursive: true, force: true });
+  }
+}

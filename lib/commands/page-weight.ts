@@ -1,0 +1,55 @@
+/**
+ * `npm run page-weight`: the compressed script that a first visit loads, page by page, measured in a
+ * browser with an empty cache against the production build. Exit code 1 when a page is over its bar.
+ */
+import type { Browser } from '@playwright/test';
+import { routes } from '../routes';
+import { withProduct } from './measured-product';
+
+/** Kilobytes (1,000 bytes) as they travel, headers included. */
+const pages: readonly { name: string; path: string; barKb: number | null }[] = [
+  { name: 'front page', path: routes.home(), barKb: null },
+  { name: 'lessons', path: routes.lessons.all(), barKb: null },
+  { name: 'lesson', path: routes.lessons.choosingAlignmentStars(), barKb: 140 },
+  { name: 'lab', path: routes.labs.pickThePair(), barKb: 400 },
+  { name: 'sign-in', path: routes.signIn.student(), barKb: null },
+];
+
+/**
+ * Loads the page once and adds up its scripts, those that it fetches by itself afterwards included
+ * (the 3D scene). What Next fetches ahead for other pages is held back: it belongs to them.
+ */
+async function scriptBytes(browser: Browser, address: string): Promise<number> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 720 } });
+  const page = await context.newPage();
+  await page.route('**/*', (route) =>
+    route.request().headers()['next-router-prefetch'] === undefined
+      ? route.continue()
+      : route.abort(),
+  );
+  const session = await context.newCDPSession(page);
+  const scripts = new Set<string>();
+  let bytes = 0;
+  session.on('Network.responseReceived', ({ requestId, type }) => {
+    if (type === 'Script') scripts.add(requestId);
+  });
+  session.on('Network.loadingFinished', ({ requestId, encodedDataLength }) => {
+    if (scripts.has(requestId)) bytes += encodedDataLength;
+  });
+  await session.send('Network.enable');
+  const response = await page.goto(address, { waitUntil: 'networkidle' });
+  if (response?.ok() !== true) throw new Error(`${address} answered ${String(response?.status())}`);
+  await context.close();
+  return bytes;
+}
+
+await withProduct(async ({ address, browser }) => {
+  console.log('\nFirst-load script, compressed, kB (bar)');
+  for (const { name, path, barKb } of pages) {
+    const kb = (await scriptBytes(browser, `${address}${path}`)) / 1000;
+    const over = barKb !== null && kb > barKb;
+    if (over) process.exitCode = 1;
+    const bar = barKb === null ? '' : `  (${barKb}${over ? ', OVER' : ''})`;
+    console.log(`${kb.toFixed(1).padStart(8)}  ${name}${bar}`);
+  }
+});
