@@ -11,6 +11,7 @@ import {
   type ClassRole,
   type Viewer,
 } from '../auth/policy';
+import { isTimeZone } from '../sky/local-time';
 import { classAccessSelect, mayWithClass } from './access';
 import { writeAudit } from './audit';
 import { systemClock, type Clock } from './clock';
@@ -18,7 +19,6 @@ import { db } from './db';
 import { isUniqueViolation } from './is-unique-violation';
 import { firstMessage, nameSchema } from './names';
 import { failure, notFound, success, type Result } from './result';
-import { isTimeZone } from './time-zones';
 
 export type { ClassRole } from '../auth/policy';
 export type ClassSummary = {

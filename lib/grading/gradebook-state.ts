@@ -9,3 +9,27 @@ export type GradebookState =
   | 'not-yet'
   | 'complete'
   | 'returned';
+
+/** Where one student stands with one assignment. Instants in milliseconds. */
+export function gradebookState(input: {
+  excused: boolean;
+  /** What counts, with any override; null while there is none. */
+  mark: number | null;
+  passMark: number;
+  /** Nobody is told before the result may be shown: then it is only submitted, or late. */
+  resultShown: boolean;
+  /** Whether the last submission came late. */
+  late: boolean;
+  submitted: boolean;
+  underWay: boolean;
+  /** The student's own due time: extension, else the group's, else the default. */
+  dueAtMs: number | null;
+  nowMs: number;
+}): GradebookState {
+  if (input.excused) return 'excused';
+  if (input.submitted && !input.resultShown) return input.late ? 'late' : 'submitted';
+  if (input.mark !== null) return input.mark >= input.passMark ? 'complete' : 'not-yet';
+  if (input.submitted) return input.late ? 'late' : 'submitted';
+  if (input.dueAtMs !== null && input.nowMs > input.dueAtMs) return 'missing';
+  return input.underWay ? 'in-progress' : 'not-started';
+}

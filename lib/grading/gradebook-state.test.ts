@@ -1,0 +1,34 @@
+import { describe, expect, test } from 'vitest';
+import { gradebookState, type GradebookState } from './gradebook-state';
+
+const start: Parameters<typeof gradebookState>[0] = {
+  excused: false,
+  mark: null,
+  passMark: 70,
+  resultShown: true,
+  late: false,
+  submitted: false,
+  underWay: false,
+  dueAtMs: 1000,
+  nowMs: 500,
+};
+
+describe('the state of a student and an assignment', () => {
+  test.each<[string, Partial<typeof start>, GradebookState]>([
+    ['nothing done', {}, 'not-started'],
+    ['begun', { underWay: true }, 'in-progress'],
+    ['at the due time', { nowMs: 1000 }, 'not-started'],
+    ['past the due time', { nowMs: 1001 }, 'missing'],
+    ['begun and past the due time', { underWay: true, nowMs: 1001 }, 'missing'],
+    ['no due time', { dueAtMs: null, nowMs: 1e12 }, 'not-started'],
+    ['excused, whatever else', { excused: true, mark: 90, submitted: true }, 'excused'],
+    ['at the pass mark', { mark: 70, submitted: true }, 'complete'],
+    ['below the pass mark', { mark: 69.999, submitted: true }, 'not-yet'],
+    ['passed, but late', { mark: 80, submitted: true, late: true, nowMs: 2000 }, 'complete'],
+    ['passed, not to be shown', { mark: 80, submitted: true, resultShown: false }, 'submitted'],
+    ['late, not to be shown', { mark: 80, submitted: true, late: true, resultShown: false }, 'late'],
+    ['a mark by the teacher alone', { mark: 75, nowMs: 2000 }, 'complete'],
+  ])('%s', (_, change, state) => {
+    expect(gradebookState({ ...start, ...change })).toBe(state);
+  });
+});
