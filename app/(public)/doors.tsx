@@ -17,7 +17,7 @@ export function Doors() {
         >
           <p>
             Your teacher gave you a card with a class code, a number and three words. That is all it
-            takes: no e-mail, no password to invent.
+            takes: no email, no password to invent.
           </p>
         </Door>
         <Door

@@ -24,11 +24,9 @@ const { first, close, far } = drawnStars;
 
 /** Small stars for company: x, y, radius. */
 const company: readonly (readonly [number, number, number])[] = [
-  [96, 70, 2.2],
-  [212, 420, 1.6],
-  [338, 34, 1.8],
-  [470, 96, 1.4],
-  [548, 330, 2],
+  [96, 42, 2.2],
+  [392, 26, 1.8],
+  [604, 356, 1.6],
   [628, 62, 2.4],
   [664, 196, 1.5],
   [846, 96, 2],
@@ -116,19 +114,19 @@ function PaperSky() {
     <g stroke="none">
       <path
         d="M-1400 172 C-900 130 -500 190 -80 168 S420 120 760 158 S1300 196 1620 150 S2400 172 2900 150 V700 H-1400Z"
-        fill="color-mix(in oklab, var(--sky), var(--sky-low) 38%)"
+        fill="color-mix(in oklab, var(--sky), var(--sky-low) 45%)"
       />
       <path
-        d="M-1400 338 C-900 300 -400 352 0 322 S520 290 880 330 S1400 352 1700 316 S2400 338 2900 316 V700 H-1400Z"
-        fill="color-mix(in oklab, var(--sky), var(--sky-low) 76%)"
+        d="M-1400 330 C-900 292 -400 344 0 314 S520 282 880 322 S1400 344 1700 308 S2400 330 2900 308 V700 H-1400Z"
+        fill="var(--sky-low)"
       />
       <path
-        d="M-1400 470 C-900 446 -400 486 60 462 S560 436 900 466 S1420 488 1760 456 S2400 470 2900 452 V700 H-1400Z"
-        fill="color-mix(in oklab, var(--sky-low), var(--sky-lamp) 14%)"
+        d="M-1400 452 C-900 428 -400 468 60 444 S560 418 900 448 S1420 470 1760 438 S2400 452 2900 434 V700 H-1400Z"
+        fill="color-mix(in oklab, var(--sky-low), var(--sky-glow) 42%)"
       />
       <path
-        d="M-1400 536 C-900 520 -300 548 100 530 S620 512 960 534 S1460 546 1780 526 S2400 536 2900 524 V700 H-1400Z"
-        fill="color-mix(in oklab, var(--sky-low), var(--sky-lamp) 36%)"
+        d="M-1400 520 C-900 504 -300 532 100 514 S620 496 960 518 S1460 530 1780 510 S2400 520 2900 508 V700 H-1400Z"
+        fill="var(--sky-glow)"
       />
     </g>
   );
@@ -180,11 +178,11 @@ function Telescope() {
 function Fists({ at, count }: { at: number; count: number }) {
   return (
     <g
-      className="fill-sky stroke-on-sky"
-      strokeWidth="2.6"
+      className="fill-sky stroke-on-sky-soft"
+      strokeWidth="2.2"
       strokeLinecap="round"
       strokeLinejoin="round"
-      fillOpacity="0.55"
+      fillOpacity="0.9"
     >
       {Array.from({ length: count }, (_, i) => (
         <g key={i} transform={`translate(${at - 32} ${horizonY - 75 * (i + 1)})`}>
@@ -201,7 +199,10 @@ function Star({ cx, cy, r, className }: { cx: number; cy: number; r: number; cla
   const w = r * 0.2;
   return (
     <path
-      className={className}
+      // The dark edge lifts the star off the fist below it.
+      className={`${className} stroke-sky`}
+      strokeWidth="5"
+      paintOrder="stroke"
       d={`M${cx} ${cy - r} L${cx + w} ${cy - w} L${cx + r} ${cy} L${cx + w} ${cy + w} L${cx} ${cy + r} L${cx - w} ${cy + w} L${cx - r} ${cy} L${cx - w} ${cy - w}Z`}
     />
   );

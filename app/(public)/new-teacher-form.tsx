@@ -63,7 +63,7 @@ export function NewTeacherForm({ action, token }: NewTeacherFormProps) {
       </Field>
       <Field
         id="email"
-        label="E-mail"
+        label="Email"
         hint="Only for signing in: Duskbench sends no mail."
         error={error('email')}
       >

@@ -16,9 +16,9 @@ export default function FrontPage() {
   const close = drawnPair(drawnStars.first, drawnStars.close);
   return (
     <>
-      <section className="on-sky relative left-1/2 -mt-6 w-screen -translate-x-1/2 overflow-hidden sm:-mt-8 lg:min-h-[min(44.4vw,40rem)]">
-        <div className="relative z-1 mx-auto max-w-[76rem] px-4 pt-10 sm:px-6 lg:pt-16">
-          <h1 className="max-w-[15ch] text-4xl font-[520] tracking-[-0.018em] sm:text-5xl">
+      <section className="on-sky relative left-1/2 -mt-6 w-screen -translate-x-1/2 overflow-hidden sm:-mt-8 lg:min-h-[min(46vw,38rem)]">
+        <div className="relative z-1 mx-auto max-w-[76rem] px-4 pt-10 sm:px-6 lg:pt-14">
+          <h1 className="max-w-[20ch] text-4xl font-[520] tracking-[-0.018em] sm:text-5xl">
             Set up the telescope indoors first.
           </h1>
           <p className="mt-4 max-w-[27rem] text-lg text-on-sky">
@@ -36,7 +36,7 @@ export default function FrontPage() {
         <DuskDrawing
           farText={inWords(far.separationDeg)}
           closeText={inWords(close.separationDeg)}
-          className="ms-[-96%] mt-2 h-auto w-[196%] max-w-none overflow-visible lg:absolute lg:inset-0 lg:m-0 lg:size-full"
+          className="ms-[-88%] mt-2 h-auto w-[188%] max-w-none overflow-visible lg:absolute lg:inset-0 lg:m-0 lg:size-full"
         />
       </section>
 

@@ -37,13 +37,13 @@ export function Notice({ tone = 'info', title, children, live, className }: Noti
     <div
       role={live}
       className={classNames(
-        'keep-together flex gap-3 rounded-md border border-s-4 px-4 py-3',
+        'keep-together flex max-w-[40rem] gap-3 rounded-md border border-s-4 px-4 py-3',
         box,
         className,
       )}
     >
       <Icon aria-hidden="true" className={classNames('mt-[0.2em] size-5 shrink-0', titleLook)} />
-      <div className="min-w-0 max-w-measure">
+      <div className="min-w-0">
         <p className={classNames('font-semibold', titleLook)}>
           <span className="sr-only">{said}: </span>
           {title}

@@ -34,7 +34,7 @@ export function SiteShell({
     <div className="flex min-h-dvh flex-col">
       <a
         href="#main"
-        className="no-print fixed start-3 top-0 z-50 -translate-y-full rounded-b-md bg-accent px-4 py-3 font-semibold text-on-accent focus:translate-y-0"
+        className="no-print fixed start-3 top-0 z-50 -translate-y-[130%] rounded-b-md bg-accent px-4 py-3 font-semibold text-on-accent focus:translate-y-0"
       >
         Skip to the page
       </a>

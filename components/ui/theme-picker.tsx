@@ -55,7 +55,7 @@ export function ThemePicker({ theme, setTheme }: ThemePickerProps) {
             title={hint}
             aria-pressed={chosen}
             className={classNames(
-              'inline-flex min-h-(--target-small) min-w-9 items-center justify-center gap-1.5 px-2 text-sm not-first:border-s not-first:border-sky-line',
+              'inline-flex min-h-(--target-small) min-w-9 items-center justify-center gap-1.5 px-2 text-sm not-first-of-type:border-s not-first-of-type:border-sky-line',
               chosen ? 'bg-on-sky font-semibold text-sky' : 'text-on-sky-soft hover:text-on-sky',
             )}
           >

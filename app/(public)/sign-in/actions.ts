@@ -61,7 +61,7 @@ export async function signInWithPassword(
   const entry = passwordSchema.parse(Object.fromEntries(formData));
   const kept = { email: entry.email };
   if (entry.email === '') {
-    return { problem: { code: 'missing', field: 'email', message: 'Type your e-mail.' }, kept };
+    return { problem: { code: 'missing', field: 'email', message: 'Type your email.' }, kept };
   }
   if (entry.password === '') {
     return {

@@ -1,6 +1,7 @@
 'use client';
 
 import { useActionState, useEffect, useRef } from 'react';
+import { choiceLook } from '@/components/ui/checkbox';
 import { Field } from '@/components/ui/field';
 import { SubmitButton } from '@/components/ui/submit-button';
 import { TextInput } from '@/components/ui/text-input';
@@ -80,7 +81,7 @@ export function CardForm() {
         </Field>
         {/* Unmasks by style alone, so that it works before the script has arrived. */}
         <label className="inline-flex min-h-(--target-small) items-center gap-2 self-start text-sm">
-          <input type="checkbox" className="size-5 accent-(--lamp-edge)" />
+          <input type="checkbox" className={`${choiceLook} tick-box mt-0 rounded-md`} />
           Show the words while I type
         </label>
       </div>

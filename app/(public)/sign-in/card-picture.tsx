@@ -9,15 +9,15 @@ export function CardPicture() {
         </p>
         <dl className="mt-3 grid grid-cols-[auto_1fr] items-baseline gap-x-5 gap-y-1.5 text-sm">
           <dt className="text-soft">Class code</dt>
-          <dd className="font-figures text-lg font-semibold tracking-[0.08em]">8 signs</dd>
+          <dd className="font-figures text-lg font-semibold tracking-[0.08em]">ABCD-2345</dd>
           <dt className="text-soft">Card number</dt>
-          <dd className="font-figures text-lg font-semibold">a number</dd>
+          <dd className="font-figures text-lg font-semibold">7</dd>
           <dt className="text-soft">Three words</dt>
           <dd className="text-lg font-semibold">apple river stone</dd>
         </dl>
       </div>
       <figcaption className="mt-3 text-sm text-soft">
-        This is what a card looks like. The words here are only an example.
+        What a card looks like. Yours has its own code, number and words.
       </figcaption>
     </figure>
   );

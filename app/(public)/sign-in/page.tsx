@@ -33,7 +33,7 @@ export default async function StudentSignInPage() {
             </p>
             <p>
               Are you the teacher?{' '}
-              <TextLink href={routes.signIn.teacher()}>Sign in with e-mail and password</TextLink>
+              <TextLink href={routes.signIn.teacher()}>Sign in with email and password</TextLink>
             </p>
           </div>
         </aside>

@@ -12,7 +12,7 @@ export default async function TeacherSignInPage() {
   const viewer = await getViewer();
   return (
     <>
-      <PageHeader title="Sign in to your desk" lead="For teachers, with e-mail and password." />
+      <PageHeader title="Sign in to your desk" lead="For teachers, with email and password." />
       {viewer.kind === 'anonymous' ? null : <AlreadySignedIn viewer={viewer} />}
       <div className="grid gap-x-16 gap-y-12 lg:grid-cols-[minmax(0,28rem)_minmax(0,26rem)]">
         <PasswordForm />

@@ -22,9 +22,9 @@ export function PasswordForm() {
   return (
     <form ref={form} action={action} noValidate className="flex max-w-md flex-col gap-5">
       <SignInProblem problem={problem} title="That did not open">
-        <p>Check the e-mail and the password, capitals included, and try once more.</p>
+        <p>Check the email and the password, capitals included, and try once more.</p>
       </SignInProblem>
-      <Field id="email" label="E-mail" error={fieldError(problem, 'email')}>
+      <Field id="email" label="Email" error={fieldError(problem, 'email')}>
         {(control) => (
           <TextInput
             {...control}
