@@ -1,0 +1,18 @@
+/**
+ * Everything lies on one sphere, so nothing is sorted by distance: the scene is painted from the
+ * back to the front in this order, without a depth buffer.
+ */
+export const drawOrder = {
+  dome: 0,
+  figures: 5,
+  stars: 10,
+  planets: 11,
+  moon: 12,
+  clouds: 20,
+  skyline: 30,
+  skylineEdges: 31,
+  fists: 40,
+  signposts: 45,
+  nameTags: 50,
+  rings: 60,
+} as const;

@@ -1,0 +1,109 @@
+'use client';
+
+import type { KeyboardEvent } from 'react';
+import { useEffect, useRef } from 'react';
+import { pickLight } from './pick-light';
+import { SkyCanvas } from './sky-canvas';
+import { SkyControls, stepShare, useLookingText } from './sky-controls';
+import type { SkyLight } from './sky-lights';
+import type { SkySceneProps } from './sky-scene';
+import { SkyScene } from './sky-scene';
+import { useSkyGestures } from './use-sky-gestures';
+
+/** How far from the middle the key for picking reaches, CSS pixels. */
+const middleReachPx = 70;
+
+export type SkySurfaceProps = SkySceneProps & {
+  onPick: (light: SkyLight | null) => void;
+  onLost: () => void;
+  /** Keys that the lab adds, by `event.key`. They work only while the sky has the focus. */
+  keys?: Readonly<Record<string, () => void>>;
+};
+
+/** The sky with its gestures, keys and buttons. */
+export function SkySurface({ onPick, onLost, keys, ...scene }: SkySurfaceProps) {
+  const { view, lights } = scene;
+  const surface = useRef<HTMLDivElement>(null);
+  const latestLights = useRef<readonly SkyLight[]>(lights);
+  const latestPick = useRef(onPick);
+  useEffect(() => {
+    latestLights.current = lights;
+    latestPick.current = onPick;
+  });
+  useEffect(() => {
+    const wish = window.matchMedia('(prefers-reduced-motion: reduce)');
+    const follow = (): void => {
+      view.reducedMotion = wish.matches;
+    };
+    follow();
+    wish.addEventListener('change', follow);
+    return () => {
+      wish.removeEventListener('change', follow);
+    };
+  }, [view]);
+  const gestures = useSkyGestures({ surface, view, lights: latestLights, onPick: latestPick });
+  const looking = useLookingText(view);
+
+  const onKeyDown = (event: KeyboardEvent<HTMLElement>): void => {
+    if (event.altKey || event.ctrlKey || event.metaKey) return;
+    const step = view.wanted().fieldDeg * stepShare * (event.shiftKey ? 0.2 : 0.6);
+    const own: Readonly<Record<string, () => void>> = {
+      ArrowLeft: () => view.turnBy(-step, 0),
+      ArrowRight: () => view.turnBy(step, 0),
+      ArrowUp: () => view.turnBy(0, step),
+      ArrowDown: () => view.turnBy(0, -step),
+      '+': () => view.zoomBy(0.85),
+      '=': () => view.zoomBy(0.85),
+      '-': () => view.zoomBy(1 / 0.85),
+      Enter: () => {
+        const middle = { x: view.widthPx / 2, y: view.heightPx / 2 };
+        onPick(pickLight(lights, view, middle, middleReachPx));
+      },
+    };
+    const act = own[event.key] ?? keys?.[event.key];
+    if (act === undefined) return;
+    event.preventDefault();
+    act();
+  };
+
+  return (
+    <div className="relative size-full overflow-hidden bg-[#0d1424]">
+      {/* A sky one can turn is an application of its own: it takes the arrow keys. */}
+      {/* eslint-disable-next-line jsx-a11y/no-noninteractive-element-interactions -- role application takes keys by definition */}
+      <div
+        ref={surface}
+        role="application"
+        aria-roledescription="sky"
+        aria-label={`The sky. ${looking}. Arrow keys turn, plus and minus zoom, Enter picks the light nearest the middle. The table does the same without a picture.`}
+        // eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- see above
+        tabIndex={0}
+        className="group absolute inset-0 cursor-crosshair touch-none select-none focus-visible:outline-none"
+        onKeyDown={onKeyDown}
+        {...gestures}
+      >
+        <SkyCanvas view={view} onLost={onLost}>
+          <SkyScene {...scene} />
+        </SkyCanvas>
+        {/* In the after-dark theme the picture is seen through red glass. */}
+        <div aria-hidden="true" className="sky-red-glass pointer-events-none absolute inset-0" />
+        <div
+          aria-hidden="true"
+          className="pointer-events-none absolute inset-0 hidden border-[3px] border-[#f5c26b] group-focus-visible:block"
+        />
+        <div
+          aria-hidden="true"
+          className="pointer-events-none absolute top-1/2 left-1/2 hidden size-8 -translate-1/2 rounded-full border border-dashed border-[#f5c26b] group-focus-visible:block"
+        />
+      </div>
+      <p
+        aria-hidden="true"
+        className="pointer-events-none absolute start-3 top-3 rounded-sm bg-[#0b121b]/60 px-2 py-0.5 font-figures text-sm text-[#f4efe3]"
+      >
+        {looking}
+      </p>
+      <div className="absolute end-3 bottom-3">
+        <SkyControls view={view} />
+      </div>
+    </div>
+  );
+}
