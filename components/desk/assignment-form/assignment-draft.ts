@@ -62,6 +62,8 @@ export type AssignmentDraft = {
 
 /** Everything about an assignment that the form shows; `dueLocalTime` is "2026-12-05T19:30" in its zone. */
 export type DraftSource = {
+  /** false for a class's first assignment: the place's fields start empty. */
+  placeIsSet: boolean;
   title: string;
   placeName: string;
   scenario: Scenario;
@@ -123,11 +125,11 @@ export function assignmentDraft(source: DraftSource): AssignmentDraft {
   return {
     title: source.title,
     placeName: source.placeName,
-    latitude: String(Math.abs(latitudeDeg)),
+    latitude: source.placeIsSet ? String(Math.abs(latitudeDeg)) : '',
     latitudeSide: latitudeDeg < 0 ? 'S' : 'N',
-    longitude: String(Math.abs(longitudeDeg)),
+    longitude: source.placeIsSet ? String(Math.abs(longitudeDeg)) : '',
     longitudeSide: longitudeDeg < 0 ? 'W' : 'E',
-    elevationM: String(elevationM),
+    elevationM: source.placeIsSet ? String(elevationM) : '',
     timeZone: scenario.timeZone,
     ...splitLocalTime(scenario.localTime),
     siteId: source.siteId,

@@ -1,9 +1,11 @@
 import { cleanup, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import type { Result } from '@/lib/data/result';
 import { RosterImport } from './roster-import';
 
+// The reader of columns is fetched when it is first needed; here it is at hand from the start.
+beforeAll(() => import('./read-table'));
 afterEach(cleanup);
 
 type Added = Result<{ added: number }>;

@@ -1,0 +1,95 @@
+'use server';
+
+import { revalidatePath } from 'next/cache';
+import { z } from 'zod';
+import type { DraftInput, DraftProblem } from '@/components/desk/assignment-form/draft-input';
+import type { DuskAnswer, MomentAnswer, MomentQuestion } from '@/components/desk/assignment-form/form-actions';
+import { getViewer } from '@/lib/auth/session';
+import { createAssignment, updateAssignment } from '@/lib/data/assignments';
+import { searchPlaces, type Place } from '@/lib/data/places';
+import { scenarioSchema } from '@/lib/pointing/scenario';
+import { routes } from '@/lib/routes';
+import { instantOfLocalTime, isTimeZone } from '@/lib/sky/local-time';
+import { describeSky, localTimeProblem, nauticalDuskOn, todayIn } from './moment-text';
+
+const zoneSchema = z.string().min(1).max(60);
+const placeSchema = scenarioSchema.shape.place;
+
+export async function findPlaces(query: string): Promise<Place[]> {
+  const parsed = z.string().max(100).safeParse(query);
+  const viewer = await getViewer();
+  // The list is no secret; this only keeps strangers from using the search.
+  return parsed.success && viewer.kind === 'teacher' ? searchPlaces(parsed.data) : [];
+}
+
+const momentSchema = z.object({ localTime: z.string().max(40), timeZone: zoneSchema, place: placeSchema.nullable() });
+
+export async function lookUpMoment(question: MomentQuestion): Promise<MomentAnswer> {
+  const parsed = momentSchema.safeParse(question);
+  if (!parsed.success) return { ok: false, message: 'This time cannot be read.', candidates: [] };
+  const { localTime, timeZone, place } = parsed.data;
+  const resolved = instantOfLocalTime(localTime, timeZone);
+  if (!resolved.ok) return { ok: false, ...localTimeProblem(resolved, localTime, timeZone) };
+  return { ok: true, ...describeSky(resolved.instant, place) };
+}
+
+const duskSchema = z.object({ ...placeSchema.shape, elevationM: z.number().default(0), timeZone: zoneSchema });
+
+export async function duskTonight(question: {
+  latitudeDeg: number;
+  longitudeDeg: number;
+  timeZone: string;
+}): Promise<DuskAnswer> {
+  const parsed = duskSchema.safeParse(question);
+  if (!parsed.success || !isTimeZone(parsed.data.timeZone)) {
+    return { ok: false, message: 'Choose a place and its time zone first: dusk depends on them.' };
+  }
+  const { timeZone, ...place } = parsed.data;
+  return nauticalDuskOn(todayIn(timeZone, new Date()), place, timeZone);
+}
+
+type Saved = { ok: true; href: string } | { ok: false; problems: DraftProblem[] };
+
+/** The due time as an instant, put into the input where its schema looks for it. */
+function withDue({ input, dueLocalTime }: DraftInput): { ok: true; input: unknown } | { ok: false; problem: DraftProblem } {
+  if (dueLocalTime === null) return { ok: true, input };
+  const dueSchema = z.looseObject({ dueTimeZone: zoneSchema, policy: z.looseObject({}) });
+  const parsed = dueSchema.safeParse(input);
+  // What is wrong with the rest of the input is for its own schema to say.
+  if (!parsed.success) return { ok: true, input };
+  const resolved = instantOfLocalTime(dueLocalTime, parsed.data.dueTimeZone);
+  if (!resolved.ok) {
+    const { message } = localTimeProblem(resolved, dueLocalTime, parsed.data.dueTimeZone);
+    return { ok: false, problem: { code: resolved.reason, field: 'policy.dueAt', message: `Due time: ${message}` } };
+  }
+  return { ok: true, input: { ...parsed.data, policy: { ...parsed.data.policy, dueAt: resolved.instant } } };
+}
+
+const draftInputSchema = z.object({ input: z.unknown(), dueLocalTime: z.string().max(40).nullable() });
+
+export async function saveNew(classId: string, draft: DraftInput): Promise<Saved> {
+  const parsed = draftInputSchema.safeParse(draft);
+  if (!parsed.success) return unreadable;
+  const due = withDue(parsed.data);
+  if (!due.ok) return { ok: false, problems: [due.problem] };
+  const made = await createAssignment(await getViewer(), classId, due.input);
+  if (!made.ok) return { ok: false, problems: [made.problem] };
+  revalidatePath(routes.teacher.classAssignments(classId));
+  return { ok: true, href: routes.teacher.assignment(made.value.assignmentId) };
+}
+
+export async function saveChanged(assignmentId: string, version: number, draft: DraftInput): Promise<Saved> {
+  const parsed = draftInputSchema.safeParse(draft);
+  if (!parsed.success) return unreadable;
+  const due = withDue(parsed.data);
+  if (!due.ok) return { ok: false, problems: [due.problem] };
+  const changed = await updateAssignment(await getViewer(), assignmentId, due.input, version);
+  if (!changed.ok) return { ok: false, problems: [changed.problem] };
+  revalidatePath(routes.teacher.assignment(assignmentId), 'layout');
+  return { ok: true, href: routes.teacher.assignment(assignmentId) };
+}
+
+const unreadable: Saved = {
+  ok: false,
+  problems: [{ code: 'bad-input', message: 'The form arrived incomplete. Reload the page and try again.' }],
+};

@@ -1,0 +1,62 @@
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { AssignmentForm } from '@/components/desk/assignment-form/assignment-form';
+import { Notice } from '@/components/ui/notice';
+import { PageHeader } from '@/components/ui/page-header';
+import { getViewer } from '@/lib/auth/session';
+import { getAssignment } from '@/lib/data/assignments';
+import { routes } from '@/lib/routes';
+import { localTimeOfInstant } from '@/lib/sky/local-time';
+import { duskTonight, findPlaces, lookUpMoment, saveChanged } from '../../../assignment-form-actions';
+import { kitChoices, pairLesson, siteChoices } from '../../../form-choices';
+import { knownTimeZones } from '../../../known-time-zones';
+
+export const metadata: Metadata = { title: 'Change an assignment' };
+
+export default async function EditAssignmentPage({ params }: { params: Promise<{ assignmentId: string }> }) {
+  const { assignmentId } = await params;
+  const assignment = await getAssignment(await getViewer(), assignmentId);
+  if (assignment === null || !assignment.canEdit) notFound();
+  const { id, policy, dueTimeZone, attemptsUnderWay, version } = assignment;
+  return (
+    <>
+      <PageHeader
+        title={`Change “${assignment.title}”`}
+        crumbs={[
+          { label: 'Desk', href: routes.teacher.desk() },
+          { label: assignment.title, href: routes.teacher.assignment(id) },
+        ]}
+      />
+      <div className="space-y-6">
+        {assignment.state === 'published' ? (
+          <Notice
+            tone="caution"
+            title={
+              attemptsUnderWay === 0
+                ? 'It is published: changes hold for attempts that start from now on'
+                : `${attemptsUnderWay} ${attemptsUnderWay === 1 ? 'attempt is' : 'attempts are'} under way and ${attemptsUnderWay === 1 ? 'stays' : 'stay'} as ${attemptsUnderWay === 1 ? 'it is' : 'they are'}`
+            }
+          >
+            <p>
+              An attempt keeps the sky and the rules it started with. Changes hold for attempts that start afterwards;
+              marks already given do not move.
+            </p>
+          </Notice>
+        ) : null}
+        <AssignmentForm
+          source={{
+            ...assignment,
+            placeIsSet: true,
+            dueLocalTime: policy.dueAt === null ? null : localTimeOfInstant(policy.dueAt, dueTimeZone),
+          }}
+          kits={kitChoices()}
+          sites={siteChoices()}
+          zones={knownTimeZones()}
+          lesson={pairLesson}
+          saveLabel="Save and see the answer key"
+          actions={{ searchPlaces: findPlaces, lookUpMoment, duskTonight, save: saveChanged.bind(null, id, version) }}
+        />
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,103 @@
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { AssignmentForm } from '@/components/desk/assignment-form/assignment-form';
+import type { DraftSource } from '@/components/desk/assignment-form/assignment-draft';
+import { Notice } from '@/components/ui/notice';
+import { SunCaution } from '@/components/ui/sun-caution';
+import { defaultAssignmentPolicy } from '@/lib/data/assignment-input';
+import { getAssignment, listAssignments } from '@/lib/data/assignments';
+import { scenarioSchema } from '@/lib/pointing/scenario';
+import { pairTemplates } from '@/lib/variants/pair-variant';
+import { duskTonight, findPlaces, lookUpMoment, saveNew } from '../../../../assignment-form-actions';
+import { kitChoices, pairLesson, siteChoices } from '../../../../form-choices';
+import { knownTimeZones } from '../../../../known-time-zones';
+import { classOf } from '../../class-of';
+
+export const metadata: Metadata = { title: 'New assignment' };
+
+export default async function NewAssignmentPage({ params }: { params: Promise<{ classId: string }> }) {
+  const { details, viewer, mayTeach } = await classOf(params);
+  if (!mayTeach) notFound();
+  const kits = kitChoices();
+  const sites = siteChoices();
+  // Place, horizon and telescope seldom change from one task to the next.
+  const last = (await listAssignments(viewer, details.id))?.at(0);
+  const before = last === undefined ? null : await getAssignment(viewer, last.id);
+  const source = before === null ? firstSource(details.timeZone, kits, sites) : nextSource(before);
+  return (
+    <div className="space-y-6">
+      <div>
+        <h2 className="text-xl font-semibold">New assignment: pick the pair</h2>
+        <p className="mt-1 max-w-measure text-soft">
+          It is saved as a draft. You see the answer key next, and publish when you are content.
+        </p>
+      </div>
+      {before === null ? null : (
+        <Notice title={`Place, horizon, telescope and rules are taken over from “${before.title}”`}>
+          <p>Change what differs; the date and the due time start empty.</p>
+        </Notice>
+      )}
+      <SunCaution />
+      <AssignmentForm
+        source={source}
+        kits={kits}
+        sites={sites}
+        zones={knownTimeZones()}
+        lesson={pairLesson}
+        saveLabel="Save the draft and see the answer key"
+        actions={{ searchPlaces: findPlaces, lookUpMoment, duskTonight, save: saveNew.bind(null, details.id) }}
+      />
+    </div>
+  );
+}
+
+type Before = NonNullable<Awaited<ReturnType<typeof getAssignment>>>;
+
+const nextSource = (before: Before): DraftSource => ({
+  placeIsSet: true,
+  title: '',
+  placeName: before.placeName,
+  scenario: { ...before.scenario, localTime: '', clouds: [] },
+  kitId: before.kitId,
+  siteId: before.siteId,
+  templates: before.templates,
+  windowMinutes: before.windowMinutes,
+  policy: before.policy,
+  dueLocalTime: null,
+  dueTimeZone: before.dueTimeZone,
+  lessonSlug: before.lessonSlug,
+});
+
+function firstSource(
+  timeZone: string,
+  kits: ReturnType<typeof kitChoices>,
+  sites: ReturnType<typeof siteChoices>,
+): DraftSource {
+  const kit = kits[0];
+  const site = sites[0];
+  const eyepiece = kit?.eyepieces.find((piece) => piece.id === kit.observingEyepieceId);
+  if (kit === undefined || site === undefined || eyepiece === undefined) {
+    throw new Error('content/kits and content/sites each hold at least one entry');
+  }
+  return {
+    placeIsSet: false,
+    title: 'Pick the pair',
+    placeName: '',
+    scenario: scenarioSchema.parse({
+      place: { latitudeDeg: 0, longitudeDeg: 0 },
+      horizon: site.horizon,
+      localTime: '',
+      timeZone,
+      telescope: kit.telescope,
+      eyepiece: { focalLengthMm: eyepiece.focalLengthMm, apparentFieldDeg: eyepiece.apparentFieldDeg },
+    }),
+    kitId: kit.id,
+    siteId: site.id,
+    templates: pairTemplates,
+    windowMinutes: 40,
+    policy: defaultAssignmentPolicy,
+    dueLocalTime: null,
+    dueTimeZone: timeZone,
+    lessonSlug: pairLesson.slug,
+  };
+}

@@ -1,0 +1,80 @@
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { notFound } from 'next/navigation';
+import { zonedTimeText } from '@/components/desk/zoned-time';
+import { markText } from '@/components/grading/gradebook-state-text';
+import { EmptyState } from '@/components/ui/empty-state';
+import { LinkButton } from '@/components/ui/link-button';
+import { TableFrame } from '@/components/ui/table-frame';
+import { listAssignments } from '@/lib/data/assignments';
+import { routes } from '@/lib/routes';
+import { classOf } from '../class-of';
+
+export const metadata: Metadata = { title: 'Assignments' };
+
+export default async function AssignmentsPage({ params }: { params: Promise<{ classId: string }> }) {
+  const { details, viewer, mayTeach } = await classOf(params);
+  const assignments = await listAssignments(viewer, details.id);
+  if (assignments === null) notFound();
+  const create = mayTeach ? (
+    <LinkButton variant="primary" href={routes.teacher.newAssignment(details.id)}>
+      New assignment
+    </LinkButton>
+  ) : undefined;
+  if (assignments.length === 0) {
+    return (
+      <EmptyState title="No assignment yet" action={create}>
+        <p>
+          “Pick the pair” asks each student for two good alignment stars on the sky of a place and an evening that you
+          choose. You see the answer key before anybody gets the task.
+        </p>
+      </EmptyState>
+    );
+  }
+  return (
+    <div className="space-y-4">
+      <div className="flex flex-wrap items-end justify-between gap-3">
+        <h2 className="text-xl font-semibold">Assignments</h2>
+        {create}
+      </div>
+      <TableFrame caption="Assignments" captionHidden tall>
+        <thead>
+          <tr>
+            <th scope="col">Title</th>
+            <th scope="col">State</th>
+            <th scope="col">Place</th>
+            <th scope="col">Due</th>
+            <th scope="col" className="number">
+              Pass mark
+            </th>
+            <th scope="col" className="number">
+              Under way
+            </th>
+            <th scope="col" className="number">
+              Submitted
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {assignments.map((assignment) => (
+            <tr key={assignment.id}>
+              <th scope="row">
+                <Link className="link" href={routes.teacher.assignment(assignment.id)}>
+                  {assignment.title}
+                </Link>
+              </th>
+              <td>{assignment.state === 'draft' ? 'draft: students do not see it' : 'published'}</td>
+              <td>{assignment.placeName}</td>
+              <td className="whitespace-nowrap">
+                {assignment.dueAt === null ? 'no due time' : zonedTimeText(assignment.dueAt, assignment.dueTimeZone)}
+              </td>
+              <td className="number">{markText(assignment.passMark)}</td>
+              <td className="number">{assignment.attemptsUnderWay}</td>
+              <td className="number">{assignment.attemptsSubmitted}</td>
+            </tr>
+          ))}
+        </tbody>
+      </TableFrame>
+    </div>
+  );
+}

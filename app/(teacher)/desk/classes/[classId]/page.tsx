@@ -1,0 +1,76 @@
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { GradebookLegend } from '@/components/grading/gradebook-legend';
+import { GradebookTable } from '@/components/grading/gradebook-table';
+import { EmptyState } from '@/components/ui/empty-state';
+import { LinkButton } from '@/components/ui/link-button';
+import { PrintButton } from '@/components/ui/print-button';
+import { buttonLook } from '@/components/ui/button-look';
+import { getGradebook } from '@/lib/data/gradebook';
+import { routes } from '@/lib/routes';
+import { classOf } from './class-of';
+
+export const metadata: Metadata = { title: 'Gradebook' };
+
+export default async function GradebookPage({ params }: { params: Promise<{ classId: string }> }) {
+  const { details, viewer, mayTeach } = await classOf(params);
+  const gradebook = await getGradebook(viewer, details.id);
+  if (gradebook === null) notFound();
+  if (gradebook.students.length === 0) {
+    return (
+      <EmptyState
+        title="No students yet"
+        action={
+          mayTeach ? (
+            <LinkButton variant="primary" href={routes.teacher.classRoster(details.id)}>
+              Add students
+            </LinkButton>
+          ) : undefined
+        }
+      >
+        <p>List the class first: type names or take them from a spreadsheet. A pseudonym will do.</p>
+      </EmptyState>
+    );
+  }
+  if (gradebook.assignments.length === 0) {
+    return (
+      <EmptyState
+        title="Nothing is assigned yet"
+        action={
+          mayTeach ? (
+            <>
+              <LinkButton variant="primary" href={routes.teacher.newAssignment(details.id)}>
+                New assignment
+              </LinkButton>
+              <LinkButton href={routes.teacher.classAssignments(details.id)}>Drafts</LinkButton>
+            </>
+          ) : undefined
+        }
+      >
+        <p>
+          Set a task for your town and a coming evening. Once it is published, a column appears here with the state
+          and the mark of {gradebook.students.length === 1 ? 'your student' : `your ${gradebook.students.length} students`}.
+        </p>
+      </EmptyState>
+    );
+  }
+  return (
+    <div className="space-y-4">
+      <div className="flex flex-wrap items-end justify-between gap-3">
+        <h2 className="text-xl font-semibold">Gradebook</h2>
+        <div className="no-print flex flex-wrap gap-2">
+          {mayTeach ? (
+            // A plain link: it leads to a file, which the router has no page for.
+            <a className={buttonLook('quiet', 'normal')} href={routes.teacher.gradebookFile(details.id)} download>
+              Download as CSV
+            </a>
+          ) : null}
+          <PrintButton />
+        </div>
+      </div>
+      <GradebookTable gradebook={gradebook} timeZone={details.timeZone} />
+      <p className="text-sm text-soft">Times are on the class’s clock, {details.timeZone}.</p>
+      <GradebookLegend />
+    </div>
+  );
+}

@@ -1,0 +1,10 @@
+import type { ClassRole } from '@/lib/data/classes';
+
+/** The eight characters in two halves, easier to read out and to copy. */
+export const codeText = (code: string): string => `${code.slice(0, 4)}-${code.slice(4)}`;
+
+export const roleText: Readonly<Record<ClassRole, string>> = {
+  owner: 'owner',
+  teacher: 'teacher',
+  observer: 'observer: reading only',
+};

@@ -1,0 +1,69 @@
+import Link from 'next/link';
+import { TableFrame } from '@/components/ui/table-frame';
+import type { RosterRow } from '@/lib/data/roster';
+import { routes } from '@/lib/routes';
+import { StudentMenu, type StudentActions } from './student-menu';
+import { zonedTimeText } from './zoned-time';
+
+/** The class list: who has a card, who has been here. */
+export function RosterTable({
+  roster,
+  timeZone,
+  className,
+  actions,
+  cardsHref,
+}: {
+  roster: readonly RosterRow[];
+  timeZone: string;
+  className: string;
+  /** null for a viewer who only reads. */
+  actions: StudentActions | null;
+  cardsHref: string;
+}) {
+  return (
+    <TableFrame caption={`Students of ${className}`} captionHidden stickyFirstColumn>
+      <thead>
+        <tr>
+          <th scope="col">Student</th>
+          <th scope="col" className="number">
+            Card
+          </th>
+          <th scope="col">Sign-in card</th>
+          <th scope="col">Last here</th>
+          {actions === null ? null : (
+            <>
+              <th scope="col" className="number">
+                Extra attempts
+              </th>
+              <th scope="col" className="no-print">
+                Change
+              </th>
+            </>
+          )}
+        </tr>
+      </thead>
+      <tbody>
+        {roster.map((row) => (
+          <tr key={row.studentId}>
+            <th scope="row">
+              <Link className="link" href={routes.teacher.student(row.studentId)}>
+                {row.displayName}
+              </Link>
+            </th>
+            <td className="number">{row.cardNumber}</td>
+            <td>{row.hasCard ? 'made' : <span className="text-caution">not yet made</span>}</td>
+            <td className="whitespace-nowrap">{row.lastSeenAt === null ? <span className="text-soft">never</span> : zonedTimeText(row.lastSeenAt, timeZone)}</td>
+            {actions === null ? null : (
+              <>
+                <td className="number">{row.extraAttempts === 0 ? <span className="text-soft">none</span> : row.extraAttempts}</td>
+                <td className="no-print">
+                  <StudentMenu student={row} actions={actions} cardHref={`${cardsHref}?student=${encodeURIComponent(row.studentId)}`} />
+                </td>
+              </>
+            )}
+          </tr>
+        ))}
+      </tbody>
+    </TableFrame>
+  );
+}

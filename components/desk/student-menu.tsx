@@ -1,0 +1,127 @@
+'use client';
+
+import { useState, useTransition, type SubmitEvent } from 'react';
+import { Button } from '@/components/ui/button';
+import { buttonLook } from '@/components/ui/button-look';
+import { Dialog } from '@/components/ui/dialog';
+import { Field } from '@/components/ui/field';
+import { LinkButton } from '@/components/ui/link-button';
+import { Notice } from '@/components/ui/notice';
+import { TextInput } from '@/components/ui/text-input';
+import type { Problem, Result } from '@/lib/data/result';
+import type { RosterRow } from '@/lib/data/roster';
+import { routes } from '@/lib/routes';
+
+export type StudentActions = {
+  rename: (studentId: string, name: string) => Promise<Result<null>>;
+  remove: (studentId: string) => Promise<Result<null>>;
+  allowExtraAttempts: (studentId: string, extra: number) => Promise<Result<null>>;
+};
+
+const unreachable: Problem = { code: 'unreachable', message: 'The server did not answer. Nothing has changed; try again.' };
+
+/** What can be done about one student, in one dialog: each with what it means. */
+export function StudentMenu({ student, actions, cardHref }: { student: RosterRow; actions: StudentActions; cardHref: string }) {
+  const [open, setOpen] = useState(false);
+  const [name, setName] = useState(student.displayName);
+  const [extra, setExtra] = useState(String(student.extraAttempts));
+  const [asking, setAsking] = useState(false);
+  const [problem, setProblem] = useState<Problem | null>(null);
+  const [busy, start] = useTransition();
+
+  function run(work: () => Promise<Result<null>>): void {
+    start(async () => {
+      try {
+        const answer = await work();
+        setProblem(answer.ok ? null : answer.problem);
+        if (answer.ok) setOpen(false);
+      } catch {
+        setProblem(unreachable);
+      }
+    });
+  }
+  const save = (event: SubmitEvent): void => {
+    event.preventDefault();
+    run(async () => {
+      const renamed = name === student.displayName ? null : await actions.rename(student.studentId, name);
+      if (renamed !== null && !renamed.ok) return renamed;
+      const extraAttempts = Number(extra);
+      return extraAttempts === student.extraAttempts
+        ? { ok: true, value: null }
+        : actions.allowExtraAttempts(student.studentId, extraAttempts);
+    });
+  };
+  const errorAt = (field: string): string | null => (problem?.field === field ? problem.message : null);
+
+  return (
+    <Dialog
+      open={open}
+      onOpenChange={(next) => {
+        setOpen(next);
+        setAsking(false);
+        setProblem(null);
+        setName(student.displayName);
+        setExtra(String(student.extraAttempts));
+      }}
+      trigger={
+        <Button variant="plain">
+          Change<span className="sr-only"> {student.displayName}</span>
+        </Button>
+      }
+      title={student.displayName}
+      description={`Card ${student.cardNumber}`}
+    >
+      <div className="space-y-5">
+        {problem !== null && problem.field === undefined ? <Notice tone="danger" live="alert" title={problem.message} /> : null}
+        <form onSubmit={save} noValidate className="space-y-4">
+          <Field label="Name to show" hint="A pseudonym will do." error={errorAt('name')}>
+            {(control) => <TextInput {...control} maxLength={60} value={name} onChange={(event) => setName(event.target.value)} />}
+          </Field>
+          <Field
+            label="Extra attempts"
+            hint="On top of what each assignment allows. Only teachers see it; it appears in no export."
+            error={errorAt('extraAttempts')}
+          >
+            {(control) => (
+              <TextInput
+                {...control}
+                inputMode="numeric"
+                className="max-w-24 font-figures"
+                value={extra}
+                onChange={(event) => setExtra(event.target.value)}
+              />
+            )}
+          </Field>
+          <Button type="submit" variant="primary" busy={busy}>
+            Save
+          </Button>
+        </form>
+        <div className="flex flex-wrap gap-2 border-t border-line pt-4">
+          <LinkButton href={cardHref}>Make a new card</LinkButton>
+          <a className={buttonLook('quiet', 'normal')} href={routes.teacher.studentFile(student.studentId)} download>
+            Download all data
+          </a>
+          {asking ? null : (
+            <Button variant="danger" onClick={() => setAsking(true)}>
+              Remove…
+            </Button>
+          )}
+        </div>
+        {asking ? (
+          <Notice tone="danger" live="alert" title={`Remove ${student.displayName} for good?`}>
+            <p>
+              All attempts, marks and notes of this student are deleted, and the card stops working. It cannot be
+              undone. Download the data first if somebody may ask for it.
+            </p>
+            <div className="flex flex-wrap gap-2">
+              <Button onClick={() => setAsking(false)}>Leave it</Button>
+              <Button variant="danger" busy={busy} onClick={() => run(() => actions.remove(student.studentId))}>
+                Remove {student.displayName}
+              </Button>
+            </div>
+          </Notice>
+        ) : null}
+      </div>
+    </Dialog>
+  );
+}

@@ -1,0 +1,14 @@
+/** "5 Dec 2026, 19:30" on the clock of a zone. `instant` is UTC, ISO 8601. */
+export const zonedTimeText = (instant: string, timeZone: string): string =>
+  new Intl.DateTimeFormat('en-GB', {
+    timeZone,
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+    hour: '2-digit',
+    minute: '2-digit',
+  }).format(new Date(instant));
+
+/** "5 Dec 2026". */
+export const zonedDateText = (instant: string, timeZone: string): string =>
+  new Intl.DateTimeFormat('en-GB', { timeZone, day: 'numeric', month: 'short', year: 'numeric' }).format(new Date(instant));

@@ -1,0 +1,20 @@
+import type { GradebookState } from '@/lib/grading/gradebook-state';
+
+/** The states as a teacher reads them, with what each means. Words first: colour is never alone. */
+export const gradebookStateText: Readonly<Record<GradebookState, { word: string; meaning: string }>> = {
+  'not-started': { word: 'not started', meaning: 'no attempt yet' },
+  'in-progress': { word: 'in progress', meaning: 'an attempt is open, none submitted' },
+  submitted: { word: 'submitted', meaning: 'in, without a mark yet' },
+  late: { word: 'late', meaning: 'submitted after the due time and the grace' },
+  missing: { word: 'missing', meaning: 'past the due time, nothing submitted, not excused' },
+  excused: { word: 'excused', meaning: 'does not count, by your word' },
+  'needs-sign-off': { word: 'needs sign-off', meaning: 'waits for you at the telescope' },
+  'not-yet': { word: 'not yet', meaning: 'below the pass mark' },
+  complete: { word: 'complete', meaning: 'the pass mark is reached' },
+  returned: { word: 'returned', meaning: 'feedback has been released' },
+};
+
+/** Rounded half up on the decimal, as a mark is shown; what is stored is not rounded. */
+export const markText = (mark: number): string =>
+  // Ten decimals away from the binary fraction first: 68.5 must not read 68.
+  String(Math.floor(Number(mark.toFixed(10)) + 0.5));
