@@ -11,5 +11,7 @@ export default defineConfig({
   experimental: { adapter: true },
   engine: 'js',
   adapter: () =>
-    Promise.resolve(new PrismaBetterSQLite3({ url: `file:${path.join(folder, 'duskbench.sqlite')}` })),
+    Promise.resolve(
+      new PrismaBetterSQLite3({ url: `file:${path.join(folder, 'duskbench.sqlite')}` }),
+    ),
 });

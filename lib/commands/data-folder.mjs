@@ -1,6 +1,6 @@
 import { mkdirSync } from 'node:fs';
 import path from 'node:path';
-import { root, runPackage, runTypeScript, step, StepFailure } from './steps.mjs';
+import { parseJson, root, runPackage, runTypeScript, step, StepFailure } from './steps.mjs';
 
 /** @typedef {'demo' | 'school'} Mode */
 /**
@@ -27,7 +27,7 @@ export const dataFolderFor = (mode) =>
 function parseReport(output) {
   const lastLine = output.trimEnd().split('\n').at(-1) ?? '';
   try {
-    return JSON.parse(lastLine);
+    return /** @type {SeedReport} */ (parseJson(lastLine));
   } catch {
     throw new StepFailure(
       'The data folder was prepared, but its report could not be read.',

@@ -21,11 +21,12 @@ function countDrawnFrames(): void {
     'drawArraysInstanced',
     'drawElementsInstanced',
   ] as const) {
-    const original: (...values: never[]) => void = prototype[name];
+    const original: unknown = Reflect.get(prototype, name);
+    if (typeof original !== 'function') continue;
     Object.defineProperty(prototype, name, {
       value(this: WebGL2RenderingContext, ...values: never[]) {
         counter.drawn = true;
-        original.apply(this, values);
+        Reflect.apply(original, this, values);
       },
     });
   }

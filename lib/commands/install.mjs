@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import { root, run, step, StepFailure } from './steps.mjs';
+import { parseJson, root, run, step, StepFailure } from './steps.mjs';
 
 /**
  * @typedef {{ version?: string, optional?: boolean, devOptional?: boolean, peer?: boolean, link?: boolean }} LockedPackage
@@ -11,8 +11,9 @@ import { root, run, step, StepFailure } from './steps.mjs';
  * @returns {Map<string, LockedPackage>}
  */
 function lockedPackages(file) {
-  /** @type {{ packages: Record<string, LockedPackage> }} */
-  const lock = JSON.parse(readFileSync(file, 'utf8'));
+  const lock = /** @type {{ packages: Record<string, LockedPackage> }} */ (
+    parseJson(readFileSync(file, 'utf8'))
+  );
   return new Map(Object.entries(lock.packages).filter(([where]) => where !== ''));
 }
 

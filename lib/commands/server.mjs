@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { createServer } from 'node:net';
 import path from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { root, StepFailure } from './steps.mjs';
+import { root, StepFailure, track } from './steps.mjs';
 
 /**
  * Whether nobody listens there yet.
@@ -64,6 +64,7 @@ export async function serve({ buildFolder, dataFolder, mode, host, port, env = {
     },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
+  track(child);
   let ready = false;
   let output = '';
   const keep = (/** @type {Buffer} */ chunk) => {
@@ -84,7 +85,7 @@ export async function serve({ buildFolder, dataFolder, mode, host, port, env = {
     await ended;
   };
   while (!(await answers(address))) {
-    if (child.exitCode !== null) {
+    if (child.exitCode !== null || child.signalCode !== null) {
       throw new StepFailure('The server ended before it could answer.', output.trimEnd());
     }
     await pause(100);

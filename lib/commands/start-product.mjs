@@ -129,14 +129,16 @@ async function printSchool({ firstTeacherToken }, { host, port }) {
  * @returns {Promise<number>} the exit code
  */
 export async function startProduct(args) {
-  /** @type {{ stop: () => Promise<void>, ended: Promise<number | null> } | null} */
-  let server = null;
-  let stopped = false;
+  const state = {
+    /** @type {{ stop: () => Promise<void>, ended: Promise<number | null> } | null} */
+    server: null,
+    stopped: false,
+  };
   const stop = () => {
-    if (stopped) return;
-    stopped = true;
+    if (state.stopped) return;
+    state.stopped = true;
     stopAll();
-    void server?.stop();
+    void state.server?.stop();
   };
   process.on('SIGINT', stop);
   process.on('SIGTERM', stop);
@@ -154,21 +156,22 @@ export async function startProduct(args) {
     const dataFolder = dataFolderFor(mode);
     const report = await prepareData(mode, dataFolder);
     await ensureBuilt(buildFolder);
-    server = await step('Starting the server', () =>
+    const server = await step('Starting the server', () =>
       serve({ buildFolder, dataFolder, mode, host, port }),
     );
+    state.server = server;
     console.log(`\nDuskbench is at http://${host === '0.0.0.0' ? '127.0.0.1' : host}:${port}`);
     if (mode === 'demo') printDemo(report);
     else await printSchool(report, { host, port });
     console.log(`\nData: ${dataFolder}\nCtrl-C stops it.`);
     const code = await server.ended;
-    if (stopped) {
+    if (state.stopped) {
       console.log('\nStopped. Nothing is lost: npm start goes on from here.');
       return 0;
     }
     throw new StepFailure(`The server ended by itself with code ${String(code)}.`);
   } catch (error) {
-    if (stopped) {
+    if (state.stopped) {
       console.log('\nStopped.');
       return 130;
     }

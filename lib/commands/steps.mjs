@@ -16,9 +16,27 @@ export class StepFailure extends Error {
   }
 }
 
+/**
+ * JSON of a file or a program of our own, to be given its type by the caller.
+ *
+ * @param {string} text
+ * @returns {unknown}
+ */
+export const parseJson = (text) => JSON.parse(text);
+
 /** @type {Set<import('node:child_process').ChildProcess>} */
 const running = new Set();
 let stopping = false;
+
+/**
+ * Makes sure that {@link stopAll} ends the process too.
+ *
+ * @param {import('node:child_process').ChildProcess} child
+ */
+export function track(child) {
+  running.add(child);
+  child.once('exit', () => running.delete(child));
+}
 
 /** Ends whatever runs. The processes get the signal and the time they need. */
 export function stopAll() {
@@ -43,7 +61,7 @@ export function run(program, args, { env = {}, show = false } = {}) {
       stdio: show ? 'inherit' : ['ignore', 'pipe', 'pipe'],
       shell: process.platform === 'win32' && program === 'npm',
     });
-    running.add(child);
+    track(child);
     let out = '';
     let all = '';
     child.stdout?.on('data', (/** @type {Buffer} */ chunk) => {
@@ -52,11 +70,9 @@ export function run(program, args, { env = {}, show = false } = {}) {
     });
     child.stderr?.on('data', (/** @type {Buffer} */ chunk) => (all += chunk.toString()));
     child.on('error', (cause) => {
-      running.delete(child);
       reject(new StepFailure(`Could not run ${program}: ${cause.message}.`));
     });
     child.on('close', (code, signal) => {
-      running.delete(child);
       if (code === 0) resolve(out);
       else if (stopping || signal === 'SIGINT') reject(new StepFailure('Stopped.'));
       else {

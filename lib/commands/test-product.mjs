@@ -3,7 +3,7 @@ import path from 'node:path';
 import { requireChromium } from './browser.mjs';
 import { ensureBuilt, ensureGenerated } from './build.mjs';
 import { ensureInstalled } from './install.mjs';
-import { root, runPackage, showFailure, step, StepFailure, stopAll } from './steps.mjs';
+import { parseJson, root, runPackage, showFailure, step, StepFailure, stopAll } from './steps.mjs';
 
 /** @typedef {{ passed: number, failed: number }} Count */
 
@@ -14,35 +14,48 @@ const browserReport = path.join(outputFolder, 'browser.json');
 /** The folder that tests build into, so that a product that is being served is left alone. */
 export const testBuildFolder = '.next-test';
 
-/**
- * @param {string} file
- * @returns {any} what the JSON says, null when the tests never got as far as writing it
- */
-const readReport = (file) => (existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : null);
-
-/** @returns {Count} */
-function unitCount() {
-  const report = readReport(unitReport);
-  if (report === null) return { passed: 0, failed: 0 };
-  return { passed: report.numPassedTests, failed: report.numFailedTests };
-}
-
-/** @returns {Count} */
-function browserCount() {
-  const report = readReport(browserReport);
-  if (report === null) return { passed: 0, failed: 0 };
-  return { passed: report.stats.expected, failed: report.stats.unexpected + report.stats.flaky };
-}
+/** @typedef {Count & { skipped: number }} Report */
 
 /**
- * Nothing may be left out: a test that is skipped is a test that failed.
+ * What the JSON says, null when the tests never got as far as writing it.
  *
  * @param {string} file
- * @param {(report: any) => number} skipped
  */
-function refuseSkipped(file, skipped) {
-  const count = skipped(readReport(file));
-  if (count > 0) throw new StepFailure(`${count} tests were skipped.`);
+const readJson = (file) => (existsSync(file) ? parseJson(readFileSync(file, 'utf8')) : null);
+
+/** @returns {Report} */
+function unitResults() {
+  const report =
+    /** @type {{ numPassedTests: number, numFailedTests: number, numPendingTests: number, numTodoTests: number } | null} */ (
+      readJson(unitReport)
+    );
+  if (report === null) return { passed: 0, failed: 0, skipped: 0 };
+  return {
+    passed: report.numPassedTests,
+    failed: report.numFailedTests,
+    skipped: report.numPendingTests + report.numTodoTests,
+  };
+}
+
+/** @returns {Report} */
+function browserResults() {
+  const report =
+    /** @type {{ stats: { expected: number, unexpected: number, flaky: number, skipped: number } } | null} */ (
+      readJson(browserReport)
+    );
+  if (report === null) return { passed: 0, failed: 0, skipped: 0 };
+  const { expected, unexpected, flaky, skipped } = report.stats;
+  return { passed: expected, failed: unexpected + flaky, skipped };
+}
+
+/**
+ * Nothing may be left out, and no run may be empty.
+ *
+ * @param {Report} results
+ */
+function refuseGaps({ passed, skipped }) {
+  if (skipped > 0) throw new StepFailure(`${skipped} tests were skipped.`);
+  if (passed === 0) throw new StepFailure('No test was run.');
 }
 
 /** @type {{ title: string, quiet?: boolean, work: () => Promise<unknown> }[]} */
@@ -93,7 +106,7 @@ const steps = [
         ],
         { show: true },
       );
-      refuseSkipped(unitReport, (report) => report.numPendingTests + report.numTodoTests);
+      refuseGaps(unitResults());
     },
   },
   { title: 'Browser', work: requireChromium },
@@ -107,7 +120,7 @@ const steps = [
         ['test', '--config', '.config/playwright.config.ts'],
         { show: true, env: { PLAYWRIGHT_JSON_OUTPUT_FILE: browserReport } },
       );
-      refuseSkipped(browserReport, (report) => report.stats.skipped);
+      refuseGaps(browserResults());
     },
   },
 ];
@@ -150,7 +163,7 @@ export async function testProduct() {
     console.log(`${passed ? 'ok    ' : 'FAILED'}  ${seconds.toFixed(1).padStart(6)} s  ${title}`);
   }
   for (const { title } of steps.slice(done.length)) console.log(`not run           ${title}`);
-  const counts = [unitCount(), browserCount()];
+  const counts = [unitResults(), browserResults()];
   const passed = counts.reduce((sum, count) => sum + count.passed, 0);
   const failed = counts.reduce((sum, count) => sum + count.failed, 0);
   // A step that is no test counts as one failure, so that the line never reads well when it is not.
