@@ -38,12 +38,17 @@ function table<Row>(file: string, row: z.ZodType<Row>): Row[] {
   return z.array(row).parse(parse(content, { columns: true }));
 }
 
+/** Names of a fainter component that the table gives with the number of the whole double star. */
+const namesOfCompanions = new Set(['Pulcherrima']);
+
 /** Whole units of the last decimal; the source carries no more digits than this keeps. */
-const inUnits = (value: number, perUnit: number): number => Math.round(value * perUnit);
+const inUnits = (value: number, perUnit: number): number =>
+  // Adding 0 turns −0, which JSON cannot hold, into 0.
+  Math.round(value * perUnit) + 0;
 
 export function compileCatalogue(): CompactCatalogue {
   const stars = table('stars.csv', starRow);
-  const names = table('star-names.csv', nameRow);
+  const names = table('star-names.csv', nameRow).filter(({ name }) => !namesOfCompanions.has(name));
   const figures = table('constellation-lines.csv', figureRow);
   const constellations = table('constellation-names.csv', constellationRow).map(({ abbr }) => abbr);
 
@@ -54,6 +59,9 @@ export function compileCatalogue(): CompactCatalogue {
   };
   const hip = stars.map((star) => star.hip);
   const hr = stars.map((star) => star.hr);
+  if (new Set(names.map((named) => named.hip)).size < names.length) {
+    throw new Error('star-names.csv gives two names to one star');
+  }
   const linesOf = new Map<string, number[][]>();
   for (const figure of figures) {
     const line = figure.hr_list.map((number) => find(hr, number));

@@ -1,8 +1,4 @@
-/**
- * Reads the star catalogue, the kits and the sites from content/, once a process.
- * Server only: `node:fs` breaks a build that lets it reach the browser. (It carries no `server-only`
- * import because the commands run it outside Next, where that package throws.)
- */
+import 'server-only';
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { z } from 'zod';
@@ -10,6 +6,7 @@ import { eyepieceSchema, telescopeSchema } from '../pointing/scenario';
 import { decodeCatalogue, type StarCatalogue } from '../sky/catalogue';
 import { checkHorizon } from '../sky/horizon';
 
+/** Identifiers are the names of files and travel in page addresses. */
 const id = z.string().regex(/^[a-z0-9-]+$/);
 
 const kitSchema = z
@@ -72,7 +69,7 @@ function readFolder<T extends { id: string }>(folder: string, schema: z.ZodType<
     });
 }
 
-/** The file as the browser gets it. */
+/** The file as the browser gets it. Everything in content/ is read once a process. */
 export const loadCatalogueText = once(() =>
   readFileSync(contentFolder('stars', 'catalogue.json'), 'utf8'),
 );

@@ -19,8 +19,8 @@ export type LocalTimeResult =
       candidates: string[];
     };
 
-/** What the ephemeris and one value of ΔT are good for. */
-const firstYear = 1900;
+/** What one value of ΔT is good for (the Moon is off by less than 0.5′), and zones without odd seconds. */
+const firstYear = 1950;
 const lastYear = 2100;
 
 const localTimePattern = /^(\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(?::\d{2})?)([+-]\d{2}:\d{2})?$/;

@@ -37,6 +37,8 @@ export function apparentToTrueRefractionDeg(apparentAltitudeDeg: number, scale =
   return scale / 60 / Math.tan(degreesToRadians(h + 7.31 / (h + 4.4)));
 }
 
+const refractionBelowDeg = refractionDeg(lowestAltitudeDeg);
+
 /**
  * {@link refractionDeg} for a direction whose sine (`up`) and cosine (`level`) of true altitude are
  * known already: the tangent of the small correction is a series and that of the sum the addition
@@ -48,10 +50,10 @@ export function refractionOfDirectionDeg(
   level: number,
   scale: number,
 ): number {
-  if (trueAltitudeDeg < lowestAltitudeDeg) return refractionDeg(lowestAltitudeDeg, scale);
+  if (trueAltitudeDeg < lowestAltitudeDeg) return scale * refractionBelowDeg;
   // At most 2.5° (at −1°), where the next term of the series is below 2 · 10⁻¹¹.
   const correction = (10.3 / (trueAltitudeDeg + 5.11)) * (Math.PI / 180);
   const square = correction * correction;
   const tangent = correction * (1 + square * (1 / 3 + square * (2 / 15)));
-  return (((scale * 1.02) / 60) * (level - up * tangent)) / (up + level * tangent);
+  return (scale * (1.02 / 60) * (level - up * tangent)) / (up + level * tangent);
 }

@@ -1,4 +1,5 @@
 import { degreesToRadians } from '../units/angle';
+import { angleFromAxisDeg } from './angle-table';
 import type { StarCatalogue } from './catalogue';
 import { refractionOfDirectionDeg } from './refraction';
 import type { SkyFrame } from './sky-frame';
@@ -14,7 +15,6 @@ export type StarPlaces = {
 };
 
 const radiansPerMas = Math.PI / (180 * 3_600_000);
-const degreesPerRadian = 180 / Math.PI;
 
 /**
  * What does not depend on the instant, six numbers a star: the unit vector at J2000.0 and its yearly
@@ -83,23 +83,15 @@ export function placeCatalogue(
     const north = (yx * a + yy * b + yz * c) * shorten;
     const up = (zx * a + zy * b + zz * c) * shorten;
     const level = Math.sqrt(east * east + north * north);
-    // One-argument arctangents take half the time of atan2; level is never negative.
-    const trueAltitudeDeg = Math.atan(up / level) * degreesPerRadian;
+    const trueAltitudeDeg = 90 - angleFromAxisDeg(up, level, 1);
     directions[3 * i] = east;
     directions[3 * i + 1] = north;
     directions[3 * i + 2] = up;
-    azimuthDeg[i] = azimuthOfDeg(east, north);
+    const fromNorthDeg = angleFromAxisDeg(north, Math.abs(east), level);
+    const westwardDeg = 360 - fromNorthDeg;
+    // A hair west of north, the difference rounds to 360 itself, which is no azimuth.
+    azimuthDeg[i] = east < 0 && westwardDeg < 360 ? westwardDeg : fromNorthDeg;
     altitudeDeg[i] = trueAltitudeDeg + refractionOfDirectionDeg(trueAltitudeDeg, up, level, scale);
   }
   return into;
-}
-
-/** atan2(east, north) in [0°, 360°), 0° at the zenith. */
-function azimuthOfDeg(east: number, north: number): number {
-  if (east === 0 && north === 0) return 0;
-  const angle = Math.atan(east / north) * degreesPerRadian;
-  if (north < 0) return angle + 180;
-  // A tiny negative angle plus 360 rounds to 360 itself, which is 0.
-  if (east < 0) return angle + 360 < 360 ? angle + 360 : 0;
-  return angle;
 }
