@@ -1,0 +1,79 @@
+import type { Metadata } from 'next';
+import { headers } from 'next/headers';
+import { notFound } from 'next/navigation';
+import { lessonComponents } from '@/components/lesson/lesson-components';
+import { LessonNeighbours } from '@/components/lesson/lesson-neighbours';
+import { WordList } from '@/components/lesson/word-list';
+import { PageHeader } from '@/components/ui/page-header';
+import { PrintButton } from '@/components/ui/print-button';
+import { jsonForScript, learningResource } from '@/lib/content/learning-resource';
+import { lessonView } from '@/lib/content/lesson-view';
+import { getLesson, listLessons, type Lesson } from '@/lib/content/lessons';
+import { loadKits } from '@/lib/content/sky-catalogue';
+import { fieldRadiusArcmin } from '@/lib/pointing/field-radius';
+import { routes } from '@/lib/routes';
+import { answerCheck } from './actions';
+
+type LessonPageProps = { params: Promise<{ slug: string }> };
+
+async function lessonOf(params: LessonPageProps['params']): Promise<Lesson> {
+  const lesson = await getLesson((await params).slug);
+  if (lesson === null) notFound();
+  return lesson;
+}
+
+export async function generateMetadata({ params }: LessonPageProps): Promise<Metadata> {
+  const { frontMatter } = await lessonOf(params);
+  return { title: frontMatter.title, description: frontMatter.summary };
+}
+
+/** The telescopes as the figures need them. */
+function figureKits() {
+  return loadKits().map(({ id, name, telescope, eyepieces, observingEyepieceId }) => {
+    const eyepiece = eyepieces.find((one) => one.id === observingEyepieceId);
+    if (eyepiece === undefined) throw new Error(`${id} has no observing eyepiece`);
+    return { id, name, telescope, fieldRadiusArcmin: fieldRadiusArcmin(telescope, eyepiece) };
+  });
+}
+
+/** The address that this request came to, for the metadata; nothing is decided by it. */
+async function fullAddress(path: string): Promise<string> {
+  const request = await headers();
+  const host = request.get('host') ?? 'localhost';
+  return `${request.get('x-forwarded-proto') ?? 'http'}://${host}${path}`;
+}
+
+export default async function LessonPage({ params }: LessonPageProps) {
+  const lesson = await lessonOf(params);
+  const { Content, frontMatter, slug } = lesson;
+  const all = await listLessons();
+  const neighbour = (wanted: string | null) => {
+    const found = all.find((one) => one.slug === wanted);
+    return found === undefined ? null : { slug: found.slug, title: found.frontMatter.title };
+  };
+  const resource = learningResource(frontMatter, await fullAddress(routes.lessons.one(slug)));
+  const components = lessonComponents(lessonView(lesson), { kits: figureKits() }, answerCheck);
+  return (
+    <>
+      <script
+        type="application/ld+json"
+        // Our own metadata, with every "<" escaped.
+        dangerouslySetInnerHTML={{ __html: jsonForScript(resource) }}
+      />
+      <article className="mx-auto max-w-[44rem]">
+        <PageHeader
+          title={frontMatter.title}
+          lead={frontMatter.summary}
+          crumbs={[{ label: 'Lessons', href: routes.lessons.all() }]}
+          actions={<PrintButton />}
+        />
+        <Content components={components} />
+        <WordList vocabulary={frontMatter.vocabulary} />
+        <LessonNeighbours
+          previous={neighbour(frontMatter.previous)}
+          next={neighbour(frontMatter.next)}
+        />
+      </article>
+    </>
+  );
+}

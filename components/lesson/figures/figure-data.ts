@@ -1,0 +1,13 @@
+import type { FigureKit } from './pair-facts';
+import type { SkyPosition } from './sky-disc';
+
+/** What the server hands every live figure. */
+export type FigureData = { kits: readonly FigureKit[] };
+
+/** How the figures start, on the server and in the browser alike. */
+export const startingPair: readonly [SkyPosition, SkyPosition] = [
+  { azimuthDeg: 150, altitudeDeg: 40 },
+  { azimuthDeg: 180, altitudeDeg: 40 },
+];
+export const startingAltitudeDeg = 12;
+export const startingLatitudeDeg = 52;
