@@ -21,7 +21,7 @@ export type SeenPlanet = Seen & { body: NakedEyePlanet };
 
 /** The sky of one scenario and instant, with all that decides what may serve. */
 export type SeenSky = {
-  /** All merged stars of the catalogue, those below the horizon too. */
+  /** The merged stars of the catalogue, those below the horizon too. */
   stars: readonly SeenStar[];
   planets: readonly SeenPlanet[];
   moonDirection: Vector3;
@@ -34,31 +34,45 @@ export function seenSky({
   scenario,
   frame,
   catalogue,
+  faintestMagnitude = Infinity,
 }: {
   scenario: Pick<Scenario, 'sky'>;
   frame: SkyFrame;
   catalogue: StarCatalogue;
+  /** V of the faintest star that is placed. */
+  faintestMagnitude?: number;
 }): SeenSky {
   const places = placeCatalogue(catalogue, frame);
   const { extinction } = scenario.sky;
-  const seen = (azimuthDeg: number, altitudeDeg: number, magnitude: number): Seen => ({
-    azimuthDeg,
-    altitudeDeg,
-    direction: directionFromAzAlt(azimuthDeg, altitudeDeg),
-    looksMagnitude: magnitude + extinction * airmass(altitudeDeg),
-  });
+  const looks = (magnitude: number, altitudeDeg: number) =>
+    magnitude + extinction * airmass(altitudeDeg);
   return {
-    stars: mergedStars(catalogue).map((star) => ({
-      ...star,
-      ...seen(
-        places.azimuthDeg[star.index] ?? NaN,
-        places.altitudeDeg[star.index] ?? NaN,
-        star.magnitude,
-      ),
-    })),
+    stars: mergedStars(catalogue)
+      .filter((star) => star.magnitude <= faintestMagnitude)
+      .map((star): SeenStar => {
+        const azimuthDeg = places.azimuthDeg[star.index] ?? NaN;
+        const altitudeDeg = places.altitudeDeg[star.index] ?? NaN;
+        // Field by field: spreading thousands of objects costs more than all the astronomy.
+        return {
+          hip: star.hip,
+          index: star.index,
+          components: star.components,
+          name: star.name,
+          named: star.named,
+          magnitude: star.magnitude,
+          largeAmplitudeVariable: star.largeAmplitudeVariable,
+          azimuthDeg,
+          altitudeDeg,
+          direction: directionFromAzAlt(azimuthDeg, altitudeDeg),
+          looksMagnitude: looks(star.magnitude, altitudeDeg),
+        };
+      }),
     planets: frame.planets.map(({ body, azimuthDeg, altitudeDeg, magnitude }) => ({
       body,
-      ...seen(azimuthDeg, altitudeDeg, magnitude),
+      azimuthDeg,
+      altitudeDeg,
+      direction: directionFromAzAlt(azimuthDeg, altitudeDeg),
+      looksMagnitude: looks(magnitude, altitudeDeg),
     })),
     moonDirection: directionFromAzAlt(frame.moon.azimuthDeg, frame.moon.altitudeDeg),
     nakedEyeLimit: nakedEyeLimitOf(scenario, frame),

@@ -1,0 +1,177 @@
+import type { AnswerKeyPair, AnswerKeyStar } from '../pointing/answer-key';
+import { fieldRadiusArcmin } from '../pointing/field-radius';
+import {
+  geometryFullMark,
+  geometryMark,
+  mostWithoutAnyPair,
+  starMark,
+  starMarkWithoutCaution,
+} from '../pointing/pair-mark';
+import { ratePair } from '../pointing/rank-pairs';
+import type { PairVariant } from '../variants/pair-variant';
+import { clearPairs, rightPairs, taskAllows } from './allowed-pairs';
+import { cautionMissed, judgePick, keyStarOf, type Judging } from './judge-pick';
+import { pairAdvice } from './pair-advice';
+import type {
+  PairCriterion,
+  PairFigures,
+  PairRefusal,
+  PairResult,
+  PairStarResult,
+  PairSubmission,
+} from './pair-submission';
+
+/** Goes up whenever the same submission could earn other marks. */
+export const pairGraderVersion = 1;
+
+export type PairGrading = { ok: true; result: PairResult } | { ok: false; refusal: PairRefusal };
+
+/**
+ * Marks one submission of "Pick the pair" from the stored variant and answer key alone, so that a
+ * regrade is a replay. The student gets the benefit of the dead band at every limit. Rules and marks:
+ * design, answer key. Never throws on a submission that its schema lets through.
+ */
+export function gradePair({
+  variant,
+  answerKey,
+  submission,
+  catalogue,
+}: Judging & { submission: PairSubmission }): PairGrading {
+  const judging = { variant, answerKey, catalogue };
+  if (submission.kind === 'none-usable') return { ok: true, result: gradeNone(judging) };
+
+  const [one, other] = submission.stars;
+  const star1 = keyStarOf(judging, one.hip);
+  const star2 = keyStarOf(judging, other.hip);
+  if (star1 === null) return refuse({ code: 'not-in-this-sky', hip: one.hip });
+  if (star2 === null) return refuse({ code: 'not-in-this-sky', hip: other.hip });
+  if (star1.hip === star2.hip) return refuse({ code: 'same-star-twice' });
+  const refusal = againstTheTask(variant, [star1, star2]);
+  if (refusal !== null) return refuse(refusal);
+
+  return {
+    ok: true,
+    result: gradeChoice(judging, [
+      judgePick(judging, star1, one.lookAlike),
+      judgePick(judging, star2, other.lookAlike),
+    ]),
+  };
+}
+
+const refuse = (refusal: PairRefusal): PairGrading => ({ ok: false, refusal });
+
+function againstTheTask(
+  variant: PairVariant,
+  stars: readonly [AnswerKeyStar, AnswerKeyStar],
+): PairRefusal | null {
+  if (taskAllows(variant, [stars[0].hip, stars[1].hip])) return null;
+  if (variant.template === 'partner' && variant.givenHip !== null) {
+    return { code: 'given-star-missing', givenHip: variant.givenHip };
+  }
+  const stranger = stars.find(({ hip }) => variant.proposals?.includes(hip) !== true);
+  return { code: 'not-proposed', hip: stranger?.hip ?? stars[0].hip };
+}
+
+function gradeNone(judging: Judging): PairResult {
+  const { variant, answerKey } = judging;
+  const right = rightPairs(variant, answerKey);
+  const agreed = clearPairs(variant, answerKey).length === 0;
+  const earned = agreed ? 100 : 0;
+  return {
+    lab: 'pick-the-pair',
+    graderVersion: pairGraderVersion,
+    template: variant.template,
+    total: earned,
+    criteria: [{ id: 'none-usable', earned, possible: 100 }],
+    stars: [],
+    chosen: null,
+    best: bestOf(judging, right),
+    advice: agreed
+      ? { code: 'said-none-rightly' }
+      : { code: 'said-none-wrongly', usablePairs: right.length },
+  };
+}
+
+function gradeChoice(judging: Judging, picks: readonly [PairStarResult, PairStarResult]): PairResult {
+  const { variant, answerKey } = judging;
+  const chosen = figuresOf(rated(judging, picks), picks);
+  const right = rightPairs(variant, answerKey);
+  const bothUsable = picks.every((pick) => pick.usable);
+  // On the edge of the dead band the student's own pair may be all there is.
+  const ownOnly =
+    right.length === 0 && bothUsable && chosen.expectedErrorArcmin !== null ? chosen : null;
+  const bestHitRate = right[0]?.hitRate ?? ownOnly?.hitRate ?? 0;
+  const geometryEarned = bothUsable ? geometryMark(chosen.hitRate, bestHitRate) : 0;
+  const criteria: PairCriterion[] = [
+    { id: 'first-star', earned: starEarned(picks[0], variant), possible: starMark },
+    { id: 'second-star', earned: starEarned(picks[1], variant), possible: starMark },
+    { id: 'geometry', earned: geometryEarned, possible: geometryFullMark },
+  ];
+  const parts = criteria.reduce((sum, criterion) => sum + criterion.earned, 0);
+  const thereWasNone = right.length === 0 && ownOnly === null;
+  return {
+    lab: 'pick-the-pair',
+    graderVersion: pairGraderVersion,
+    template: variant.template,
+    total: thereWasNone ? Math.min(mostWithoutAnyPair, parts) : parts,
+    criteria,
+    stars: picks,
+    chosen,
+    best: ownOnly ?? bestOf(judging, right),
+    advice: thereWasNone
+      ? { code: 'there-was-none' }
+      : pairAdvice({
+          picks,
+          givenHip: variant.template === 'partner' ? variant.givenHip : null,
+          chosen,
+          bestHitRate,
+          geometryEarned,
+          telescope: variant.scenario.telescope,
+        }),
+  };
+}
+
+function starEarned(pick: PairStarResult, variant: PairVariant): number {
+  // Choosing the given star was not the student's doing.
+  if (variant.template === 'partner' && pick.hip === variant.givenHip) return starMark;
+  if (!pick.usable) return 0;
+  return cautionMissed(pick) ? starMarkWithoutCaution : starMark;
+}
+
+/** As the stored key has it, so that a regrade is a replay; worked out for what the key leaves out. */
+function rated(
+  { variant: { scenario }, answerKey }: Judging,
+  [one, other]: readonly [RatedStar, RatedStar],
+): Omit<AnswerKeyPair, 'mark'> {
+  const stored = answerKey.pairs.find(
+    ({ stars }) => stars.includes(one.hip) && stars.includes(other.hip),
+  );
+  if (stored !== undefined) return { ...stored, stars: [one.hip, other.hip] };
+  const radius = fieldRadiusArcmin(scenario.telescope, scenario.eyepiece);
+  return ratePair(scenario.telescope, radius, one, other);
+}
+
+type RatedStar = Pick<AnswerKeyStar, 'hip' | 'name' | 'azimuthDeg' | 'altitudeDeg'>;
+
+function bestOf({ answerKey }: Judging, right: readonly AnswerKeyPair[]): PairFigures | null {
+  const [best] = right;
+  if (best === undefined) return null;
+  const [one, other] = best.stars.map((hip) => answerKey.stars.find((star) => star.hip === hip));
+  // A key that lists a pair without its stars is broken; there is then no position to show.
+  return one === undefined || other === undefined ? null : figuresOf(best, [one, other]);
+}
+
+function figuresOf(
+  { stars, separationDeg, expectedErrorArcmin, hitRate }: Omit<AnswerKeyPair, 'mark'>,
+  [one, other]: readonly [RatedStar, RatedStar],
+): PairFigures {
+  const position = ({ azimuthDeg, altitudeDeg }: RatedStar) => ({ azimuthDeg, altitudeDeg });
+  return {
+    stars,
+    separationDeg,
+    expectedErrorArcmin,
+    hitRate,
+    names: [one.name, other.name],
+    positions: [position(one), position(other)],
+  };
+}

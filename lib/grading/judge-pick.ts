@@ -1,0 +1,116 @@
+import { directionFromAzAlt } from '../units/vector';
+import type { AnswerKey, AnswerKeyStar, SkyObjectId, UnusableReason } from '../pointing/answer-key';
+import { cautionsFor, isClearCaution, lookAlikesOf } from '../pointing/cautions';
+import { mergedStarOf } from '../pointing/merged-stars';
+import { seenSky } from '../pointing/seen-sky';
+import { deadBand, unusableReasons } from '../pointing/usable-stars';
+import type { StarCatalogue } from '../sky/catalogue';
+import type { PairVariant } from '../variants/pair-variant';
+import type { PairStarResult } from './pair-submission';
+
+export type Judging = { variant: PairVariant; answerKey: AnswerKey; catalogue: StarCatalogue };
+
+/** Whether a star has a look-alike beyond the dead band and none of its look-alikes was named. */
+export const cautionMissed = ({ cautions, cautionNamed }: PairStarResult): boolean =>
+  !cautionNamed && cautions.some(isClearCaution);
+
+/**
+ * The answer key's entry for a picked HIP number: the stored one where there is one, else (for a star
+ * too faint to be stored) made afresh from the variant's own frame. A component of a close double
+ * stands for the double. Null for what is not in this sky: unknown, or below the horizon.
+ */
+export function keyStarOf(judging: Judging, hip: number): AnswerKeyStar | null {
+  const { variant, answerKey, catalogue } = judging;
+  const wanted = mergedStarOf(catalogue, hip)?.hip ?? hip;
+  const stored = answerKey.stars.find((star) => star.hip === wanted);
+  const star = stored ?? freshStar(variant, catalogue, wanted);
+  return star === null || star.altitudeDeg < 0 ? null : star;
+}
+
+/** Judges one pick with the benefit of the dead band at every limit. */
+export function judgePick(
+  { variant, catalogue }: Judging,
+  star: AnswerKeyStar,
+  lookAlike: SkyObjectId | null,
+): PairStarResult {
+  const reasons = star.reasons.filter((reason) => reasonStands(reason, star, variant));
+  const named = lookAlike === null ? null : asMerged(catalogue, lookAlike);
+  const cautionNamed = star.cautions.some((caution) => caution.neighbour === named);
+  const { hip, name, azimuthDeg, altitudeDeg, cautions } = star;
+  return {
+    hip,
+    name,
+    azimuthDeg,
+    altitudeDeg,
+    usable: reasons.length === 0,
+    reasons,
+    cautions,
+    lookAlike,
+    cautionNamed,
+  };
+}
+
+/** Whether a reason holds beyond the dead band, from the figures that are stored with it. */
+function reasonStands(reason: UnusableReason, star: AnswerKeyStar, variant: PairVariant): boolean {
+  const { angleDeg, magnitudes } = deadBand;
+  switch (reason.code) {
+    case 'no-name':
+    case 'variable':
+      return true;
+    case 'too-faint':
+      return reason.magnitude > reason.faintestMagnitude + magnitudes;
+    case 'too-low':
+      return reason.altitudeDeg < reason.lowestAltitudeDeg - angleDeg;
+    case 'too-high':
+      return reason.altitudeDeg > reason.highestAltitudeDeg + angleDeg;
+    case 'behind-horizon':
+      return reason.altitudeDeg < reason.horizonAltitudeDeg + reason.marginDeg - angleDeg;
+    case 'near-moon':
+      return reason.distanceDeg <= reason.moonDistanceDeg - angleDeg;
+    case 'sky-too-bright':
+    case 'behind-cloud':
+      // These do not carry all their figures: ask once more with the limits moved.
+      return reJudged(star, variant).some((again) => again.code === reason.code);
+  }
+}
+
+function reJudged(star: AnswerKeyStar, variant: PairVariant): UnusableReason[] {
+  const { moon } = variant.frame;
+  return unusableReasons(
+    { ...star, named: true, largeAmplitudeVariable: false },
+    variant.scenario,
+    {
+      nakedEyeLimit: variant.nakedEyeLimit,
+      moonDirection: directionFromAzAlt(moon.azimuthDeg, moon.altitudeDeg),
+    },
+    deadBand,
+  );
+}
+
+function freshStar(
+  variant: PairVariant,
+  catalogue: StarCatalogue,
+  hip: number,
+): AnswerKeyStar | null {
+  const sky = seenSky({ scenario: variant.scenario, frame: variant.frame, catalogue });
+  const star = sky.stars.find((one) => one.hip === hip);
+  if (star === undefined) return null;
+  const { name, azimuthDeg, altitudeDeg, magnitude } = star;
+  const reasons = unusableReasons(star, variant.scenario, sky);
+  return {
+    hip,
+    name,
+    azimuthDeg,
+    altitudeDeg,
+    magnitude,
+    usable: reasons.length === 0,
+    reasons,
+    cautions: cautionsFor(star, lookAlikesOf(sky)),
+  };
+}
+
+function asMerged(catalogue: StarCatalogue, id: SkyObjectId): SkyObjectId {
+  const hip = /^hip-(\d+)$/.exec(id)?.[1];
+  const star = hip === undefined ? undefined : mergedStarOf(catalogue, Number(hip));
+  return star === undefined ? id : `hip-${star.hip}`;
+}
