@@ -3,6 +3,7 @@ import { PrismaBetterSQLite3 } from '@prisma/adapter-better-sqlite3';
 import { mkdirSync } from 'node:fs';
 import { databaseFile, env } from './env';
 import { PrismaClient } from './generated/client';
+import { oneAtATime } from './one-at-a-time';
 
 /**
  * Sets what SQLite forgets from one connection to the next. WAL lets pages be read while an attempt
@@ -14,12 +15,16 @@ class TunedSqlite extends PrismaBetterSQLite3 {
     await connection.executeScript(
       'PRAGMA journal_mode = WAL; PRAGMA foreign_keys = ON; PRAGMA busy_timeout = 5000; PRAGMA synchronous = NORMAL;',
     );
-    return connection;
+    return oneAtATime(connection);
   }
 }
 
 export const openDatabase = (file: string): PrismaClient =>
-  new PrismaClient({ adapter: new TunedSqlite({ url: `file:${file}` }) });
+  new PrismaClient({
+    adapter: new TunedSqlite({ url: `file:${file}` }),
+    // A class that submits together waits in line rather than being turned away.
+    transactionOptions: { maxWait: 15_000, timeout: 15_000 },
+  });
 
 declare global {
   // A development server reloads modules; the connection outlives them.

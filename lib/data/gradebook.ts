@@ -1,11 +1,18 @@
-import type { Viewer } from '../auth/policy';
-import type { GradebookState } from '../grading/gradebook-state';
-import type { PairTemplate } from '../variants/pair-variant';
-import type { AttemptMode } from './attempts';
-import type { Clock } from './clock';
-import type { Result } from './result';
+import 'server-only';
+import { canSeeClass, type Viewer } from '../auth/policy';
+import { countedMark } from '../grading/counted-mark';
+import { gradebookState, type GradebookState } from '../grading/gradebook-state';
+import { mayWithClass } from './access';
+import { standingOf } from './attempt-standing';
+import { systemClock, type Clock } from './clock';
+import { db } from './db';
+import { extendedDue } from './due-times';
+import { policyOfAttempt, policyOfColumns, policySelect } from './stored-policy';
 
 export type { GradebookState } from '../grading/gradebook-state';
+export { excuse, extendDue, overrideMark } from './gradebook-decisions';
+export { exportGradebookCsv } from './gradebook-csv';
+export { getStudentRecord, type StudentRecord } from './student-record';
 
 export type GradebookCell = {
   studentId: string;
@@ -20,63 +27,117 @@ export type GradebookCell = {
   overridden: boolean;
   attempts: number;
   lastAttemptId: string | null;
+  /** The student's own due time where it differs from the assignment's. UTC, ISO 8601. */
+  extendedDueAt: string | null;
 };
 export type Gradebook = {
   students: { id: string; displayName: string; cardNumber: number }[];
   assignments: { id: string; title: string; dueAt: string | null; passMark: number }[];
   cells: GradebookCell[];
 };
-export type StudentRecord = {
-  student: { id: string; displayName: string; cardNumber: number; classId: string; className: string };
-  attempts: {
-    attemptId: string;
-    assignmentId: string | null;
-    assignmentTitle: string | null;
-    mode: AttemptMode;
-    number: number;
-    template: PairTemplate;
-    /** null while it is open. */
-    submittedAt: string | null;
-    mark: number | null;
-    countedMark: number | null;
-    late: boolean;
-  }[];
-};
 
-export async function getGradebook(viewer: Viewer, classId: string, clock?: Clock): Promise<Gradebook | null> {
-  throw new Error('not written yet');
-}
-export async function getStudentRecord(viewer: Viewer, studentId: string): Promise<StudentRecord | null> {
-  throw new Error('not written yet');
-}
-/** A mark of null takes the override back. The note is required and audited. */
-export async function overrideMark(
-  viewer: Viewer,
-  input: { studentId: string; assignmentId: string; mark: number | null; note: string },
-  clock?: Clock,
-): Promise<Result<null>> {
-  throw new Error('not written yet');
-}
-/** `excused: false` takes it back. */
-export async function excuse(
-  viewer: Viewer,
-  input: { studentId: string; assignmentId: string; note: string; excused?: boolean },
-  clock?: Clock,
-): Promise<Result<null>> {
-  throw new Error('not written yet');
-}
-/** `dueAt` is a UTC instant; null takes the extension back. */
-export async function extendDue(
-  viewer: Viewer,
-  input: { studentId: string; assignmentId: string; dueAt: string | null; note: string },
-  clock?: Clock,
-): Promise<Result<null>> {
-  throw new Error('not written yet');
-}
-export async function exportGradebookCsv(
+const loadAssignments = (classId: string) =>
+  db().assignment.findMany({
+    where: { classId, state: 'published' },
+    orderBy: [{ publishedAt: 'asc' }, { id: 'asc' }],
+    select: {
+      id: true,
+      title: true,
+      feedbackReleasedAt: true,
+      ...policySelect,
+      extensions: { select: { studentId: true, groupId: true, dueAt: true } },
+      overrides: { select: { studentId: true, mark: true, excused: true } },
+      attempts: {
+        where: { mode: 'check' },
+        orderBy: { number: 'asc' },
+        select: {
+          id: true,
+          studentId: true,
+          mode: true,
+          status: true,
+          policy: true,
+          submittedAt: true,
+          marks: { orderBy: { graderVersion: 'desc' }, take: 1, select: { total: true } },
+        },
+      },
+    },
+  });
+type AssignmentRow = Awaited<ReturnType<typeof loadAssignments>>[number];
+type StudentRow = { id: string; groups: { groupId: string }[] };
+
+/** Students × published assignments. */
+export async function getGradebook(
   viewer: Viewer,
   classId: string,
-  clock?: Clock,
-): Promise<string | null> {
-  throw new Error('not written yet');
+  clock: Clock = systemClock,
+): Promise<Gradebook | null> {
+  if (!(await mayWithClass(viewer, classId, canSeeClass))) return null;
+  const [students, assignments] = await Promise.all([
+    db().student.findMany({
+      where: { classId },
+      orderBy: { cardNumber: 'asc' },
+      select: { id: true, displayName: true, cardNumber: true, groups: { select: { groupId: true } } },
+    }),
+    loadAssignments(classId),
+  ]);
+  const now = clock.now();
+  return {
+    students: students.map(({ id, displayName, cardNumber }) => ({ id, displayName, cardNumber })),
+    assignments: assignments.map(({ id, title, dueAt, passMark }) => ({
+      id,
+      title,
+      dueAt: dueAt?.toISOString() ?? null,
+      passMark,
+    })),
+    cells: students.flatMap((student) =>
+      assignments.map((assignment) => cellOf(student, assignment, now)),
+    ),
+  };
+}
+
+function cellOf(student: StudentRow, assignment: AssignmentRow, now: Date): GradebookCell {
+  const attempts = assignment.attempts.filter(({ studentId }) => studentId === student.id);
+  const submitted = attempts.filter(({ status }) => status === 'submitted');
+  const override = assignment.overrides.find(({ studentId }) => studentId === student.id);
+  const groups = student.groups.map(({ groupId }) => groupId);
+  const extension = extendedDue(
+    assignment.extensions.filter(
+      ({ studentId, groupId }) =>
+        studentId === student.id || (groupId !== null && groups.includes(groupId)),
+    ),
+  );
+  const latest = attempts.at(-1);
+  const policy = latest === undefined ? policyOfColumns(assignment) : policyOfAttempt(latest.policy);
+  const standings = submitted.map((attempt) => standingOf({ ...attempt, student, assignment }, now));
+  const counted = countedMark(
+    submitted.flatMap(({ marks }, index) => {
+      const raw = marks[0]?.total;
+      return raw === undefined ? [] : [{ raw, latePenalty: standings[index]?.latePenalty ?? 0 }];
+    }),
+    policy.counting,
+  );
+  const overridden = override?.mark !== null && override?.mark !== undefined;
+  const mark = override?.mark ?? counted?.mark ?? null;
+  return {
+    studentId: student.id,
+    assignmentId: assignment.id,
+    state: gradebookState({
+      excused: override?.excused ?? false,
+      mark,
+      passMark: policy.passMark,
+      resultShown: true,
+      late: standings.at(-1)?.late ?? false,
+      submitted: submitted.length > 0,
+      underWay: attempts.some(({ status }) => status === 'open'),
+      dueAtMs: extension?.getTime() ?? (policy.dueAt === null ? null : Date.parse(policy.dueAt)),
+      nowMs: now.getTime(),
+    }),
+    mark,
+    raw: counted?.raw ?? null,
+    latePenalty: counted?.latePenalty ?? null,
+    overridden,
+    attempts: attempts.length,
+    lastAttemptId: submitted.at(-1)?.id ?? null,
+    extendedDueAt: extension?.toISOString() ?? null,
+  };
 }

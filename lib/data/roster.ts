@@ -10,6 +10,8 @@ import { firstMessage, nameSchema } from './names';
 import { failure, notFound, success, type Result } from './result';
 import { logSecurityEvent } from './security-log';
 
+export { exportStudent } from './student-record';
+
 export type RosterRow = {
   studentId: string;
   cardNumber: number;

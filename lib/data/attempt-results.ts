@@ -1,0 +1,80 @@
+import 'server-only';
+import { canSeeAttempt, canSeeResult, type Viewer } from '../auth/policy';
+import type { PairResult } from '../grading/pair-submission';
+import type { PairVariant } from '../variants/pair-variant';
+import { standingOf, standingSelect } from './attempt-standing';
+import { systemClock, type Clock } from './clock';
+import { db } from './db';
+import { storedResultSchema, storedVariantSchema } from './stored-attempt';
+
+export type AttemptResult = {
+  id: string;
+  mode: 'practice' | 'check';
+  title: string;
+  placeName: string;
+  kitId: string | null;
+  assignmentId: string | null;
+  studentId: string;
+  studentName: string;
+  classId: string;
+  attemptNumber: number;
+  /** UTC, ISO 8601. */
+  submittedAt: string;
+  late: boolean;
+  /** The share of the mark that lateness takes, 0–1; 0 in practice. */
+  latePenalty: number;
+  /** The attempt's mark less the late penalty; null when the result is withheld. */
+  mark: number | null;
+  passMark: number | null;
+  result: PairResult | null;
+  variant: PairVariant;
+  /** 'now', a UTC instant, or 'when-released'. */
+  feedbackVisibleFrom: string;
+};
+
+/** A submitted attempt for its student or the class's teachers, who see the result at any time. */
+export async function getAttemptResult(
+  viewer: Viewer,
+  attemptId: string,
+  clock: Clock = systemClock,
+): Promise<AttemptResult | null> {
+  const attempt = await db().attempt.findUnique({
+    where: { id: attemptId },
+    select: {
+      id: true,
+      title: true,
+      placeName: true,
+      kitId: true,
+      assignmentId: true,
+      number: true,
+      variant: true,
+      marks: { orderBy: { graderVersion: 'desc' }, take: 1, select: { total: true, result: true } },
+      ...standingSelect,
+      student: { select: { ...standingSelect.student.select, displayName: true } },
+    },
+  });
+  if (attempt === null || attempt.submittedAt === null || !canSeeAttempt(viewer, attempt)) return null;
+  const { policy, ...standing } = standingOf(attempt, clock.now());
+  const { feedbackVisible } = standing;
+  const mark = canSeeResult(viewer, { ...attempt, feedbackVisible }) ? attempt.marks[0] : undefined;
+  return {
+    id: attempt.id,
+    mode: attempt.mode,
+    title: attempt.title,
+    placeName: attempt.placeName,
+    kitId: attempt.kitId,
+    assignmentId: attempt.assignmentId,
+    studentId: attempt.student.id,
+    studentName: attempt.student.displayName,
+    classId: attempt.student.class.id,
+    attemptNumber: attempt.number,
+    submittedAt: attempt.submittedAt.toISOString(),
+    late: standing.late,
+    latePenalty: standing.latePenalty,
+    mark: mark === undefined ? null : mark.total * (1 - standing.latePenalty),
+    passMark: policy?.passMark ?? null,
+    result: mark === undefined ? null : storedResultSchema.parse(mark.result),
+    variant: storedVariantSchema.parse(attempt.variant),
+    feedbackVisibleFrom: standing.visibleFrom,
+  };
+}

@@ -1,0 +1,142 @@
+import 'server-only';
+import { z } from 'zod';
+import { canTeachClass, type Viewer } from '../auth/policy';
+import { classOfAssignment } from './access';
+import { writeAudit } from './audit';
+import { systemClock, type Clock } from './clock';
+import { db } from './db';
+import { firstField, firstMessage } from './names';
+import { failure, notFound, success, type Result } from './result';
+
+const note = z
+  .string()
+  .trim()
+  .min(1, 'Write a short note: why? It is kept with the change.')
+  .max(500, 'Keep the note below 500 characters.');
+const target = { studentId: z.string(), assignmentId: z.string(), note };
+const markSchema = z.strictObject({
+  ...target,
+  mark: z
+    .number({ error: 'Give the mark as a number.' })
+    .min(0, 'A mark lies between 0 and 100.')
+    .max(100, 'A mark lies between 0 and 100.')
+    .nullable(),
+});
+const excuseSchema = z.strictObject({ ...target, excused: z.boolean().default(true) });
+const extensionSchema = z.strictObject({
+  ...target,
+  dueAt: z.iso.datetime({ error: 'The new due time is not a date and time.' }).nullable(),
+});
+
+/** The class, if the viewer teaches it and the student is in it. */
+async function classFor(viewer: Viewer, studentId: string, assignmentId: string): Promise<string | null> {
+  const classId = await classOfAssignment(viewer, assignmentId, canTeachClass);
+  if (classId === null) return null;
+  return (await db().student.count({ where: { id: studentId, classId } })) === 0 ? null : classId;
+}
+
+function read<T extends { studentId: string; assignmentId: string }>(
+  schema: z.ZodType<T>,
+  input: unknown,
+): Result<T> {
+  const parsed = schema.safeParse(input);
+  return parsed.success
+    ? success(parsed.data)
+    : failure('bad-input', firstMessage(parsed.error), firstField(parsed.error));
+}
+
+/** Both kinds of decision are one row; each change leaves the other half as it was. */
+async function decide(
+  viewer: Viewer,
+  decision: { studentId: string; assignmentId: string; note: string },
+  change: { mark: number | null } | { excused: boolean },
+  action: string,
+  clock: Clock,
+): Promise<Result<null>> {
+  const { studentId, assignmentId, note: reason } = decision;
+  const classId = await classFor(viewer, studentId, assignmentId);
+  if (classId === null) return notFound();
+  await db().$transaction(async (transaction) => {
+    const where = { studentId_assignmentId: { studentId, assignmentId } };
+    const select = { mark: true, excused: true } as const;
+    const before = await transaction.override.findUnique({ where, select });
+    const data = { ...change, note: reason, changedAt: clock.now() };
+    const after = await transaction.override.upsert({
+      where,
+      create: { studentId, assignmentId, ...data },
+      update: data,
+      select,
+    });
+    const subject = `student ${studentId} assignment ${assignmentId}`;
+    const entry = { classId, action, subject, before: before ?? {}, after, reason };
+    await writeAudit(transaction, viewer, entry, clock);
+  });
+  return success(null);
+}
+
+/**
+ * The teacher's mark stands over the computed one, which is kept; null takes it back. The note is
+ * required and goes into the audit.
+ */
+export async function overrideMark(
+  viewer: Viewer,
+  input: { studentId: string; assignmentId: string; mark: number | null; note: string },
+  clock: Clock = systemClock,
+): Promise<Result<null>> {
+  const parsed = read(markSchema, input);
+  // Whoever may not know of the thing does not learn what is wrong with the input either.
+  if (!parsed.ok) return (await classFor(viewer, input.studentId, input.assignmentId)) === null ? notFound() : parsed;
+  return decide(viewer, parsed.value, { mark: parsed.value.mark }, 'mark-overridden', clock);
+}
+
+/** Takes the student out of the reckoning for this assignment; `excused: false` takes it back. */
+export async function excuse(
+  viewer: Viewer,
+  input: { studentId: string; assignmentId: string; note: string; excused?: boolean },
+  clock: Clock = systemClock,
+): Promise<Result<null>> {
+  const parsed = read(excuseSchema, input);
+  if (!parsed.ok) return (await classFor(viewer, input.studentId, input.assignmentId)) === null ? notFound() : parsed;
+  return decide(viewer, parsed.value, { excused: parsed.value.excused }, 'excused', clock);
+}
+
+/** A due time of the student's own, earlier or later; null takes it back. */
+export async function extendDue(
+  viewer: Viewer,
+  input: { studentId: string; assignmentId: string; dueAt: string | null; note: string },
+  clock: Clock = systemClock,
+): Promise<Result<null>> {
+  const parsed = read(extensionSchema, input);
+  const classId = await classFor(viewer, input.studentId, input.assignmentId);
+  if (classId === null) return notFound();
+  if (!parsed.ok) return parsed;
+  const { studentId, assignmentId, dueAt, note: reason } = parsed.value;
+  await db().$transaction(async (transaction) => {
+    const where = { assignmentId_studentId: { assignmentId, studentId } };
+    const before = await transaction.extension.findUnique({ where, select: { dueAt: true } });
+    if (dueAt === null) {
+      await transaction.extension.deleteMany({ where: { assignmentId, studentId } });
+    } else {
+      const data = { dueAt: new Date(dueAt), note: reason, changedAt: clock.now() };
+      await transaction.extension.upsert({
+        where,
+        create: { assignmentId, studentId, ...data },
+        update: data,
+      });
+    }
+    await writeAudit(
+      transaction,
+      viewer,
+      {
+        classId,
+        action: 'due-extended',
+        subject: `student ${studentId} assignment ${assignmentId}`,
+        before: { dueAt: before?.dueAt.toISOString() ?? null },
+        after: { dueAt },
+        reason,
+      },
+      clock,
+    );
+  });
+  return success(null);
+}

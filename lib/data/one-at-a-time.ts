@@ -1,0 +1,52 @@
+import type { PrismaBetterSQLite3 } from '@prisma/adapter-better-sqlite3';
+
+type Connection = Awaited<ReturnType<PrismaBetterSQLite3['connect']>>;
+
+/**
+ * SQLite has one connection here, and what is sent over it while a transaction is open takes part in
+ * that transaction: it would see what is not yet committed and be lost when it is rolled back. So
+ * everything outside the transaction waits its turn. Inside `$transaction(async (transaction) => …)`
+ * use `transaction` alone: a query through the client itself would wait for its own end.
+ */
+export function oneAtATime(connection: Connection): Connection {
+  let last = Promise.resolve();
+  const turn = async (): Promise<() => void> => {
+    const before = last;
+    let end: () => void = () => undefined;
+    last = new Promise<void>((resolve) => {
+      end = resolve;
+    });
+    await before;
+    return end;
+  };
+  const inTurn = async <T>(work: () => Promise<T>): Promise<T> => {
+    const end = await turn();
+    try {
+      return await work();
+    } finally {
+      end();
+    }
+  };
+
+  return {
+    provider: connection.provider,
+    adapterName: connection.adapterName,
+    queryRaw: (query) => inTurn(() => connection.queryRaw(query)),
+    executeRaw: (query) => inTurn(() => connection.executeRaw(query)),
+    executeScript: (script) => inTurn(() => connection.executeScript(script)),
+    dispose: () => connection.dispose(),
+    async startTransaction(isolationLevel) {
+      const end = await turn();
+      try {
+        const transaction = await connection.startTransaction(isolationLevel);
+        const { commit, rollback } = transaction;
+        transaction.commit = () => commit.call(transaction).finally(end);
+        transaction.rollback = () => rollback.call(transaction).finally(end);
+        return transaction;
+      } catch (error) {
+        end();
+        throw error;
+      }
+    },
+  };
+}

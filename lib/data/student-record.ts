@@ -1,0 +1,125 @@
+import 'server-only';
+import { z } from 'zod';
+import { canSeeClass, canTeachClass, type Viewer } from '../auth/policy';
+import { pairTemplates, type PairTemplate } from '../variants/pair-variant';
+import { classAccessSelect, classOfStudent } from './access';
+import { standingOf, standingSelect } from './attempt-standing';
+import { systemClock, type Clock } from './clock';
+import { db } from './db';
+
+export type StudentRecord = {
+  student: { id: string; displayName: string; cardNumber: number; classId: string; className: string };
+  attempts: {
+    attemptId: string;
+    assignmentId: string | null;
+    assignmentTitle: string | null;
+    mode: 'practice' | 'check';
+    number: number;
+    template: PairTemplate;
+    /** UTC, ISO 8601; null while it is open. */
+    submittedAt: string | null;
+    /** Before lateness. */
+    mark: number | null;
+    /** After lateness; null in practice, which never counts. */
+    countedMark: number | null;
+    late: boolean;
+  }[];
+};
+
+/** All attempts of one student, latest first, for the class's teachers. */
+export async function getStudentRecord(
+  viewer: Viewer,
+  studentId: string,
+  clock: Clock = systemClock,
+): Promise<StudentRecord | null> {
+  const student = await db().student.findUnique({
+    where: { id: studentId },
+    select: {
+      id: true,
+      displayName: true,
+      cardNumber: true,
+      class: { select: { ...classAccessSelect, name: true } },
+      attempts: {
+        orderBy: [{ startedAt: 'desc' }, { number: 'desc' }],
+        select: {
+          id: true,
+          assignmentId: true,
+          number: true,
+          template: true,
+          marks: { orderBy: { graderVersion: 'desc' }, take: 1, select: { total: true } },
+          ...standingSelect,
+          assignment: { select: { ...standingSelect.assignment.select, title: true } },
+        },
+      },
+    },
+  });
+  if (student === null || !canSeeClass(viewer, student.class)) return null;
+  const now = clock.now();
+  return {
+    student: {
+      id: student.id,
+      displayName: student.displayName,
+      cardNumber: student.cardNumber,
+      classId: student.class.id,
+      className: student.class.name,
+    },
+    attempts: student.attempts.map((attempt) => {
+      const standing = standingOf(attempt, now);
+      const mark = attempt.marks[0]?.total ?? null;
+      const counts = attempt.mode === 'check' && mark !== null;
+      return {
+        attemptId: attempt.id,
+        assignmentId: attempt.assignmentId,
+        assignmentTitle: attempt.assignment?.title ?? null,
+        mode: attempt.mode,
+        number: attempt.number,
+        template: z.enum(pairTemplates).parse(attempt.template),
+        submittedAt: attempt.submittedAt?.toISOString() ?? null,
+        mark,
+        countedMark: counts ? mark * (1 - standing.latePenalty) : null,
+        late: attempt.submittedAt !== null && standing.late,
+      };
+    }),
+  };
+}
+
+/**
+ * Everything that is kept about one student, for the student or the family to have; not the hash of
+ * the secret. For the class's owner and teachers.
+ */
+export async function exportStudent(viewer: Viewer, studentId: string): Promise<object | null> {
+  if ((await classOfStudent(viewer, studentId, canTeachClass)) === null) return null;
+  return db().student.findUnique({
+    where: { id: studentId },
+    select: {
+      displayName: true,
+      cardNumber: true,
+      class: { select: { name: true } },
+      accommodation: { select: { extraAttempts: true } },
+      groups: { select: { group: { select: { name: true } } } },
+      sessions: { select: { createdAt: true, lastSeenAt: true, endedAt: true, device: true } },
+      overrides: { select: { assignmentId: true, mark: true, excused: true, note: true, changedAt: true } },
+      extensions: { select: { assignmentId: true, dueAt: true, note: true, changedAt: true } },
+      observations: {
+        select: { skill: true, level: true, gates: true, instrument: true, conditions: true, note: true, observedAt: true },
+      },
+      attempts: {
+        orderBy: { startedAt: 'asc' },
+        select: {
+          title: true,
+          assignmentId: true,
+          mode: true,
+          number: true,
+          status: true,
+          placeName: true,
+          template: true,
+          startedAt: true,
+          submittedAt: true,
+          submission: true,
+          events: { orderBy: { sequence: 'asc' }, select: { sequence: true, kind: true, payload: true, at: true } },
+          marks: { select: { graderVersion: true, total: true, result: true, gradedAt: true } },
+        },
+      },
+    },
+  });
+}
