@@ -10,9 +10,7 @@ export function answerKeyTable(scenario: Scenario, frame: SkyFrame, key: AnswerK
   const usable = key.stars.filter((star) => star.usable);
   const passedOver = key.stars.filter(
     (star) =>
-      !star.usable &&
-      star.altitudeDeg > 0 &&
-      star.magnitude <= scenario.settings.faintestMagnitude,
+      !star.usable && star.altitudeDeg > 0 && star.magnitude <= scenario.settings.faintestMagnitude,
   );
   const fixed = (value: number, digits: number) => value.toFixed(digits);
   const place = (star: AnswerKeyStar) => [
@@ -50,7 +48,9 @@ export function answerKeyTable(scenario: Scenario, frame: SkyFrame, key: AnswerK
           names.get(pair.stars[0]) ?? '',
           names.get(pair.stars[1]) ?? '',
           `${fixed(pair.separationDeg, 1)}°`,
-          pair.expectedErrorArcmin === null ? 'undetermined' : `${fixed(pair.expectedErrorArcmin, 1)}′`,
+          pair.expectedErrorArcmin === null
+            ? 'undetermined'
+            : `${fixed(pair.expectedErrorArcmin, 1)}′`,
           `${fixed(100 * pair.hitRate, 1)} %`,
           fixed(pair.mark, 1),
         ]),

@@ -1,6 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import path from 'node:path';
-import { parseJson, root, runPackage, runTypeScript, step, StepFailure } from './steps.mjs';
+import { ensureMigrated } from './migrations.mjs';
+import { parseJson, root, runTypeScript, step, StepFailure } from './steps.mjs';
 
 /** @typedef {'demo' | 'school'} Mode */
 /**
@@ -47,11 +48,7 @@ function parseReport(output) {
 export async function prepareData(mode, folder) {
   mkdirSync(folder, { recursive: true, mode: 0o700 });
   const env = { DUSKBENCH_DATA: folder, DUSKBENCH_SCHOOL: mode === 'school' ? '1' : '0' };
-  await step('Bringing the database up to date', () =>
-    runPackage('prisma/build/index.js', ['migrate', 'deploy', '--config', '.config/prisma.ts'], {
-      env,
-    }),
-  );
+  await ensureMigrated(folder);
   return step(
     mode === 'demo' ? 'Filling in places and the demo class' : 'Filling in places',
     async () => parseReport(await runTypeScript('prisma/seed.ts', [], { env })),

@@ -131,7 +131,7 @@ const formatted = [
   '*.{ts,json}',
   '!lib/data/generated/**',
   '!package-lock.json',
-  '!tests/**/fixtures/**',
+  '!tests/**/data/**',
 ];
 
 /**
