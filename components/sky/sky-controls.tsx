@@ -18,7 +18,7 @@ function SkyButton({ label, onPress, children }: SkyButtonProps) {
       aria-label={label}
       title={label}
       onClick={onPress}
-      className="grid size-11 place-items-center rounded-md border border-[#8fa0b5]/60 bg-[#0b121b]/70 text-[#f4efe3] hover:border-[#f5c26b] hover:text-[#f5c26b]"
+      className="grid size-11 place-items-center rounded-md border border-sky-line bg-land-near/75 text-on-sky hover:border-sky-lamp hover:text-sky-lamp"
     >
       {children}
     </button>

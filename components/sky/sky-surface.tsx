@@ -85,23 +85,23 @@ export function SkySurface({ onPick, onLost, keys, ...scene }: SkySurfaceProps) 
           <SkyScene {...scene} />
         </SkyCanvas>
         {/* In the after-dark theme the picture is seen through red glass. */}
-        <div aria-hidden="true" className="sky-red-glass pointer-events-none absolute inset-0" />
+        <div aria-hidden="true" className="pointer-events-none absolute inset-0 hidden bg-[#ff5a30] mix-blend-multiply [html[data-theme=after-dark]_&]:block" />
         <div
           aria-hidden="true"
-          className="pointer-events-none absolute inset-0 hidden border-[3px] border-[#f5c26b] group-focus-visible:block"
+          className="pointer-events-none absolute inset-0 hidden border-[3px] border-sky-lamp group-focus-visible:block"
         />
         <div
           aria-hidden="true"
-          className="pointer-events-none absolute top-1/2 left-1/2 hidden size-8 -translate-1/2 rounded-full border border-dashed border-[#f5c26b] group-focus-visible:block"
+          className="pointer-events-none absolute top-1/2 left-1/2 hidden size-8 -translate-1/2 rounded-full border border-dashed border-sky-lamp group-focus-visible:block"
         />
       </div>
       <p
         aria-hidden="true"
-        className="pointer-events-none absolute start-3 top-3 rounded-sm bg-[#0b121b]/60 px-2 py-0.5 font-figures text-sm text-[#f4efe3]"
+        className="pointer-events-none absolute start-3 top-3 rounded-sm bg-land-near/70 px-2 py-0.5 font-figures text-sm text-on-sky"
       >
         {looking}
       </p>
-      <div className="absolute end-3 bottom-3">
+      <div className="absolute end-3 bottom-16 lg:bottom-3">
         <SkyControls view={view} />
       </div>
     </div>

@@ -1,0 +1,115 @@
+import type { PairDraft } from '@/lib/grading/pair-submission';
+import type { Result } from '@/lib/data/result';
+import { forgetDraft, keepDraft } from './kept-draft';
+
+export type SaveDraft = (input: { sequence: number; draft: PairDraft }) => Promise<Result<{ sequence: number }>>;
+
+/**
+ * 'saved': the server has it. 'saving': on its way. 'kept': only this device has it; it will be sent
+ * again. 'refused': the server will not take it, and says why.
+ */
+export type SaveState = { state: 'saved' | 'saving' | 'kept' } | { state: 'refused'; message: string };
+
+export type DraftSaverOptions = {
+  attemptKey: string;
+  nextSequence: number;
+  save: SaveDraft;
+  /** Waits for more changes before sending. */
+  pauseMs?: number;
+  /** Waits before sending again what did not arrive. */
+  retryMs?: number;
+};
+
+/**
+ * Sends drafts one after another, the latest only, numbered so that a late one cannot overwrite a
+ * newer. What cannot be sent is kept in memory and in the tab's storage, and sent again.
+ */
+export class DraftSaver {
+  private sequence: number;
+  private waiting: PairDraft | null = null;
+  private sending = false;
+  private timer: ReturnType<typeof setTimeout> | null = null;
+  private shown: SaveState = { state: 'saved' };
+  private readonly listeners = new Set<() => void>();
+
+  constructor(private readonly options: DraftSaverOptions) {
+    this.sequence = options.nextSequence;
+  }
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.listeners.add(listener);
+    return () => {
+      this.listeners.delete(listener);
+    };
+  };
+
+  readonly state = (): SaveState => this.shown;
+
+  /** True while leaving the page would lose something. */
+  unsaved(): boolean {
+    return this.waiting !== null || this.sending;
+  }
+
+  push(draft: PairDraft): void {
+    this.waiting = draft;
+    keepDraft(this.options.attemptKey, { sequence: this.sequence, draft });
+    if (this.shown.state === 'saved') this.show({ state: 'saving' });
+    this.schedule(this.options.pauseMs ?? 700);
+  }
+
+  /** Sends now what is waiting; for a returned connection. */
+  retryNow(): void {
+    if (this.waiting !== null) this.schedule(0);
+  }
+
+  /** The attempt is over: nothing more is sent. */
+  stop(): void {
+    if (this.timer !== null) clearTimeout(this.timer);
+    this.timer = null;
+    this.waiting = null;
+    forgetDraft(this.options.attemptKey);
+  }
+
+  private schedule(delayMs: number): void {
+    if (this.timer !== null) clearTimeout(this.timer);
+    this.timer = setTimeout(() => {
+      this.timer = null;
+      void this.send();
+    }, delayMs);
+  }
+
+  private async send(): Promise<void> {
+    const draft = this.waiting;
+    if (draft === null || this.sending) return;
+    this.waiting = null;
+    this.sending = true;
+    this.show({ state: 'saving' });
+    const answer = await this.options
+      .save({ sequence: this.sequence, draft })
+      // No answer at all: the connection is gone.
+      .catch(() => null);
+    this.sending = false;
+    if (answer?.ok === true) {
+      this.sequence = answer.value.sequence + 1;
+      if (this.waiting === null) {
+        forgetDraft(this.options.attemptKey);
+        this.show({ state: 'saved' });
+      } else {
+        this.schedule(0);
+      }
+      return;
+    }
+    if (answer?.ok === false) {
+      this.show({ state: 'refused', message: answer.problem.message });
+      return;
+    }
+    this.waiting ??= draft;
+    this.show({ state: 'kept' });
+    this.schedule(this.options.retryMs ?? 5000);
+  }
+
+  private show(next: SaveState): void {
+    this.shown = next;
+    for (const listener of this.listeners) listener();
+  }
+}

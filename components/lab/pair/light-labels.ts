@@ -1,0 +1,41 @@
+import type { SkyObjectId } from '@/lib/pointing/answer-key';
+import type { SkyLight } from '@/components/sky/sky-lights';
+
+/** The table leaves out what looks fainter than this: it will hardly serve as a star. */
+export const faintestListed = 3.5;
+/** Beside a kept star, lights down to this are listed too: they may be taken for it. */
+export const faintestNeighbour = 4.3;
+/** About as many as an eye takes in before it has to look more closely. */
+export const listedAtFirst = 60;
+
+/** 0 → A … 25 → Z, 26 → AA … */
+export function letterOf(index: number): string {
+  const letter = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? letter : letterOf(Math.floor(index / 26) - 1) + letter;
+}
+
+export type LabelledLight = SkyLight & {
+  /** Tells nothing about what it is: lights are lettered round the horizon from north. */
+  letter: string;
+  /** 'first': among the brightest. 'more': listed on request. 'neighbour': only beside a kept star. */
+  listed: 'first' | 'more' | 'neighbour';
+};
+
+/** Lights for the table, lettered and sorted by direction; those too faint to list come last. */
+export function labelledLights(
+  brightestFirst: readonly SkyLight[],
+  always: readonly SkyObjectId[] = [],
+): LabelledLight[] {
+  return brightestFirst
+    .filter((light) => light.seenAs <= faintestNeighbour || always.includes(light.id))
+    .map((light, rank) => {
+      const listable = light.seenAs <= faintestListed || always.includes(light.id);
+      const listed = !listable ? 'neighbour' : rank < listedAtFirst ? 'first' : 'more';
+      return { ...light, listed } as const;
+    })
+    .sort(
+      (a, b) =>
+        Number(a.listed === 'neighbour') - Number(b.listed === 'neighbour') || a.azimuthDeg - b.azimuthDeg,
+    )
+    .map((light, index) => ({ ...light, letter: letterOf(index) }));
+}

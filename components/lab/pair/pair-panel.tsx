@@ -1,0 +1,60 @@
+'use client';
+
+import type { ReactNode } from 'react';
+import { Button } from '@/components/ui/button';
+import { SunCaution } from '@/components/ui/sun-caution';
+import { HintBox } from './hint-box';
+import { KeptStars } from './kept-stars';
+import { LookAlikeQuestion } from './look-alike-question';
+import { PairReview } from './pair-review';
+import { PickStep } from './pick-step';
+import { ProposalStep } from './proposal-step';
+import { taskOf } from './pair-words';
+import type { PairLabModel } from './use-pair-lab';
+
+type PairPanelProps = {
+  lab: PairLabModel;
+  mode: 'practice' | 'check';
+  /** Whether lights are told by their letter. */
+  inTable: boolean;
+  /** The button that sends, and how sending goes. */
+  sending: ReactNode;
+  hintLevels: number;
+};
+
+/** The task, the two picks and the one step that is next. */
+export function PairPanel({ lab, mode, inTable, sending, hintLevels }: PairPanelProps) {
+  const { sky, stage, choice } = lab;
+  const task = taskOf[sky.template];
+  const choosing = stage.at === 'first-star' || stage.at === 'second-star';
+  return (
+    <div className="space-y-4">
+      <header>
+        <h2 className="text-lg leading-snug font-semibold">{task.title}</h2>
+        <p className="text-sm text-soft">
+          {sky.placeName} · {sky.localTimeText} · telescope {sky.kitName}
+        </p>
+        <p className="mt-2 text-sm">{task.text}</p>
+      </header>
+      <KeptStars lab={lab} />
+      {choosing && sky.template === 'mount-proposes' ? <ProposalStep lab={lab} inTable={inTable} /> : null}
+      {choosing && sky.template !== 'mount-proposes' ? <PickStep lab={lab} inTable={inTable} /> : null}
+      {stage.at === 'look-alike' ? (
+        <LookAlikeQuestion key={stage.hip} lab={lab} hip={stage.hip} inTable={inTable} />
+      ) : null}
+      {stage.at === 'review' || stage.at === 'none' ? (
+        <PairReview lab={lab} mode={mode}>
+          {sending}
+        </PairReview>
+      ) : null}
+      <div className="flex flex-wrap gap-2 border-t border-line pt-3">
+        {stage.at === 'none' ? null : (
+          <Button onClick={lab.sayNone}>Tonight has no good pair</Button>
+        )}
+        {choice.past.length === 0 ? null : <Button onClick={lab.undo}>Undo</Button>}
+      </div>
+      {mode === 'practice' && hintLevels > 0 ? <HintBox lab={lab} levels={hintLevels} /> : null}
+      <SunCaution short />
+    </div>
+  );
+}

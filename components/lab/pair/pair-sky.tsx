@@ -1,0 +1,93 @@
+'use client';
+
+import { useEffect, useMemo, useState } from 'react';
+import { SkySurface } from '@/components/sky/sky-surface';
+import { SkyView } from '@/components/sky/sky-view';
+import { skyMarks } from './mark-lights';
+import type { PairLabModel } from './use-pair-lab';
+
+type PairSkyProps = { lab: PairLabModel; figuresOffered: boolean; onLost: () => void };
+
+/** Faces the given or proposed star, else the side of the sky where stars cross highest. */
+function startView(lab: PairLabModel): SkyView {
+  const hip = lab.sky.givenHip ?? lab.proposalHip;
+  const place = hip === null ? null : lab.placeOf(`hip-${hip}`);
+  if (place !== null) return new SkyView(place);
+  // The last number of the frame's matrix is the sine of the latitude.
+  const northern = (lab.sky.frame.icrsToLocal[8] ?? 1) >= 0;
+  return new SkyView({ azimuthDeg: northern ? 180 : 0, altitudeDeg: 23 });
+}
+
+/** The drawn sky with what the lab points out in it. */
+export function PairSky({ lab, figuresOffered, onLost }: PairSkyProps) {
+  const [view] = useState(() => startView(lab));
+  const [showFigures, setShowFigures] = useState(false);
+  const [showFists, setShowFists] = useState(false);
+  const { sky, choice, selected, stage, proposalHip, placeOf, nameOf } = lab;
+  const selectedId = selected?.id ?? null;
+  const { picks } = choice.draft;
+
+  const marks = useMemo(
+    () =>
+      skyMarks({
+        lightOf: placeOf,
+        selected: selectedId,
+        kept: picks.map(({ hip }) => ({ hip, name: nameOf(`hip-${hip}`) })),
+        proposedHip: proposalHip,
+      }),
+    // Names follow from the picks.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+    [placeOf, selectedId, picks, proposalHip],
+  );
+
+  // What the learner is asked about is brought into view.
+  const asked = stage.at === 'look-alike' ? stage.hip : proposalHip;
+  useEffect(() => {
+    if (asked === null) return;
+    const place = placeOf(`hip-${asked}`);
+    if (place !== null) view.lookAt(place.azimuthDeg, Math.max(8, place.altitudeDeg));
+  }, [asked, placeOf, view]);
+
+  const toggleFigures = (): void => {
+    if (figuresOffered) setShowFigures(!showFigures);
+  };
+  const toggleFists = (): void => {
+    setShowFists(!showFists);
+  };
+  return (
+    <div className="relative size-full">
+      <SkySurface
+        view={view}
+        catalogue={lab.catalogue}
+        frame={sky.frame}
+        horizon={sky.horizon}
+        clouds={sky.clouds}
+        lights={lab.lights}
+        marks={marks}
+        lookedAt={selectedId}
+        showFigures={figuresOffered && showFigures}
+        showFists={showFists}
+        onPick={lab.look}
+        onLost={onLost}
+        keys={{ f: toggleFists, g: toggleFigures, k: lab.keepSelected, u: lab.undo }}
+      />
+      <div className="absolute start-3 top-11 flex flex-col items-start gap-1.5">
+        <SkyToggle pressed={showFists} onPress={toggleFists} label="Fists" />
+        {figuresOffered ? <SkyToggle pressed={showFigures} onPress={toggleFigures} label="Figures" /> : null}
+      </div>
+    </div>
+  );
+}
+
+function SkyToggle({ pressed, onPress, label }: { pressed: boolean; onPress: () => void; label: string }) {
+  return (
+    <button
+      type="button"
+      aria-pressed={pressed}
+      onClick={onPress}
+      className="min-h-11 rounded-md border border-sky-line bg-land-near/75 px-3 text-sm font-semibold text-on-sky hover:border-sky-lamp aria-pressed:border-sky-lamp aria-pressed:bg-sky-lamp aria-pressed:text-land-near lg:min-h-9"
+    >
+      {label}
+    </button>
+  );
+}

@@ -1,0 +1,127 @@
+'use client';
+
+import dynamic from 'next/dynamic';
+import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import { StatusLine } from '@/components/ui/status-line';
+import { webglAvailable } from '@/components/sky/webgl-available';
+import type { StarCatalogue } from '@/lib/sky/catalogue';
+import { keptDraft } from './kept-draft';
+import { LabSheet } from './lab-sheet';
+import type { PairLabProps } from './pair-lab';
+import { PairOutcome } from './pair-outcome';
+import { PairPanel } from './pair-panel';
+import { submissionOf } from './pair-choice';
+import { ordinalOf } from './pair-words';
+import { saveInWords } from './save-words';
+import { SendingBox } from './sending-box';
+import { SubmissionSender } from './submission-sender';
+import { useDraftSaving } from './use-draft-saving';
+import type { PairLabModel } from './use-pair-lab';
+import { usePairLab } from './use-pair-lab';
+import { ViewSwitch } from './view-switch';
+import type { LabView } from './view-switch';
+
+// The renderer is the heaviest part of the lab: it comes after the page, and not at all to the table.
+const PairSky = dynamic(() => import('./pair-sky').then((module) => module.PairSky), {
+  ssr: false,
+  loading: () => (
+    <div className="on-sky grid size-full place-items-center">
+      <p role="status">The sky is being drawn …</p>
+    </div>
+  ),
+});
+const PairTable = dynamic(() => import('./pair-table').then((module) => module.PairTable));
+
+const noWebgl = 'This browser cannot draw the sky, so the table is open instead: it asks the same and counts the same.';
+
+function summaryOf(lab: PairLabModel): string {
+  switch (lab.stage.at) {
+    case 'first-star':
+    case 'second-star':
+      return lab.selected === null
+        ? `Choose your ${ordinalOf(lab.choice.draft.picks.length)} star`
+        : 'A light is picked: see where it stands';
+    case 'look-alike':
+      return `Look-alikes of ${lab.nameOf(`hip-${lab.stage.hip}`)}`;
+    case 'review':
+      return 'Read it once more';
+    case 'none':
+      return 'You say: no good pair';
+  }
+}
+
+/** The lab with its catalogue at hand. */
+export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }) {
+  const { sky, mode, attemptKey, catalogue } = props;
+  const saving = useDraftSaving({
+    attemptKey,
+    nextSequence: props.nextSequence ?? 1,
+    save: props.onSave,
+  });
+  const [start] = useState(() => keptDraft(attemptKey)?.draft ?? props.draft);
+  const lab = usePairLab({ sky, catalogue, draft: start, onDraft: saving.push });
+  const [drawable, setDrawable] = useState(webglAvailable);
+  const [wantedView, setView] = useState<LabView>('sky');
+  const [sheetOpen, setSheetOpen] = useState(true);
+  const view = drawable ? wantedView : 'table';
+
+  const [sender] = useState(() => new SubmissionSender(attemptKey, props.onSubmit));
+  const sent = useSyncExternalStore(sender.subscribe, sender.state, sender.state);
+  const submission = useMemo(() => submissionOf(lab.choice, sky.givenHip), [lab.choice, sky.givenHip]);
+  const { stop } = saving;
+  const done = sent.state === 'done';
+  useEffect(() => {
+    if (done) stop();
+    // `stop` is made anew on each render and does the same each time.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, [done]);
+
+  if (sent.state === 'done') {
+    return (
+      <PairOutcome sky={sky} result={sent.result} late={sent.late} withheldText={props.withheldText}>
+        {props.afterwards}
+      </PairOutcome>
+    );
+  }
+  const saveText = saveInWords(saving.saveState);
+  const lost = (): void => {
+    setDrawable(false);
+  };
+  return (
+    <div className="relative flex h-[calc(100dvh-7rem)] min-h-[32rem] flex-col overflow-hidden lg:grid lg:h-[calc(100dvh-4.6rem)] lg:grid-cols-[minmax(0,1fr)_24rem]">
+      <div className="flex min-h-0 flex-1 flex-col">
+        <ViewSwitch view={view} drawable={drawable} onChange={setView} />
+        {drawable ? null : <p className="bg-caution-soft px-4 py-2 text-sm">{noWebgl}</p>}
+        <div className="relative min-h-0 flex-1">
+          {view === 'sky' ? (
+            <PairSky lab={lab} figuresOffered={mode === 'practice' && (props.figuresOffered ?? true)} onLost={lost} />
+          ) : (
+            <div className="size-full overflow-y-auto pb-16 lg:pb-0">
+              <PairTable lab={lab} />
+            </div>
+          )}
+        </div>
+      </div>
+      <LabSheet summary={summaryOf(lab)} open={sheetOpen} onOpenChange={setSheetOpen}>
+        {props.about === undefined ? null : <div className="mb-2 text-sm text-soft">{props.about}</div>}
+        <h1 className="sr-only">Pick the pair</h1>
+        <PairPanel
+          lab={lab}
+          mode={mode}
+          inTable={view === 'table'}
+          hintLevels={props.hintLevels ?? 3}
+          sending={
+            <SendingBox
+              state={sent}
+              mode={mode}
+              onSend={() => {
+                if (submission !== null) void sender.send(submission);
+              }}
+            />
+          }
+        />
+        <StatusLine className="mt-3">{[lab.said, saveText].filter((text) => text !== '').join(' ')}</StatusLine>
+      </LabSheet>
+    </div>
+  );
+}

@@ -1,0 +1,55 @@
+'use client';
+
+import { positionInWords } from '@/components/sky/position-words';
+import { Button } from '@/components/ui/button';
+import { FistDrawing } from './fist-drawing';
+import { letterIn } from './letter-in';
+import { LightCard } from './light-card';
+import type { PairLabModel } from './use-pair-lab';
+
+/** The star the mount proposes: take it or ask for another. */
+export function ProposalStep({ lab, inTable }: { lab: PairLabModel; inTable: boolean }) {
+  const { proposalHip } = lab;
+  if (proposalHip === null) {
+    return (
+      <section aria-label="The mount's proposal" className="space-y-3">
+        <p className="rounded-md bg-sunken p-3">
+          The mount has no further star to propose. Start again with its first one, or say that tonight
+          has no good pair.
+        </p>
+        <Button className="w-full" onClick={lab.proposeAgain}>
+          Start again with the first
+        </Button>
+      </section>
+    );
+  }
+  const id = `hip-${proposalHip}` as const;
+  const light = lab.lightOf(id);
+  const place = lab.placeOf(id);
+  return (
+    <section aria-label="The mount's proposal" className="space-y-3">
+      <p className="font-semibold">The mount points here:</p>
+      {light === null ? (
+        place === null ? null : (
+          <div className="space-y-2">
+            <FistDrawing {...place} />
+            <p>
+              <span className="font-semibold">{positionInWords(place.azimuthDeg, place.altitudeDeg)}.</span> The eye sees
+              no star there.
+            </p>
+          </div>
+        )
+      ) : (
+        <LightCard light={light} letter={inTable ? letterIn(lab, id) : null} />
+      )}
+      <div className="grid gap-2">
+        <Button variant="primary" size="large" onClick={lab.keepProposal}>
+          This one will do
+        </Button>
+        <Button size="large" onClick={lab.anotherStar}>
+          Another star
+        </Button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,29 @@
+'use client';
+
+import { Button } from '@/components/ui/button';
+import { Notice } from '@/components/ui/notice';
+import type { SendState } from './submission-sender';
+
+type SendingBoxProps = { state: SendState; mode: 'practice' | 'check'; onSend: () => void };
+
+/** The button that sends the answer, and what became of it. */
+export function SendingBox({ state, mode, onSend }: SendingBoxProps) {
+  const sending = state.state === 'sending';
+  return (
+    <div className="space-y-3">
+      {state.state === 'no-answer' ? (
+        <Notice tone="caution" title="No connection" live="alert">
+          Your answer is kept on this device. Send it again when the connection is back: it counts once.
+        </Notice>
+      ) : null}
+      {state.state === 'refused' ? (
+        <Notice tone="danger" title="That was not taken" live="alert">
+          {state.message}
+        </Notice>
+      ) : null}
+      <Button variant="primary" size="large" className="w-full" busy={sending} onClick={onSend}>
+        {state.state === 'no-answer' ? 'Send again' : mode === 'check' ? 'Submit' : 'Show how good it is'}
+      </Button>
+    </div>
+  );
+}

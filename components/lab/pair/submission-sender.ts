@@ -1,0 +1,72 @@
+import type { PairResult, PairSubmission } from '@/lib/grading/pair-submission';
+import type { Result } from '@/lib/data/result';
+
+export type SubmitPair = (input: {
+  submission: PairSubmission;
+  idempotencyKey: string;
+}) => Promise<Result<{ result: PairResult | null; late: boolean }>>;
+
+export type SendState =
+  | { state: 'not-sent' }
+  | { state: 'sending' }
+  /** No answer came: it may or may not have arrived. The same key is sent again. */
+  | { state: 'no-answer' }
+  | { state: 'refused'; message: string }
+  | { state: 'done'; result: PairResult | null; late: boolean };
+
+const keyName = (attemptKey: string): string => `duskbench-send-${attemptKey}`;
+
+/**
+ * The key under which an attempt's submission counts once, however often it is sent. It outlives a
+ * reload, so that a page reopened after a lost connection sends the same one.
+ */
+function keyOf(attemptKey: string, submission: PairSubmission): string {
+  const content = JSON.stringify(submission);
+  try {
+    const kept = window.sessionStorage.getItem(keyName(attemptKey));
+    if (kept?.endsWith(content) === true) return kept.slice(0, 36);
+    const made = window.crypto.randomUUID();
+    window.sessionStorage.setItem(keyName(attemptKey), made + content);
+    return made;
+  } catch {
+    return window.crypto.randomUUID();
+  }
+}
+
+/** Sends a submission; after a lost connection, the same one again with the same key. */
+export class SubmissionSender {
+  private shown: SendState = { state: 'not-sent' };
+  private key: { of: string; value: string } | null = null;
+  private readonly listeners = new Set<() => void>();
+
+  constructor(
+    private readonly attemptKey: string,
+    private readonly submit: SubmitPair,
+  ) {}
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.listeners.add(listener);
+    return () => {
+      this.listeners.delete(listener);
+    };
+  };
+
+  readonly state = (): SendState => this.shown;
+
+  async send(submission: PairSubmission): Promise<void> {
+    if (this.shown.state === 'sending' || this.shown.state === 'done') return;
+    const content = JSON.stringify(submission);
+    if (this.key?.of !== content) this.key = { of: content, value: keyOf(this.attemptKey, submission) };
+    const idempotencyKey = this.key.value;
+    this.show({ state: 'sending' });
+    const answer = await this.submit({ submission, idempotencyKey }).catch(() => null);
+    if (answer === null) this.show({ state: 'no-answer' });
+    else if (answer.ok) this.show({ state: 'done', ...answer.value });
+    else this.show({ state: 'refused', message: answer.problem.message });
+  }
+
+  private show(next: SendState): void {
+    this.shown = next;
+    for (const listener of this.listeners) listener();
+  }
+}
