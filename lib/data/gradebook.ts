@@ -1,5 +1,5 @@
 import 'server-only';
-import { canSeeClass, type Viewer } from '../auth/policy';
+import { canSeeClass, canTeachClass, type Viewer } from '../auth/policy';
 import { countedMark } from '../grading/counted-mark';
 import { gradebookState, type GradebookState } from '../grading/gradebook-state';
 import { mayWithClass } from './access';
@@ -7,11 +7,11 @@ import { standingOf } from './attempt-standing';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { extendedDue } from './due-times';
+import { gradebookCsv } from './gradebook-csv';
 import { policyOfAttempt, policyOfColumns, policySelect } from './stored-policy';
 
 export type { GradebookState } from '../grading/gradebook-state';
 export { excuse, extendDue, overrideMark } from './gradebook-decisions';
-export { exportGradebookCsv } from './gradebook-csv';
 export { getStudentRecord, type StudentRecord } from './student-record';
 
 export type GradebookCell = {
@@ -140,4 +140,15 @@ function cellOf(student: StudentRow, assignment: AssignmentRow, now: Date): Grad
     lastAttemptId: submitted.at(-1)?.id ?? null,
     extendedDueAt: extension?.toISOString() ?? null,
   };
+}
+
+/** The gradebook as a spreadsheet, for the class's owner and teachers. */
+export async function exportGradebookCsv(
+  viewer: Viewer,
+  classId: string,
+  clock: Clock = systemClock,
+): Promise<string | null> {
+  if (!(await mayWithClass(viewer, classId, canTeachClass))) return null;
+  const gradebook = await getGradebook(viewer, classId, clock);
+  return gradebook === null ? null : gradebookCsv(gradebook);
 }

@@ -1,0 +1,50 @@
+import 'server-only';
+import { instantOfLocalTime, localTimeOfInstant } from '../sky/local-time';
+import { pairTemplates, type PairTemplate } from '../variants/pair-variant';
+import { defaultAssignmentPolicy, type AssignmentInput } from './assignment-input';
+import { eveningScenario, kitOrFirst, siteOrSchoolYard, tonightAt } from './default-evening';
+import type { Place } from './places';
+
+const dayMs = 24 * 3_600_000;
+
+/** 18:00 by the school's clock, that many days from now; six in the evening never falls into a change of clocks. */
+export function sixInTheEvening(now: Date, days: number, timeZone: string): string {
+  const localDate = localTimeOfInstant(new Date(now.getTime() + days * dayMs).toISOString(), timeZone).slice(0, 10);
+  const time = instantOfLocalTime(`${localDate}T18:00`, timeZone);
+  if (!time.ok) throw new Error(`18:00 does not exist in ${timeZone} on ${localDate}`);
+  return time.instant;
+}
+
+/** An assignment of "Pick the pair" under the evening of `now`, due some days later. */
+export function demoAssignment(input: {
+  title: string;
+  place: Place;
+  now: Date;
+  dueInDays: number;
+  kitId: string;
+  siteId: string;
+  templates?: PairTemplate[];
+}): AssignmentInput {
+  const { place, now, kitId, siteId } = input;
+  const scenario = eveningScenario({
+    place,
+    localTime: tonightAt(place, now),
+    kit: kitOrFirst(kitId),
+    site: siteOrSchoolYard(siteId),
+  });
+  return {
+    title: input.title,
+    placeName: place.name,
+    scenario,
+    kitId,
+    siteId,
+    templates: input.templates ?? [...pairTemplates],
+    windowMinutes: 40,
+    policy: {
+      ...defaultAssignmentPolicy,
+      dueAt: sixInTheEvening(now, input.dueInDays, place.timeZone),
+    },
+    dueTimeZone: place.timeZone,
+    lessonSlug: 'choosing-alignment-stars',
+  };
+}
