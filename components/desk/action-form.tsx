@@ -11,7 +11,11 @@ import type { ButtonVariant } from '@/components/ui/button-look';
 import type { Problem } from '@/lib/data/result';
 
 /** What a small form's action answers: a problem with what was typed, or a sentence on what was done. */
-export type FormAnswer = { problem: Problem | null; said: string | null; kept: Readonly<Record<string, string>> };
+export type FormAnswer = {
+  problem: Problem | null;
+  said: string | null;
+  kept: Readonly<Record<string, string>>;
+};
 export type FormActionFunction = (before: FormAnswer, formData: FormData) => Promise<FormAnswer>;
 
 export type FormFieldSpec = {
@@ -52,7 +56,11 @@ export function ActionForm({
   const shownProblem =
     problem === null
       ? []
-      : [problem.field === undefined ? problem : { ...problem, field: `${idPrefix}-${problem.field}` }];
+      : [
+          problem.field === undefined
+            ? problem
+            : { ...problem, field: `${idPrefix}-${problem.field}` },
+        ];
   return (
     <form action={send} noValidate className="flex max-w-md flex-col gap-4">
       <ErrorSummary problems={shownProblem} />
@@ -81,7 +89,14 @@ export function ActionForm({
                   ))}
                 </Select>
               ) : field.type === 'note' ? (
-                <TextArea {...control} key={value} name={field.name} rows={2} defaultValue={value} maxLength={1000} />
+                <TextArea
+                  {...control}
+                  key={value}
+                  name={field.name}
+                  rows={2}
+                  defaultValue={value}
+                  maxLength={1000}
+                />
               ) : (
                 <>
                   <TextInput

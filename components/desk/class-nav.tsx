@@ -7,7 +7,10 @@ import { usePathname } from 'next/navigation';
 export function ClassNav({ entries }: { entries: readonly { href: string; label: string }[] }) {
   const pathname = usePathname();
   return (
-    <nav aria-label="Class" className="no-print -mx-4 mb-6 overflow-x-auto border-b border-line px-4 sm:mx-0 sm:px-0">
+    <nav
+      aria-label="Class"
+      className="no-print -mx-4 mb-6 overflow-x-auto border-b border-line px-4 sm:mx-0 sm:px-0"
+    >
       <ul className="flex min-w-max gap-x-1">
         {entries.map((entry, index) => {
           const here = pathname === entry.href;

@@ -26,7 +26,12 @@ export function DecimalField({
   onChange: (value: string) => void;
 }) {
   return (
-    <Field id={id} label={unit === undefined ? label : `${label} (${unit})`} hint={hint} error={error}>
+    <Field
+      id={id}
+      label={unit === undefined ? label : `${label} (${unit})`}
+      hint={hint}
+      error={error}
+    >
       {(control) => (
         <TextInput
           {...control}

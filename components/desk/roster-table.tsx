@@ -52,12 +52,28 @@ export function RosterTable({
             </th>
             <td className="number">{row.cardNumber}</td>
             <td>{row.hasCard ? 'made' : <span className="text-caution">not yet made</span>}</td>
-            <td className="whitespace-nowrap">{row.lastSeenAt === null ? <span className="text-soft">never</span> : zonedTimeText(row.lastSeenAt, timeZone)}</td>
+            <td className="whitespace-nowrap">
+              {row.lastSeenAt === null ? (
+                <span className="text-soft">never</span>
+              ) : (
+                zonedTimeText(row.lastSeenAt, timeZone)
+              )}
+            </td>
             {actions === null ? null : (
               <>
-                <td className="number">{row.extraAttempts === 0 ? <span className="text-soft">none</span> : row.extraAttempts}</td>
+                <td className="number">
+                  {row.extraAttempts === 0 ? (
+                    <span className="text-soft">none</span>
+                  ) : (
+                    row.extraAttempts
+                  )}
+                </td>
                 <td className="no-print">
-                  <StudentMenu student={row} actions={actions} cardHref={`${cardsHref}?student=${encodeURIComponent(row.studentId)}`} />
+                  <StudentMenu
+                    student={row}
+                    actions={actions}
+                    cardHref={`${cardsHref}?student=${encodeURIComponent(row.studentId)}`}
+                  />
                 </td>
               </>
             )}

@@ -18,10 +18,21 @@ export type StudentActions = {
   allowExtraAttempts: (studentId: string, extra: number) => Promise<Result<null>>;
 };
 
-const unreachable: Problem = { code: 'unreachable', message: 'The server did not answer. Nothing has changed; try again.' };
+const unreachable: Problem = {
+  code: 'unreachable',
+  message: 'The server did not answer. Nothing has changed; try again.',
+};
 
 /** What can be done about one student, in one dialog: each with what it means. */
-export function StudentMenu({ student, actions, cardHref }: { student: RosterRow; actions: StudentActions; cardHref: string }) {
+export function StudentMenu({
+  student,
+  actions,
+  cardHref,
+}: {
+  student: RosterRow;
+  actions: StudentActions;
+  cardHref: string;
+}) {
   const [open, setOpen] = useState(false);
   const [name, setName] = useState(student.displayName);
   const [extra, setExtra] = useState(String(student.extraAttempts));
@@ -43,7 +54,8 @@ export function StudentMenu({ student, actions, cardHref }: { student: RosterRow
   const save = (event: SubmitEvent): void => {
     event.preventDefault();
     run(async () => {
-      const renamed = name === student.displayName ? null : await actions.rename(student.studentId, name);
+      const renamed =
+        name === student.displayName ? null : await actions.rename(student.studentId, name);
       if (renamed !== null && !renamed.ok) return renamed;
       const extraAttempts = Number(extra);
       return extraAttempts === student.extraAttempts
@@ -51,7 +63,8 @@ export function StudentMenu({ student, actions, cardHref }: { student: RosterRow
         : actions.allowExtraAttempts(student.studentId, extraAttempts);
     });
   };
-  const errorAt = (field: string): string | null => (problem?.field === field ? problem.message : null);
+  const errorAt = (field: string): string | null =>
+    problem?.field === field ? problem.message : null;
 
   return (
     <Dialog
@@ -72,10 +85,19 @@ export function StudentMenu({ student, actions, cardHref }: { student: RosterRow
       description={`Card ${student.cardNumber}`}
     >
       <div className="space-y-5">
-        {problem !== null && problem.field === undefined ? <Notice tone="danger" live="alert" title={problem.message} /> : null}
+        {problem !== null && problem.field === undefined ? (
+          <Notice tone="danger" live="alert" title={problem.message} />
+        ) : null}
         <form onSubmit={save} noValidate className="space-y-4">
           <Field label="Name to show" hint="A pseudonym will do." error={errorAt('name')}>
-            {(control) => <TextInput {...control} maxLength={60} value={name} onChange={(event) => setName(event.target.value)} />}
+            {(control) => (
+              <TextInput
+                {...control}
+                maxLength={60}
+                value={name}
+                onChange={(event) => setName(event.target.value)}
+              />
+            )}
           </Field>
           <Field
             label="Extra attempts"
@@ -98,7 +120,11 @@ export function StudentMenu({ student, actions, cardHref }: { student: RosterRow
         </form>
         <div className="flex flex-wrap gap-2 border-t border-line pt-4">
           <LinkButton href={cardHref}>Make a new card</LinkButton>
-          <a className={buttonLook('quiet', 'normal')} href={routes.teacher.studentFile(student.studentId)} download>
+          <a
+            className={buttonLook('quiet', 'normal')}
+            href={routes.teacher.studentFile(student.studentId)}
+            download
+          >
             Download all data
           </a>
           {asking ? null : (
@@ -110,12 +136,16 @@ export function StudentMenu({ student, actions, cardHref }: { student: RosterRow
         {asking ? (
           <Notice tone="danger" live="alert" title={`Remove ${student.displayName} for good?`}>
             <p>
-              All attempts, marks and notes of this student are deleted, and the card stops working. It cannot be
-              undone. Download the data first if somebody may ask for it.
+              All attempts, marks and notes of this student are deleted, and the card stops working.
+              It cannot be undone. Download the data first if somebody may ask for it.
             </p>
             <div className="flex flex-wrap gap-2">
               <Button onClick={() => setAsking(false)}>Leave it</Button>
-              <Button variant="danger" busy={busy} onClick={() => run(() => actions.remove(student.studentId))}>
+              <Button
+                variant="danger"
+                busy={busy}
+                onClick={() => run(() => actions.remove(student.studentId))}
+              >
                 Remove {student.displayName}
               </Button>
             </div>

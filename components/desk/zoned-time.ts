@@ -11,4 +11,9 @@ export const zonedTimeText = (instant: string, timeZone: string): string =>
 
 /** "5 Dec 2026". */
 export const zonedDateText = (instant: string, timeZone: string): string =>
-  new Intl.DateTimeFormat('en-GB', { timeZone, day: 'numeric', month: 'short', year: 'numeric' }).format(new Date(instant));
+  new Intl.DateTimeFormat('en-GB', {
+    timeZone,
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+  }).format(new Date(instant));

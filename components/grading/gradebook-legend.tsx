@@ -29,8 +29,9 @@ export function GradebookLegend() {
         ))}
       </dl>
       <p className="mt-2 max-w-measure text-soft">
-        The number is the mark that counts: after any deduction for lateness, by the assignment’s rule (best, last,
-        first or average), and with your own mark above all. It is rounded for showing only.
+        The number is the mark that counts: after any deduction for lateness, by the assignment’s
+        rule (best, last, first or average), and with your own mark above all. It is rounded for
+        showing only.
       </p>
     </details>
   );

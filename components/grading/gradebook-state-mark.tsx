@@ -36,7 +36,9 @@ const tones: Partial<Record<GradebookState, string>> = {
 export function GradebookStateMark({ state }: { state: GradebookState }) {
   const Icon = icons[state];
   return (
-    <span className={`inline-flex items-center gap-1 whitespace-nowrap ${tones[state] ?? 'text-soft'}`}>
+    <span
+      className={`inline-flex items-center gap-1 whitespace-nowrap ${tones[state] ?? 'text-soft'}`}
+    >
       <Icon aria-hidden="true" className="size-3.5 shrink-0" />
       {gradebookStateText[state].word}
     </span>

@@ -1,7 +1,9 @@
 import type { GradebookState } from '@/lib/grading/gradebook-state';
 
 /** The states as a teacher reads them, with what each means. Words first: colour is never alone. */
-export const gradebookStateText: Readonly<Record<GradebookState, { word: string; meaning: string }>> = {
+export const gradebookStateText: Readonly<
+  Record<GradebookState, { word: string; meaning: string }>
+> = {
   'not-started': { word: 'not started', meaning: 'no attempt yet' },
   'in-progress': { word: 'in progress', meaning: 'an attempt is open, none submitted' },
   submitted: { word: 'submitted', meaning: 'in, without a mark yet' },

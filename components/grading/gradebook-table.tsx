@@ -7,8 +7,16 @@ import { GradebookStateMark } from './gradebook-state-mark';
 import { markText } from './gradebook-state-text';
 
 /** Students by assignments: state in words and the mark that counts, each a way to what is behind it. */
-export function GradebookTable({ gradebook, timeZone }: { gradebook: Gradebook; timeZone: string }) {
-  const cells = new Map(gradebook.cells.map((cell) => [cellKey(cell.studentId, cell.assignmentId), cell]));
+export function GradebookTable({
+  gradebook,
+  timeZone,
+}: {
+  gradebook: Gradebook;
+  timeZone: string;
+}) {
+  const cells = new Map(
+    gradebook.cells.map((cell) => [cellKey(cell.studentId, cell.assignmentId), cell]),
+  );
   return (
     <TableFrame caption="Gradebook: students by assignments" captionHidden stickyFirstColumn>
       <thead>
@@ -20,8 +28,10 @@ export function GradebookTable({ gradebook, timeZone }: { gradebook: Gradebook; 
                 {assignment.title}
               </Link>
               <span className="block text-xs font-normal text-soft">
-                {assignment.dueAt === null ? 'no due time' : `due ${zonedTimeText(assignment.dueAt, timeZone)}`} · pass{' '}
-                {markText(assignment.passMark)}
+                {assignment.dueAt === null
+                  ? 'no due time'
+                  : `due ${zonedTimeText(assignment.dueAt, timeZone)}`}{' '}
+                · pass {markText(assignment.passMark)}
               </span>
             </th>
           ))}
@@ -41,7 +51,11 @@ export function GradebookTable({ gradebook, timeZone }: { gradebook: Gradebook; 
             </th>
             {gradebook.assignments.map((assignment) => (
               <td key={assignment.id}>
-                <Cell cell={cells.get(cellKey(student.id, assignment.id))} title={assignment.title} name={student.displayName} />
+                <Cell
+                  cell={cells.get(cellKey(student.id, assignment.id))}
+                  title={assignment.title}
+                  name={student.displayName}
+                />
               </td>
             ))}
           </tr>
@@ -53,24 +67,40 @@ export function GradebookTable({ gradebook, timeZone }: { gradebook: Gradebook; 
 
 const cellKey = (studentId: string, assignmentId: string): string => `${studentId} ${assignmentId}`;
 
-function Cell({ cell, title, name }: { cell: GradebookCell | undefined; title: string; name: string }) {
+function Cell({
+  cell,
+  title,
+  name,
+}: {
+  cell: GradebookCell | undefined;
+  title: string;
+  name: string;
+}) {
   if (cell === undefined) return <span className="text-soft">not set</span>;
   const { mark, state } = cell;
   const notes = [
     cell.overridden ? 'set by hand' : '',
-    cell.latePenalty !== null && cell.latePenalty > 0 ? `late, −${markText(cell.latePenalty * 100)} %` : '',
+    cell.latePenalty !== null && cell.latePenalty > 0
+      ? `late, −${markText(cell.latePenalty * 100)} %`
+      : '',
     cell.attempts > 1 ? `${cell.attempts} attempts` : '',
   ].filter((note) => note !== '');
   const shown = (
     <>
-      {mark === null ? null : <span className="me-2 text-base font-semibold">{markText(mark)}</span>}
+      {mark === null ? null : (
+        <span className="me-2 text-base font-semibold">{markText(mark)}</span>
+      )}
       <GradebookStateMark state={state} />
     </>
   );
   return (
     <>
       <Link
-        href={cell.lastAttemptId === null || state === 'in-progress' ? routes.teacher.student(cell.studentId) : routes.teacher.attempt(cell.lastAttemptId)}
+        href={
+          cell.lastAttemptId === null
+            ? routes.teacher.student(cell.studentId)
+            : routes.teacher.attempt(cell.lastAttemptId)
+        }
         className="-mx-1 inline-flex min-h-(--target-small) items-center px-1 no-underline hover:underline"
       >
         <span className="sr-only">
@@ -78,7 +108,9 @@ function Cell({ cell, title, name }: { cell: GradebookCell | undefined; title: s
         </span>
         {shown}
       </Link>
-      {notes.length === 0 ? null : <span className="block text-xs text-soft">{notes.join(' · ')}</span>}
+      {notes.length === 0 ? null : (
+        <span className="block text-xs text-soft">{notes.join(' · ')}</span>
+      )}
     </>
   );
 }

@@ -3,7 +3,11 @@
 import { revalidatePath } from 'next/cache';
 import { z } from 'zod';
 import type { DraftInput, DraftProblem } from '@/components/desk/assignment-form/draft-input';
-import type { DuskAnswer, MomentAnswer, MomentQuestion } from '@/components/desk/assignment-form/form-actions';
+import type {
+  DuskAnswer,
+  MomentAnswer,
+  MomentQuestion,
+} from '@/components/desk/assignment-form/form-actions';
 import { getViewer } from '@/lib/auth/session';
 import { createAssignment, updateAssignment } from '@/lib/data/assignments';
 import { searchPlaces, type Place } from '@/lib/data/places';
@@ -15,25 +19,35 @@ import { describeSky, localTimeProblem, nauticalDuskOn, todayIn } from './moment
 const zoneSchema = z.string().min(1).max(60);
 const placeSchema = scenarioSchema.shape.place;
 
+/** Places and dusk are no secret; this only keeps strangers from making the server look them up. */
+const isTeacher = async (): Promise<boolean> => (await getViewer()).kind === 'teacher';
+
 export async function findPlaces(query: string): Promise<Place[]> {
   const parsed = z.string().max(100).safeParse(query);
-  const viewer = await getViewer();
-  // The list is no secret; this only keeps strangers from using the search.
-  return parsed.success && viewer.kind === 'teacher' ? searchPlaces(parsed.data) : [];
+  return parsed.success && (await isTeacher()) ? searchPlaces(parsed.data) : [];
 }
 
-const momentSchema = z.object({ localTime: z.string().max(40), timeZone: zoneSchema, place: placeSchema.nullable() });
+const momentSchema = z.object({
+  localTime: z.string().max(40),
+  timeZone: zoneSchema,
+  place: placeSchema.nullable(),
+});
 
 export async function lookUpMoment(question: MomentQuestion): Promise<MomentAnswer> {
   const parsed = momentSchema.safeParse(question);
-  if (!parsed.success) return { ok: false, message: 'This time cannot be read.', candidates: [] };
+  if (!parsed.success || !(await isTeacher()))
+    return { ok: false, message: 'This time cannot be read.', candidates: [] };
   const { localTime, timeZone, place } = parsed.data;
   const resolved = instantOfLocalTime(localTime, timeZone);
   if (!resolved.ok) return { ok: false, ...localTimeProblem(resolved, localTime, timeZone) };
   return { ok: true, ...describeSky(resolved.instant, place) };
 }
 
-const duskSchema = z.object({ ...placeSchema.shape, elevationM: z.number().default(0), timeZone: zoneSchema });
+const duskSchema = z.object({
+  ...placeSchema.shape,
+  elevationM: z.number().default(0),
+  timeZone: zoneSchema,
+});
 
 export async function duskTonight(question: {
   latitudeDeg: number;
@@ -41,7 +55,7 @@ export async function duskTonight(question: {
   timeZone: string;
 }): Promise<DuskAnswer> {
   const parsed = duskSchema.safeParse(question);
-  if (!parsed.success || !isTimeZone(parsed.data.timeZone)) {
+  if (!parsed.success || !(await isTeacher()) || !isTimeZone(parsed.data.timeZone)) {
     return { ok: false, message: 'Choose a place and its time zone first: dusk depends on them.' };
   }
   const { timeZone, ...place } = parsed.data;
@@ -51,7 +65,10 @@ export async function duskTonight(question: {
 type Saved = { ok: true; href: string } | { ok: false; problems: DraftProblem[] };
 
 /** The due time as an instant, put into the input where its schema looks for it. */
-function withDue({ input, dueLocalTime }: DraftInput): { ok: true; input: unknown } | { ok: false; problem: DraftProblem } {
+function withDue({
+  input,
+  dueLocalTime,
+}: DraftInput): { ok: true; input: unknown } | { ok: false; problem: DraftProblem } {
   if (dueLocalTime === null) return { ok: true, input };
   const dueSchema = z.looseObject({ dueTimeZone: zoneSchema, policy: z.looseObject({}) });
   const parsed = dueSchema.safeParse(input);
@@ -60,12 +77,21 @@ function withDue({ input, dueLocalTime }: DraftInput): { ok: true; input: unknow
   const resolved = instantOfLocalTime(dueLocalTime, parsed.data.dueTimeZone);
   if (!resolved.ok) {
     const { message } = localTimeProblem(resolved, dueLocalTime, parsed.data.dueTimeZone);
-    return { ok: false, problem: { code: resolved.reason, field: 'policy.dueAt', message: `Due time: ${message}` } };
+    return {
+      ok: false,
+      problem: { code: resolved.reason, field: 'policy.dueAt', message: `Due time: ${message}` },
+    };
   }
-  return { ok: true, input: { ...parsed.data, policy: { ...parsed.data.policy, dueAt: resolved.instant } } };
+  return {
+    ok: true,
+    input: { ...parsed.data, policy: { ...parsed.data.policy, dueAt: resolved.instant } },
+  };
 }
 
-const draftInputSchema = z.object({ input: z.unknown(), dueLocalTime: z.string().max(40).nullable() });
+const draftInputSchema = z.object({
+  input: z.unknown(),
+  dueLocalTime: z.string().max(40).nullable(),
+});
 
 export async function saveNew(classId: string, draft: DraftInput): Promise<Saved> {
   const parsed = draftInputSchema.safeParse(draft);
@@ -78,7 +104,11 @@ export async function saveNew(classId: string, draft: DraftInput): Promise<Saved
   return { ok: true, href: routes.teacher.assignment(made.value.assignmentId) };
 }
 
-export async function saveChanged(assignmentId: string, version: number, draft: DraftInput): Promise<Saved> {
+export async function saveChanged(
+  assignmentId: string,
+  version: number,
+  draft: DraftInput,
+): Promise<Saved> {
   const parsed = draftInputSchema.safeParse(draft);
   if (!parsed.success) return unreadable;
   const due = withDue(parsed.data);
@@ -91,5 +121,7 @@ export async function saveChanged(assignmentId: string, version: number, draft: 
 
 const unreadable: Saved = {
   ok: false,
-  problems: [{ code: 'bad-input', message: 'The form arrived incomplete. Reload the page and try again.' }],
+  problems: [
+    { code: 'bad-input', message: 'The form arrived incomplete. Reload the page and try again.' },
+  ],
 };

@@ -11,7 +11,8 @@ export const kitChoices = (): KitChoice[] =>
     observingEyepieceId,
   }));
 
-export const siteChoices = (): SiteChoice[] => loadSites().map(({ id, name, horizon }) => ({ id, name, horizon }));
+export const siteChoices = (): SiteChoice[] =>
+  loadSites().map(({ id, name, horizon }) => ({ id, name, horizon }));
 
 /** The one lesson that goes with "Pick the pair". */
 export const pairLesson = { slug: 'choosing-alignment-stars', title: 'Choosing alignment stars' };

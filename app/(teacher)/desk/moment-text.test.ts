@@ -25,7 +25,8 @@ describe('a wall-clock time that cannot be taken as it is', () => {
     const problem = problemWith('2026-03-08T02:30');
     expect(problem.message).toContain('does not exist');
     expect(problem.candidates).toHaveLength(2);
-    for (const { localTime } of problem.candidates) expect(instantOfLocalTime(localTime, newYork).ok).toBe(true);
+    for (const { localTime } of problem.candidates)
+      expect(instantOfLocalTime(localTime, newYork).ok).toBe(true);
   });
 });
 
@@ -35,7 +36,9 @@ describe('nautical dusk tonight', () => {
     if (!dusk.ok) throw new Error(dusk.message);
     const resolved = instantOfLocalTime(dusk.localTime, 'Europe/Oslo');
     if (!resolved.ok) throw new Error(resolved.reason);
-    expect(describeSky(resolved.instant, bergen).text).toContain('The Sun is 12° below the horizon');
+    expect(describeSky(resolved.instant, bergen).text).toContain(
+      'The Sun is 12° below the horizon',
+    );
   });
 
   it('is told to be missing in a light summer night and under the midnight sun', () => {

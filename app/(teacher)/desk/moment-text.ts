@@ -1,13 +1,18 @@
 import type { DuskAnswer } from '@/components/desk/assignment-form/form-actions';
 import type { Scenario } from '@/lib/pointing/scenario';
 import { skyFrameAt } from '@/lib/sky/frame-at';
-import { localTimeOfInstant, type LocalTimeProblem, type LocalTimeResult } from '@/lib/sky/local-time';
+import {
+  localTimeOfInstant,
+  type LocalTimeProblem,
+  type LocalTimeResult,
+} from '@/lib/sky/local-time';
 import { duskAndDawn } from '@/lib/sky/twilight';
 
 type Place = Scenario['place'];
 
 /** The calendar date on a zone's clock at an instant, YYYY-MM-DD. */
-export const todayIn = (timeZone: string, now: Date): string => localTimeOfInstant(now.toISOString(), timeZone).slice(0, 10);
+export const todayIn = (timeZone: string, now: Date): string =>
+  localTimeOfInstant(now.toISOString(), timeZone).slice(0, 10);
 
 /** "2026-11-01T01:30-05:00" → "01:30 (UTC −05:00)". */
 const clockText = (localTime: string): string => {
@@ -19,13 +24,16 @@ const clockText = (localTime: string): string => {
 const why: Readonly<Record<LocalTimeProblem, (localTime: string, timeZone: string) => string>> = {
   'bad-format': () => 'Give the date and the time, such as 5 December 2026, 19:30.',
   'no-such-date': () => 'There is no such date. Look at the day and the month.',
-  'out-of-range': () => 'Choose a year from 1900 to 2100: beyond that the sky is not computed well enough.',
-  'unknown-zone': (_, timeZone) => `“${timeZone}” is not a known time zone. Choose one from the list, such as Europe/Oslo.`,
+  'out-of-range': () =>
+    'Choose a year from 1900 to 2100: beyond that the sky is not computed well enough.',
+  'unknown-zone': (_, timeZone) =>
+    `“${timeZone}” is not a known time zone. Choose one from the list, such as Europe/Oslo.`,
   'does-not-exist': (localTime, timeZone) =>
     `${clockText(localTime)} does not exist that day in ${timeZone}: the clocks jump over it. Did you mean one of these?`,
   'exists-twice': (localTime, timeZone) =>
     `${clockText(localTime)} comes twice that day in ${timeZone}: the clocks go back. Which one?`,
-  'offset-does-not-fit': (localTime) => `${clockText(localTime)}: this offset does not hold at that time. Did you mean one of these?`,
+  'offset-does-not-fit': (localTime) =>
+    `${clockText(localTime)}: this offset does not hold at that time. Did you mean one of these?`,
 };
 
 /** A refused wall-clock time as a question, with the times that may have been meant as answers. */
@@ -44,12 +52,18 @@ export function localTimeProblem(
   };
 }
 
-const utcText = (instant: string): string => `${instant.slice(11, 16)} UTC on ${instant.slice(0, 10)}`;
+const utcText = (instant: string): string =>
+  `${instant.slice(11, 16)} UTC on ${instant.slice(0, 10)}`;
 const heightText = (altitudeDeg: number): string =>
-  altitudeDeg < 0 ? `${Math.abs(altitudeDeg).toFixed(0)}° below the horizon` : `${altitudeDeg.toFixed(0)}° up`;
+  altitudeDeg < 0
+    ? `${Math.abs(altitudeDeg).toFixed(0)}° below the horizon`
+    : `${altitudeDeg.toFixed(0)}° up`;
 
 /** What the Sun and the Moon do at an instant, for a teacher choosing it. */
-export function describeSky(instant: string, place: Place | null): { text: string; sunIsUp: boolean } {
+export function describeSky(
+  instant: string,
+  place: Place | null,
+): { text: string; sunIsUp: boolean } {
   if (place === null) return { text: `That is ${utcText(instant)}.`, sunIsUp: false };
   const { sun, moon } = skyFrameAt({ instant, place });
   const sunIsUp = sun.trueAltitudeDeg > -0.833;
@@ -89,5 +103,9 @@ export function nauticalDuskOn(localDate: string, place: Place, timeZone: string
   const minuteMs = 60_000;
   const instant = new Date(Math.ceil(Date.parse(nauticalDusk) / minuteMs) * minuteMs).toISOString();
   const localTime = localTimeOfInstant(instant, timeZone);
-  return { ok: true, localTime, text: `Nautical dusk there tonight is at ${clockText(localTime)}: the Sun is 12° down.` };
+  return {
+    ok: true,
+    localTime,
+    text: `Nautical dusk there tonight is at ${clockText(localTime)}: the Sun is 12° down.`,
+  };
 }

@@ -20,13 +20,19 @@ export default async function DeskPage() {
   );
   return (
     <>
-      <PageHeader title="Desk" lead="Your classes." actions={classes.length === 0 ? undefined : newClass} />
+      <PageHeader
+        title="Desk"
+        lead="Your classes."
+        actions={classes.length === 0 ? undefined : newClass}
+      />
       {classes.length === 0 ? (
         <EmptyState title="No class yet. Three steps lead to the first mark" action={newClass}>
           <ol className="list-decimal space-y-1 ps-5">
             <li>Create a class and list the students: first names or pseudonyms will do.</li>
             <li>Print their sign-in cards. Nobody needs an e-mail address.</li>
-            <li>Set a task for your town and a coming evening, look at the answer key, and publish it.</li>
+            <li>
+              Set a task for your town and a coming evening, look at the answer key, and publish it.
+            </li>
           </ol>
         </EmptyState>
       ) : (
@@ -52,7 +58,9 @@ export default async function DeskPage() {
                     {entry.name}
                   </Link>
                   {entry.isDemo ? (
-                    <span className="ms-2 border border-strong px-1.5 text-xs font-normal text-soft">demonstration</span>
+                    <span className="ms-2 border border-strong px-1.5 text-xs font-normal text-soft">
+                      demonstration
+                    </span>
                   ) : null}
                 </th>
                 <td className="font-figures whitespace-nowrap">{codeText(entry.code)}</td>

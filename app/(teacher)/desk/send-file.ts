@@ -10,4 +10,7 @@ export const sendFile = (text: string, fileName: string, type: string): Response
   });
 
 export const nothingHere = (): Response =>
-  new Response('There is nothing here that you may see.', { status: 404, headers: { 'Cache-Control': 'no-store' } });
+  new Response('There is nothing here that you may see.', {
+    status: 404,
+    headers: { 'Cache-Control': 'no-store' },
+  });

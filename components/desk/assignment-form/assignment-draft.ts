@@ -38,7 +38,9 @@ export type AssignmentDraft = {
   clouds: Scenario['clouds'];
   /** null: own numbers. */
   kitId: string | null;
-  telescope: Record<Exclude<keyof Telescope, 'computer'>, string> & { computer: Telescope['computer'] };
+  telescope: Record<Exclude<keyof Telescope, 'computer'>, string> & {
+    computer: Telescope['computer'];
+  };
   eyepiece: Record<keyof Eyepiece, string>;
   sky: Record<keyof Scenario['sky'], string>;
   settings: Record<keyof Scenario['settings'], string>;
@@ -78,7 +80,10 @@ export type DraftSource = {
 };
 
 /** Numbers as a form shows them, in the shape they came in. */
-function textOf<K extends string>(numbers: Readonly<Record<K, number>>, keys: readonly K[]): Record<K, string> {
+function textOf<K extends string>(
+  numbers: Readonly<Record<K, number>>,
+  keys: readonly K[],
+): Record<K, string> {
   const texts: Partial<Record<K, string>> = {};
   for (const key of keys) texts[key] = String(numbers[key]);
   // Every key of K is listed in `keys`, which the callers' const tuples make sure of.
@@ -107,11 +112,18 @@ export const telescopeText = (telescope: Telescope): AssignmentDraft['telescope'
   ...textOf(telescope, telescopeNumbers),
   computer: telescope.computer,
 });
-export const eyepieceText = (eyepiece: Eyepiece): AssignmentDraft['eyepiece'] => textOf(eyepiece, eyepieceNumbers);
+export const eyepieceText = (eyepiece: Eyepiece): AssignmentDraft['eyepiece'] =>
+  textOf(eyepiece, eyepieceNumbers);
 
 /** "2026-11-01T01:30-05:00" in its parts; empty parts where there is no time yet. */
-export function splitLocalTime(localTime: string): { date: string; time: string; offset: string | null } {
-  const parts = /^(\d{4}-\d{2}-\d{2})T(\d{2}:\d{2})(?::\d{2})?([+-]\d{2}:\d{2}|Z)?$/.exec(localTime);
+export function splitLocalTime(localTime: string): {
+  date: string;
+  time: string;
+  offset: string | null;
+} {
+  const parts = /^(\d{4}-\d{2}-\d{2})T(\d{2}:\d{2})(?::\d{2})?([+-]\d{2}:\d{2}|Z)?$/.exec(
+    localTime,
+  );
   return { date: parts?.[1] ?? '', time: parts?.[2] ?? '', offset: parts?.[3] ?? null };
 }
 
@@ -121,7 +133,10 @@ export const joinLocalTime = (date: string, time: string, offset: string | null)
 export function assignmentDraft(source: DraftSource): AssignmentDraft {
   const { scenario, policy } = source;
   const { latitudeDeg, longitudeDeg, elevationM } = scenario.place;
-  const due = source.dueLocalTime === null ? { date: '', time: '', offset: null } : splitLocalTime(source.dueLocalTime);
+  const due =
+    source.dueLocalTime === null
+      ? { date: '', time: '', offset: null }
+      : splitLocalTime(source.dueLocalTime);
   return {
     title: source.title,
     placeName: source.placeName,

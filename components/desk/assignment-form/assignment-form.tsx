@@ -28,7 +28,16 @@ import { TasksSection } from './tasks-section';
 import { TimeSection } from './time-section';
 import { useMoment } from './use-moment';
 
-const timeKeys: readonly string[] = ['date', 'time', 'offset', 'timeZone', 'latitude', 'latitudeSide', 'longitude', 'longitudeSide'];
+const timeKeys: readonly string[] = [
+  'date',
+  'time',
+  'offset',
+  'timeZone',
+  'latitude',
+  'latitudeSide',
+  'longitude',
+  'longitudeSide',
+];
 const dueKeys: readonly string[] = ['dueDate', 'dueTime', 'dueOffset'];
 const touches = (patch: Partial<AssignmentDraft>, keys: readonly string[]): boolean =>
   Object.keys(patch).some((key) => keys.includes(key));
@@ -78,7 +87,11 @@ export function AssignmentForm({
     if (touches(patch, dueKeys)) {
       askDue(
         next.dueDate !== '' && next.dueTime !== ''
-          ? { localTime: joinLocalTime(next.dueDate, next.dueTime, next.dueOffset), timeZone: next.dueTimeZone, place: null }
+          ? {
+              localTime: joinLocalTime(next.dueDate, next.dueTime, next.dueOffset),
+              timeZone: next.dueTimeZone,
+              place: null,
+            }
           : null,
       );
     }
@@ -96,20 +109,31 @@ export function AssignmentForm({
         else setProblems(answer.problems);
       } catch {
         setProblems([
-          { code: 'unreachable', message: 'It could not be saved: the server did not answer. Everything you typed is still here; try again.' },
+          {
+            code: 'unreachable',
+            message:
+              'It could not be saved: the server did not answer. Everything you typed is still here; try again.',
+          },
         ]);
       }
     });
   }
 
-  const problemAt = (field: string): string | null => problems.find((problem) => problem.field === field)?.message ?? null;
+  const problemAt = (field: string): string | null =>
+    problems.find((problem) => problem.field === field)?.message ?? null;
   const section = { draft, change, problemAt };
   return (
     <form onSubmit={submit} noValidate className="max-w-4xl space-y-8">
       <ErrorSummary problems={problems} />
       <Field id="title" label="Title" error={problemAt('title')}>
         {(control) => (
-          <TextInput {...control} className="max-w-md" maxLength={120} value={draft.title} onChange={(event) => change({ title: event.target.value })} />
+          <TextInput
+            {...control}
+            className="max-w-md"
+            maxLength={120}
+            value={draft.title}
+            onChange={(event) => change({ title: event.target.value })}
+          />
         )}
       </Field>
       <PlaceSection {...section} searchPlaces={actions.searchPlaces} />

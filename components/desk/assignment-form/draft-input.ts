@@ -26,7 +26,10 @@ export function readNumber(text: string): number | string {
   return Number.isFinite(value) ? value : text;
 }
 
-const numbersOf = (texts: Readonly<Record<string, string>>, keys: readonly string[]): Record<string, number | string> =>
+const numbersOf = (
+  texts: Readonly<Record<string, string>>,
+  keys: readonly string[],
+): Record<string, number | string> =>
   Object.fromEntries(keys.map((key) => [key, readNumber(texts[key] ?? '')]));
 
 const signed = (text: string, negative: boolean): number | string => {
@@ -53,7 +56,9 @@ export function draftPlace(draft: AssignmentDraft): Scenario['place'] | null {
 }
 
 export const draftDueLocalTime = (draft: AssignmentDraft): string | null =>
-  draft.dueDate === '' && draft.dueTime === '' ? null : joinLocalTime(draft.dueDate, draft.dueTime, draft.dueOffset);
+  draft.dueDate === '' && draft.dueTime === ''
+    ? null
+    : joinLocalTime(draft.dueDate, draft.dueTime, draft.dueOffset);
 
 export function draftToInput(draft: AssignmentDraft): DraftInput {
   return {
@@ -68,7 +73,10 @@ export function draftToInput(draft: AssignmentDraft): DraftInput {
         horizon: draft.horizon.points,
         localTime: joinLocalTime(draft.date, draft.time, draft.offset),
         timeZone: draft.timeZone.trim(),
-        telescope: { ...numbersOf(draft.telescope, telescopeNumbers), computer: draft.telescope.computer },
+        telescope: {
+          ...numbersOf(draft.telescope, telescopeNumbers),
+          computer: draft.telescope.computer,
+        },
         eyepiece: numbersOf(draft.eyepiece, eyepieceNumbers),
         sky: numbersOf(draft.sky, skyNumbers),
         clouds: draft.clouds,
@@ -77,7 +85,8 @@ export function draftToInput(draft: AssignmentDraft): DraftInput {
       templates: draft.templates,
       windowMinutes: readNumber(draft.windowMinutes),
       policy: {
-        attemptsAllowed: draft.attemptsAllowed.trim() === '' ? null : readNumber(draft.attemptsAllowed),
+        attemptsAllowed:
+          draft.attemptsAllowed.trim() === '' ? null : readNumber(draft.attemptsAllowed),
         dueAt: null,
         graceMinutes: readNumber(draft.graceMinutes),
         latePenaltyPerDay: share(draft.latePercentPerDay),
@@ -123,7 +132,8 @@ const labels: Readonly<Record<string, string>> = {
 };
 /** Shares are typed as hundredths, and west and south as a side: limits are told the way they are typed. */
 const shownLimit = (path: string, limit: number): string => {
-  if (path === 'policy.latePenaltyPerDay' || path === 'policy.latePenaltyCap') return `${limit * 100} %`;
+  if (path === 'policy.latePenaltyPerDay' || path === 'policy.latePenaltyCap')
+    return `${limit * 100} %`;
   return path.startsWith('scenario.place.l') ? `${Math.abs(limit)}°` : String(limit);
 };
 
@@ -138,20 +148,34 @@ function issuesOf(draft: AssignmentDraft) {
 function withDuePlaceholder(input: unknown, hasDue: boolean): unknown {
   if (!hasDue || typeof input !== 'object' || input === null || !('policy' in input)) return input;
   const { policy } = input;
-  return typeof policy === 'object' ? { ...input, policy: { ...policy, dueAt: '2000-01-01T00:00:00Z' } } : input;
+  return typeof policy === 'object'
+    ? { ...input, policy: { ...policy, dueAt: '2000-01-01T00:00:00Z' } }
+    : input;
 }
 
 /** Everything the browser can tell is wrong, in the order of the form, before the server is asked. */
 export function draftProblems(draft: AssignmentDraft): DraftProblem[] {
   const problems = issuesOf(draft).map(problemOf);
   if (draft.date === '' || draft.time === '') {
-    problems.push({ code: 'no-time', field: 'scenario.localTime', message: 'Give the date and the time of the observation.' });
+    problems.push({
+      code: 'no-time',
+      field: 'scenario.localTime',
+      message: 'Give the date and the time of the observation.',
+    });
   }
   if (draft.timeZone.trim() === '') {
-    problems.push({ code: 'no-zone', field: 'scenario.timeZone', message: 'Give the time zone of the place, such as Europe/Paris.' });
+    problems.push({
+      code: 'no-zone',
+      field: 'scenario.timeZone',
+      message: 'Give the time zone of the place, such as Europe/Paris.',
+    });
   }
   if ((draft.dueDate === '') !== (draft.dueTime === '')) {
-    problems.push({ code: 'half-due', field: 'policy.dueAt', message: 'Give both the date and the time it is due, or neither.' });
+    problems.push({
+      code: 'half-due',
+      field: 'policy.dueAt',
+      message: 'Give both the date and the time it is due, or neither.',
+    });
   }
   const lowest = readNumber(draft.settings.lowestAltitudeDeg);
   const highest = readNumber(draft.settings.highestAltitudeDeg);
@@ -167,9 +191,17 @@ export function draftProblems(draft: AssignmentDraft): DraftProblem[] {
 
 function problemOf(issue: Issue): DraftProblem {
   const path = issue.path.map(String).join('.');
-  const field = path.startsWith('scenario.horizon') ? 'scenario.horizon' : path.startsWith('templates') ? 'templates' : path;
+  const field = path.startsWith('scenario.horizon')
+    ? 'scenario.horizon'
+    : path.startsWith('templates')
+      ? 'templates'
+      : path;
   const label = labels[path];
-  return { code: issue.code, field, message: label === undefined ? issue.message : `${label}: ${complaint(issue, path)}` };
+  return {
+    code: issue.code,
+    field,
+    message: label === undefined ? issue.message : `${label}: ${complaint(issue, path)}`,
+  };
 }
 
 function complaint(issue: Issue, path: string): string {
@@ -182,7 +214,8 @@ function complaint(issue: Issue, path: string): string {
       ? `at most ${shownLimit(path, Number(issue.minimum))}.`
       : `${side} ${shownLimit(path, Number(issue.minimum))}.`;
   }
-  if (issue.code === 'too_big' && issue.origin !== 'string') return `at most ${shownLimit(path, Number(issue.maximum))}.`;
+  if (issue.code === 'too_big' && issue.origin !== 'string')
+    return `at most ${shownLimit(path, Number(issue.maximum))}.`;
   return lowerFirst(issue.message);
 }
 

@@ -22,5 +22,9 @@ export function fieldOfView(optics: {
 }
 
 /** "55.6×, true field 0.90° (54′ across)". */
-export const fieldOfViewText = ({ magnification, trueFieldDeg, exitPupilMm }: FieldOfView): string =>
+export const fieldOfViewText = ({
+  magnification,
+  trueFieldDeg,
+  exitPupilMm,
+}: FieldOfView): string =>
   `${magnification.toFixed(magnification < 100 ? 1 : 0)}×, true field ${trueFieldDeg.toFixed(2)}° (${(trueFieldDeg * 60).toFixed(0)}′ across), exit pupil ${exitPupilMm.toFixed(1)} mm`;

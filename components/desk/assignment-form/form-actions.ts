@@ -14,13 +14,20 @@ export type MomentQuestion = {
   place: { latitudeDeg: number; longitudeDeg: number; elevationM: number } | null;
 };
 
-export type DuskAnswer = { ok: true; localTime: string; text: string } | { ok: false; message: string };
+export type DuskAnswer =
+  { ok: true; localTime: string; text: string } | { ok: false; message: string };
 
 /** The server's part of the form, handed down by the page. */
 export type AssignmentFormActions = {
   searchPlaces: (query: string) => Promise<Place[]>;
   lookUpMoment: (question: MomentQuestion) => Promise<MomentAnswer>;
-  duskTonight: (question: { latitudeDeg: number; longitudeDeg: number; timeZone: string }) => Promise<DuskAnswer>;
+  duskTonight: (question: {
+    latitudeDeg: number;
+    longitudeDeg: number;
+    timeZone: string;
+  }) => Promise<DuskAnswer>;
   /** `href` is the page to go on to. */
-  save: (input: DraftInput) => Promise<{ ok: true; href: string } | { ok: false; problems: DraftProblem[] }>;
+  save: (
+    input: DraftInput,
+  ) => Promise<{ ok: true; href: string } | { ok: false; problems: DraftProblem[] }>;
 };

@@ -32,11 +32,19 @@ export function HorizonSection({
           value={draft.siteId ?? 'own'}
           options={[
             ...sites.map((site) => ({ value: site.id, label: site.name })),
-            { value: 'own', label: 'My own skyline', hint: 'Starts from the one chosen last; any change to a site makes it yours.' },
+            {
+              value: 'own',
+              label: 'My own skyline',
+              hint: 'Starts from the one chosen last; any change to a site makes it yours.',
+            },
           ]}
           onValueChange={(value) => {
             const site = sites.find((choice) => choice.id === value);
-            change(site === undefined ? { siteId: null } : { siteId: site.id, horizon: horizonHistory(site.horizon) });
+            change(
+              site === undefined
+                ? { siteId: null }
+                : { siteId: site.id, horizon: horizonHistory(site.horizon) },
+            );
           }}
         />
       </div>
@@ -47,7 +55,10 @@ export function HorizonSection({
         highestAltitudeDeg={limit(draft.settings.highestAltitudeDeg, 70)}
         onChange={(edit) => {
           const horizon = changeHorizon(draft.horizon, edit);
-          change({ horizon, siteId: horizon.points === draft.horizon.points ? draft.siteId : null });
+          change({
+            horizon,
+            siteId: horizon.points === draft.horizon.points ? draft.siteId : null,
+          });
         }}
       />
     </Section>

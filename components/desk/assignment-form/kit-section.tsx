@@ -4,7 +4,12 @@ import { Field } from '@/components/ui/field';
 import { RadioGroup } from '@/components/ui/radio-group';
 import { Select } from '@/components/ui/select';
 import { DecimalField } from '../decimal-field';
-import { eyepieceText, telescopeText, type AssignmentDraft, type KitChoice } from './assignment-draft';
+import {
+  eyepieceText,
+  telescopeText,
+  type AssignmentDraft,
+  type KitChoice,
+} from './assignment-draft';
 import { readNumber } from './draft-input';
 import { fieldOfView, fieldOfViewText } from './field-of-view';
 import { Section, type SectionProps } from './section';
@@ -14,7 +19,12 @@ const asNumber = (text: string): number => {
   return typeof value === 'number' ? value : Number.NaN;
 };
 
-export function KitSection({ draft, change, problemAt, kits }: SectionProps<AssignmentDraft> & { kits: readonly KitChoice[] }) {
+export function KitSection({
+  draft,
+  change,
+  problemAt,
+  kits,
+}: SectionProps<AssignmentDraft> & { kits: readonly KitChoice[] }) {
   const kit = kits.find((choice) => choice.id === draft.kitId);
   const view = fieldOfView({
     telescopeFocalLengthMm: asNumber(draft.telescope.focalLengthMm),
@@ -30,7 +40,9 @@ export function KitSection({ draft, change, problemAt, kits }: SectionProps<Assi
       change({ kitId: null });
       return;
     }
-    const eyepiece = chosen.eyepieces.find((piece) => piece.id === chosen.observingEyepieceId) ?? chosen.eyepieces[0];
+    const eyepiece =
+      chosen.eyepieces.find((piece) => piece.id === chosen.observingEyepieceId) ??
+      chosen.eyepieces[0];
     change({
       kitId: chosen.id,
       telescope: telescopeText(chosen.telescope),
@@ -50,21 +62,29 @@ export function KitSection({ draft, change, problemAt, kits }: SectionProps<Assi
             label: `${choice.name}: ${choice.telescope.apertureMm} mm, f/${Number((choice.telescope.focalLengthMm / choice.telescope.apertureMm).toFixed(2))}`,
             hint: choice.description,
           })),
-          { value: 'own', label: 'Own numbers', hint: 'For a telescope of yours that none of these stands for.' },
+          {
+            value: 'own',
+            label: 'Own numbers',
+            hint: 'For a telescope of yours that none of these stands for.',
+          },
         ]}
         onValueChange={choose}
       />
       {kit === undefined ? (
         <OwnNumbers draft={draft} change={change} problemAt={problemAt} />
       ) : (
-        <Field label="Eyepiece the targets are looked at with" hint="The narrower its field, the better the pair must be.">
+        <Field
+          label="Eyepiece the targets are looked at with"
+          hint="The narrower its field, the better the pair must be."
+        >
           {(control) => (
             <Select
               {...control}
               className="max-w-md"
               value={
-                kit.eyepieces.find((piece) => String(piece.focalLengthMm) === draft.eyepiece.focalLengthMm)?.id ??
-                kit.observingEyepieceId
+                kit.eyepieces.find(
+                  (piece) => String(piece.focalLengthMm) === draft.eyepiece.focalLengthMm,
+                )?.id ?? kit.observingEyepieceId
               }
               onChange={(event) => {
                 const piece = kit.eyepieces.find((choice) => choice.id === event.target.value);
@@ -82,7 +102,9 @@ export function KitSection({ draft, change, problemAt, kits }: SectionProps<Assi
       )}
       <p className="font-figures">
         <span className="font-semibold">Together: </span>
-        {view === null ? 'fill in the numbers to see magnification and true field.' : fieldOfViewText(view)}
+        {view === null
+          ? 'fill in the numbers to see magnification and true field.'
+          : fieldOfViewText(view)}
       </p>
     </Section>
   );
@@ -91,9 +113,24 @@ export function KitSection({ draft, change, problemAt, kits }: SectionProps<Assi
 const telescopeFields = [
   ['focalLengthMm', 'Focal length', 'mm', undefined],
   ['apertureMm', 'Aperture', 'mm', undefined],
-  ['centringArcmin', 'Centring error', '′', 'How far off centre a star is left, one standard deviation. A tenth of the field radius of the centring eyepiece is usual.'],
-  ['altitudeZeroArcmin', 'Altitude zero error', '′', 'How far the mount’s idea of level is off. It does not matter where the computer solves for it.'],
-  ['coneArcmin', 'Cone error', '′', 'How far the tube’s axis leans out of square with the altitude axis.'],
+  [
+    'centringArcmin',
+    'Centring error',
+    '′',
+    'How far off centre a star is left, one standard deviation. A tenth of the field radius of the centring eyepiece is usual.',
+  ],
+  [
+    'altitudeZeroArcmin',
+    'Altitude zero error',
+    '′',
+    'How far the mount’s idea of level is off. It does not matter where the computer solves for it.',
+  ],
+  [
+    'coneArcmin',
+    'Cone error',
+    '′',
+    'How far the tube’s axis leans out of square with the altitude axis.',
+  ],
   ['axisSkewArcmin', 'Axis skew', '′', 'How far the two axes are from square.'],
 ] as const;
 
@@ -127,7 +164,9 @@ function OwnNumbers({ draft, change, problemAt }: SectionProps<AssignmentDraft>)
           unit="°"
           error={problemAt('scenario.eyepiece.apparentFieldDeg')}
           value={draft.eyepiece.apparentFieldDeg}
-          onChange={(apparentFieldDeg) => change({ eyepiece: { ...draft.eyepiece, apparentFieldDeg } })}
+          onChange={(apparentFieldDeg) =>
+            change({ eyepiece: { ...draft.eyepiece, apparentFieldDeg } })
+          }
         />
       </div>
       <RadioGroup
@@ -135,8 +174,16 @@ function OwnNumbers({ draft, change, problemAt }: SectionProps<AssignmentDraft>)
         name="computer"
         value={draft.telescope.computer}
         options={[
-          { value: 'solved-zero', label: 'solves for the altitude zero', hint: 'The tube may start at any height.' },
-          { value: 'fixed-zero', label: 'takes the altitude zero as given', hint: 'The tube is levelled, or set on an index mark, before switching on.' },
+          {
+            value: 'solved-zero',
+            label: 'solves for the altitude zero',
+            hint: 'The tube may start at any height.',
+          },
+          {
+            value: 'fixed-zero',
+            label: 'takes the altitude zero as given',
+            hint: 'The tube is levelled, or set on an index mark, before switching on.',
+          },
         ]}
         onValueChange={(computer) => change({ telescope: { ...draft.telescope, computer } })}
       />

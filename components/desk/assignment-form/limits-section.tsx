@@ -13,18 +13,29 @@ const darkness = [
 ] as const;
 
 const settingFields = [
-  ['faintestMagnitude', 'Faintest alignment star', 'magnitude', 'A fainter one is hard to be sure of.'],
+  [
+    'faintestMagnitude',
+    'Faintest alignment star',
+    'magnitude',
+    'A fainter one is hard to be sure of.',
+  ],
   ['lowestAltitudeDeg', 'Lowest altitude', '°', 'Below it haze and refraction spoil a star.'],
-  ['highestAltitudeDeg', 'Highest altitude', '°', 'Near the zenith a small azimuth error is hard to see and the tube can meet the mount.'],
+  [
+    'highestAltitudeDeg',
+    'Highest altitude',
+    '°',
+    'Near the zenith a small azimuth error is hard to see and the tube can meet the mount.',
+  ],
   ['horizonMarginDeg', 'Margin above the skyline', '°', undefined],
   ['moonDistanceDeg', 'Distance from the Moon', '°', undefined],
 ] as const;
 
 /** How dark the sky is, and what makes a star usable: defaults that few teachers change, folded away. */
 export function LimitsSection({ draft, change, problemAt }: SectionProps<AssignmentDraft>) {
-  const hasProblem = [...settingFields.map(([key]) => `scenario.settings.${key}`), 'scenario.sky.extinction'].some(
-    (field) => problemAt(field) !== null,
-  );
+  const hasProblem = [
+    ...settingFields.map(([key]) => `scenario.settings.${key}`),
+    'scenario.sky.extinction',
+  ].some((field) => problemAt(field) !== null);
   const known = darkness.some(([value]) => value === draft.sky.darkestLimitMagnitude);
   return (
     <div className="space-y-4">
@@ -39,7 +50,9 @@ export function LimitsSection({ draft, change, problemAt }: SectionProps<Assignm
             {...control}
             className="max-w-md"
             value={draft.sky.darkestLimitMagnitude}
-            onChange={(event) => change({ sky: { ...draft.sky, darkestLimitMagnitude: event.target.value } })}
+            onChange={(event) =>
+              change({ sky: { ...draft.sky, darkestLimitMagnitude: event.target.value } })
+            }
           >
             {darkness.map(([value, label]) => (
               <option key={value} value={value}>
@@ -47,12 +60,17 @@ export function LimitsSection({ draft, change, problemAt }: SectionProps<Assignm
               </option>
             ))}
             {known ? null : (
-              <option value={draft.sky.darkestLimitMagnitude}>Magnitude {draft.sky.darkestLimitMagnitude}</option>
+              <option value={draft.sky.darkestLimitMagnitude}>
+                Magnitude {draft.sky.darkestLimitMagnitude}
+              </option>
             )}
           </Select>
         )}
       </Field>
-      <details open={hasProblem || undefined} className="rounded-md border border-line bg-panel px-4 py-3">
+      <details
+        open={hasProblem || undefined}
+        className="rounded-md border border-line bg-panel px-4 py-3"
+      >
         <summary className="font-semibold">
           Limits for an alignment star{' '}
           <span className="font-normal text-soft">
@@ -83,7 +101,9 @@ export function LimitsSection({ draft, change, problemAt }: SectionProps<Assignm
             onChange={(extinction) => change({ sky: { ...draft.sky, extinction } })}
           />
         </div>
-        <p className="mt-3 text-sm text-soft">The altitudes, the margin and the distance are common practice; no source.</p>
+        <p className="mt-3 text-sm text-soft">
+          The altitudes, the margin and the distance are common practice; no source.
+        </p>
       </details>
     </div>
   );

@@ -9,7 +9,9 @@ import type { Place } from '@/lib/data/places';
 const countryNames = new Intl.DisplayNames(['en'], { type: 'region' });
 
 export const placeText = (place: Place): string =>
-  [place.name, place.region, countryNames.of(place.country) ?? place.country].filter((part) => part !== '').join(', ');
+  [place.name, place.region, countryNames.of(place.country) ?? place.country]
+    .filter((part) => part !== '')
+    .join(', ');
 
 /** Long enough that a word being typed asks once, short enough not to be noticed. */
 const pauseMs = 220;
@@ -57,7 +59,10 @@ export function PlaceSearch({
           : `${found.length} ${found.length === 1 ? 'place' : 'places'}, biggest first. Arrow keys choose, Enter takes.`,
       );
     } catch {
-      if (number === latest.current) setSaid('The list of places cannot be reached just now. Type coordinates below, or try again.');
+      if (number === latest.current)
+        setSaid(
+          'The list of places cannot be reached just now. Type coordinates below, or try again.',
+        );
     }
   }
 
@@ -88,7 +93,10 @@ export function PlaceSearch({
   const open = places !== null && places.length > 0;
   return (
     <div className="relative">
-      <Field label="Search for a town" hint="Towns of 3,000 people and more, with or without accents.">
+      <Field
+        label="Search for a town"
+        hint="Towns of 3,000 people and more, with or without accents."
+      >
         {(control) => (
           <TextInput
             {...control}
@@ -130,8 +138,11 @@ export function PlaceSearch({
             >
               <span className="font-semibold">{place.name}</span>
               <span className="block text-sm text-soft">
-                {[place.region, countryNames.of(place.country) ?? place.country].filter((part) => part !== '').join(', ')} ·{' '}
-                {coordinateText(place.latitudeDeg, 'N', 'S')} {coordinateText(place.longitudeDeg, 'E', 'W')} · {place.elevationM} m
+                {[place.region, countryNames.of(place.country) ?? place.country]
+                  .filter((part) => part !== '')
+                  .join(', ')}{' '}
+                · {coordinateText(place.latitudeDeg, 'N', 'S')}{' '}
+                {coordinateText(place.longitudeDeg, 'E', 'W')} · {place.elevationM} m
               </span>
             </div>
           ))}

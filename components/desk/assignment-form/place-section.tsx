@@ -10,7 +10,12 @@ import { PlaceSearch, placeText } from './place-search';
 import { Section, type SectionProps } from './section';
 
 /** A minus sign before the number is read as the other side. */
-function withSide<Side extends string>(text: string, side: Side, positive: Side, negative: Side): { text: string; side: Side } {
+function withSide<Side extends string>(
+  text: string,
+  side: Side,
+  positive: Side,
+  negative: Side,
+): { text: string; side: Side } {
   const minus = /^\s*[-\u2212]\s*/;
   if (!minus.test(text)) return { text, side };
   return { text: text.replace(minus, ''), side: side === positive ? negative : positive };
@@ -34,7 +39,11 @@ export function PlaceSection({
     });
   }
   return (
-    <Section id="section-place" title="Place" lead="Students see the name, and the coordinates rounded to a tenth of a degree.">
+    <Section
+      id="section-place"
+      title="Place"
+      lead="Students see the name, and the coordinates rounded to a tenth of a degree."
+    >
       <PlaceSearch search={searchPlaces} onTake={take} />
       <Field id="placeName" label="Name of the place" error={problemAt('placeName')}>
         {(control) => (

@@ -18,7 +18,11 @@ export function RulesSection({
 }: SectionProps<AssignmentDraft> & { due: MomentAnswer | null }) {
   const hasDue = draft.dueDate !== '' || draft.dueTime !== '';
   return (
-    <Section id="section-rules" title="Rules" lead="They freeze for an attempt when it starts; later changes meet later attempts only.">
+    <Section
+      id="section-rules"
+      title="Rules"
+      lead="They freeze for an attempt when it starts; later changes meet later attempts only."
+    >
       <div className="flex flex-wrap gap-x-6 gap-y-4">
         <DecimalField
           id="policy.attemptsAllowed"
@@ -28,7 +32,11 @@ export function RulesSection({
           value={draft.attemptsAllowed}
           onChange={(attemptsAllowed) => change({ attemptsAllowed })}
         />
-        <Field id="policy.counting" label="Which attempt counts" hint="After any deduction for lateness.">
+        <Field
+          id="policy.counting"
+          label="Which attempt counts"
+          hint="After any deduction for lateness."
+        >
           {(control) => (
             <Select
               {...control}
@@ -61,16 +69,24 @@ export function RulesSection({
           optional
           value={{ date: draft.dueDate, time: draft.dueTime, offset: draft.dueOffset }}
           error={problemAt('policy.dueAt')}
-          onChange={({ date, time, offset }) => change({ dueDate: date, dueTime: time, dueOffset: offset })}
+          onChange={({ date, time, offset }) =>
+            change({ dueDate: date, dueTime: time, dueOffset: offset })
+          }
         />
         <p className="self-end pb-2 text-sm text-soft">in the class’s zone, {draft.dueTimeZone}</p>
       </div>
       <MomentNote
         answer={due === null || due.ok ? null : due}
-        onChoose={({ date, time, offset }) => change({ dueDate: date, dueTime: time, dueOffset: offset })}
+        onChoose={({ date, time, offset }) =>
+          change({ dueDate: date, dueTime: time, dueOffset: offset })
+        }
       />
       <details
-        open={['graceMinutes', 'latePenaltyPerDay', 'latePenaltyCap'].some((key) => problemAt(`policy.${key}`) !== null) || undefined}
+        open={
+          ['graceMinutes', 'latePenaltyPerDay', 'latePenaltyCap'].some(
+            (key) => problemAt(`policy.${key}`) !== null,
+          ) || undefined
+        }
         className="rounded-md border border-line bg-panel px-4 py-3"
       >
         <summary className="font-semibold">
@@ -116,7 +132,11 @@ export function RulesSection({
           value={draft.feedback}
           error={problemAt('policy.feedback')}
           options={[
-            { value: 'at-once', label: 'at once', hint: 'Best for learning; with few attempts, answers may be passed on.' },
+            {
+              value: 'at-once',
+              label: 'at once',
+              hint: 'Best for learning; with few attempts, answers may be passed on.',
+            },
             { value: 'after-due', label: 'after the due time' },
             { value: 'when-released', label: 'when I release it' },
           ]}
@@ -128,4 +148,5 @@ export function RulesSection({
 }
 
 const countings = ['best', 'last', 'first', 'average'] as const;
-const countingOf = (text: string): AssignmentDraft['counting'] => countings.find((value) => value === text) ?? 'best';
+const countingOf = (text: string): AssignmentDraft['counting'] =>
+  countings.find((value) => value === text) ?? 'best';

@@ -1,7 +1,17 @@
 import type { ReactNode } from 'react';
 
 /** One part of a long form, with its heading. */
-export function Section({ id, title, lead, children }: { id: string; title: string; lead?: ReactNode; children: ReactNode }) {
+export function Section({
+  id,
+  title,
+  lead,
+  children,
+}: {
+  id: string;
+  title: string;
+  lead?: ReactNode;
+  children: ReactNode;
+}) {
   return (
     <section aria-labelledby={id} className="space-y-4 border-t border-line pt-5">
       <div>

@@ -16,7 +16,12 @@ export function TasksSection({ draft, change, problemAt }: SectionProps<Assignme
       title="Tasks"
       lead="Each attempt draws one of these kinds and its own moment, so that one copied answer does not serve the class."
     >
-      <fieldset id="templates" tabIndex={-1} className="space-y-2" aria-describedby={problem === null ? undefined : 'templates-error'}>
+      <fieldset
+        id="templates"
+        tabIndex={-1}
+        className="space-y-2"
+        aria-describedby={problem === null ? undefined : 'templates-error'}
+      >
         <legend className="mb-1 font-semibold">Kinds of task</legend>
         {pairTemplates.map((template) => (
           <Checkbox

@@ -58,14 +58,22 @@ export function TimeFields({
 }
 
 /** What the server says of a time: what the sky does then, or which of two times may be meant. */
-export function MomentNote({ answer, onChoose }: { answer: MomentAnswer | null; onChoose: (value: WallClock) => void }) {
+export function MomentNote({
+  answer,
+  onChoose,
+}: {
+  answer: MomentAnswer | null;
+  onChoose: (value: WallClock) => void;
+}) {
   return (
     // Kept mounted, so that what appears in it is read out.
     <div role="status" aria-live="polite">
       {answer === null ? null : answer.ok ? (
         answer.sunIsUp ? (
           <Notice tone="caution" title="The Sun is up then">
-            <p>{answer.text} No star can be seen; the right answer in every task will be to say so.</p>
+            <p>
+              {answer.text} No star can be seen; the right answer in every task will be to say so.
+            </p>
           </Notice>
         ) : (
           <p className="text-sm text-soft">{answer.text}</p>
@@ -75,7 +83,10 @@ export function MomentNote({ answer, onChoose }: { answer: MomentAnswer | null; 
           {answer.candidates.length === 0 ? null : (
             <div className="mt-2 flex flex-wrap gap-2">
               {answer.candidates.map((candidate) => (
-                <Button key={candidate.localTime} onClick={() => onChoose(splitLocalTime(candidate.localTime))}>
+                <Button
+                  key={candidate.localTime}
+                  onClick={() => onChoose(splitLocalTime(candidate.localTime))}
+                >
                   {candidate.label}
                 </Button>
               ))}

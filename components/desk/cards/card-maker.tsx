@@ -26,15 +26,20 @@ export function CardMaker({
   makeCards: (which: string[] | 'all' | 'without-card') => Promise<Result<SignInCard[]>>;
 }) {
   const withoutCard = students.filter((student) => !student.hasCard).length;
-  const [which, setWhich] = useState<Which>(chosenAtFirst !== null ? 'chosen' : withoutCard > 0 ? 'without-card' : 'chosen');
-  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set(chosenAtFirst === null ? [] : [chosenAtFirst]));
+  const [which, setWhich] = useState<Which>(
+    chosenAtFirst !== null ? 'chosen' : withoutCard > 0 ? 'without-card' : 'chosen',
+  );
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(
+    new Set(chosenAtFirst === null ? [] : [chosenAtFirst]),
+  );
   const [cards, setCards] = useState<readonly SignInCard[] | null>(null);
   const [perSheet, setPerSheet] = useState<'8' | '10'>('8');
   const [problem, setProblem] = useState<Problem | null>(null);
   const [making, startMaking] = useTransition();
 
   const toMake = students.filter(
-    (student) => which === 'all' || (which === 'chosen' ? chosen.has(student.studentId) : !student.hasCard),
+    (student) =>
+      which === 'all' || (which === 'chosen' ? chosen.has(student.studentId) : !student.hasCard),
   );
   const replaced = toMake.filter((student) => student.hasCard).length;
 
@@ -55,7 +60,8 @@ export function CardMaker({
       } catch {
         setProblem({
           code: 'unreachable',
-          message: 'The server did not answer. If cards were made meanwhile, make them again: only the last ones work.',
+          message:
+            'The server did not answer. If cards were made meanwhile, make them again: only the last ones work.',
         });
       }
     });
@@ -65,10 +71,14 @@ export function CardMaker({
     return (
       <div className="space-y-5">
         <div className="space-y-4 print:hidden">
-          <Notice tone="caution" live="status" title={`${cards.length} ${cards.length === 1 ? 'card is' : 'cards are'} ready: print now`}>
+          <Notice
+            tone="caution"
+            live="status"
+            title={`${cards.length} ${cards.length === 1 ? 'card is' : 'cards are'} ready: print now`}
+          >
             <p>
-              The words are shown this once and kept nowhere. If the sheet is lost, make new cards. In the print
-              dialog choose A4 or Letter, 100 % and no headers.
+              The words are shown this once and kept nowhere. If the sheet is lost, make new cards.
+              In the print dialog choose A4 or Letter, 100 % and no headers.
             </p>
           </Notice>
           <div className="flex flex-wrap items-end gap-x-8 gap-y-3">
@@ -98,8 +108,8 @@ export function CardMaker({
     <div className="space-y-5">
       <h2 className="text-xl font-semibold">Sign-in cards</h2>
       <p className="max-w-measure text-soft">
-        A card carries the class code, the student’s number and three secret words. That is all a student needs: no
-        e-mail, no password to forget.
+        A card carries the class code, the student’s number and three secret words. That is all a
+        student needs: no e-mail, no password to forget.
       </p>
       <ErrorSummary problems={problem === null ? [] : [problem]} />
       <RadioGroup
@@ -138,15 +148,33 @@ export function CardMaker({
         </fieldset>
       ) : null}
       {replaced === 0 ? null : (
-        <Notice tone="caution" title={replaced === 1 ? 'One old card stops working' : `${replaced} old cards stop working`}>
-          <p>New words replace the old ones, and whoever is signed in with an old card is signed out at once. Work that was saved stays.</p>
+        <Notice
+          tone="caution"
+          title={
+            replaced === 1 ? 'One old card stops working' : `${replaced} old cards stop working`
+          }
+        >
+          <p>
+            New words replace the old ones, and whoever is signed in with an old card is signed out
+            at once. Work that was saved stays.
+          </p>
         </Notice>
       )}
       <div className="flex flex-wrap items-center gap-4">
-        <Button variant="primary" size="large" busy={making} disabled={toMake.length === 0} onClick={make}>
-          {toMake.length === 0 ? 'Make cards' : `Make ${toMake.length} ${toMake.length === 1 ? 'card' : 'cards'}`}
+        <Button
+          variant="primary"
+          size="large"
+          busy={making}
+          disabled={toMake.length === 0}
+          onClick={make}
+        >
+          {toMake.length === 0
+            ? 'Make cards'
+            : `Make ${toMake.length} ${toMake.length === 1 ? 'card' : 'cards'}`}
         </Button>
-        <StatusLine>{making ? 'Making new words for each card; a large class takes some seconds…' : ''}</StatusLine>
+        <StatusLine>
+          {making ? 'Making new words for each card; a large class takes some seconds…' : ''}
+        </StatusLine>
       </div>
     </div>
   );

@@ -10,14 +10,25 @@ import styles from './card-sheets.module.css';
  * Cards laid out for paper: two columns that fit A4 and Letter alike within the page's margins,
  * black on white in every theme, with dashed lines to cut along.
  */
-export function CardSheets({ cards, perSheet }: { cards: readonly SignInCard[]; perSheet: 8 | 10 }) {
+export function CardSheets({
+  cards,
+  perSheet,
+}: {
+  cards: readonly SignInCard[];
+  perSheet: 8 | 10;
+}) {
   const origin = useOrigin();
   const sheets: SignInCard[][] = [];
-  for (let from = 0; from < cards.length; from += perSheet) sheets.push(cards.slice(from, from + perSheet));
+  for (let from = 0; from < cards.length; from += perSheet)
+    sheets.push(cards.slice(from, from + perSheet));
   return (
     <div data-card-sheet="" className="space-y-6 print:space-y-0">
       {sheets.map((sheet, index) => (
-        <ul key={index} className={`${styles.sheet ?? ''} ${perSheet === 8 ? (styles.eight ?? '') : (styles.ten ?? '')}`} aria-label={`Sheet ${index + 1} of ${sheets.length}`}>
+        <ul
+          key={index}
+          className={`${styles.sheet ?? ''} ${perSheet === 8 ? (styles.eight ?? '') : (styles.ten ?? '')}`}
+          aria-label={`Sheet ${index + 1} of ${sheets.length}`}
+        >
           {sheet.map((card) => (
             <li key={card.studentId} className={styles.card}>
               <p className={styles.head}>

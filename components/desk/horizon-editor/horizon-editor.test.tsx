@@ -18,7 +18,14 @@ const start = [
 
 function Editor() {
   const [history, change] = useReducer(changeHorizon, start, horizonHistory);
-  return <HorizonEditor history={history} lowestAltitudeDeg={20} highestAltitudeDeg={70} onChange={change} />;
+  return (
+    <HorizonEditor
+      history={history}
+      lowestAltitudeDeg={20}
+      highestAltitudeDeg={70}
+      onChange={change}
+    />
+  );
 }
 
 const handle = (number: number) => screen.getByRole('slider', { name: `Point ${number}` });
@@ -35,7 +42,9 @@ describe('the horizon editor', () => {
 
   it('moves a point by dragging it on the panorama', () => {
     // jsdom lays nothing out: the panorama is given its drawing's own size, two pixels a degree.
-    vi.spyOn(SVGElement.prototype, 'getBoundingClientRect').mockReturnValue(new DOMRect(0, 0, 720, 142));
+    vi.spyOn(SVGElement.prototype, 'getBoundingClientRect').mockReturnValue(
+      new DOMRect(0, 0, 720, 142),
+    );
     SVGElement.prototype.setPointerCapture = vi.fn();
     render(<Editor />);
     fireEvent.pointerDown(handle(2), { button: 0, pointerId: 1, clientX: 240, clientY: 60 });
@@ -53,7 +62,9 @@ describe('the horizon editor', () => {
     handle(1).focus();
     await user.keyboard('{Shift>}{ArrowRight>16/}{/Shift}');
     expect(where(1)).toBe('azimuth 119°, altitude 10°');
-    expect(screen.getByRole('status').textContent).toContain('Point 1 cannot pass point 2 at azimuth 120°');
+    expect(screen.getByRole('status').textContent).toContain(
+      'Point 1 cannot pass point 2 at azimuth 120°',
+    );
   });
 
   it('refuses a typed azimuth that crosses a neighbour, and keeps what was typed', async () => {

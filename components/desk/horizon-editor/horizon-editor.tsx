@@ -43,7 +43,11 @@ export function HorizonEditor({
         onChange={onChange}
       />
       <div className="flex flex-wrap items-center gap-2">
-        <Button variant="quiet" type="button" onClick={() => onChange({ kind: 'add-in-widest-gap' })}>
+        <Button
+          variant="quiet"
+          type="button"
+          onClick={() => onChange({ kind: 'add-in-widest-gap' })}
+        >
           Add a point
         </Button>
         <Button
@@ -55,12 +59,23 @@ export function HorizonEditor({
             setSelected(null);
           }}
         >
-          Remove {selected === null || point === undefined ? 'the chosen point' : `point ${selected + 1}`}
+          Remove{' '}
+          {selected === null || point === undefined ? 'the chosen point' : `point ${selected + 1}`}
         </Button>
-        <Button variant="quiet" type="button" disabled={history.past.length === 0} onClick={() => onChange({ kind: 'undo' })}>
+        <Button
+          variant="quiet"
+          type="button"
+          disabled={history.past.length === 0}
+          onClick={() => onChange({ kind: 'undo' })}
+        >
           Undo
         </Button>
-        <Button variant="quiet" type="button" disabled={history.future.length === 0} onClick={() => onChange({ kind: 'redo' })}>
+        <Button
+          variant="quiet"
+          type="button"
+          disabled={history.future.length === 0}
+          onClick={() => onChange({ kind: 'redo' })}
+        >
           Redo
         </Button>
         <StatusLine>
@@ -71,14 +86,19 @@ export function HorizonEditor({
         </StatusLine>
       </div>
       <p className="max-w-measure text-sm text-soft">
-        Drag a point, or choose one with Tab and move it with the arrow keys (Shift: 5° at a time; Delete removes it).
-        With a mouse, a press on the open sky adds one. Dashed lines: the lowest and highest altitude for an alignment
-        star.
+        Drag a point, or choose one with Tab and move it with the arrow keys (Shift: 5° at a time;
+        Delete removes it). With a mouse, a press on the open sky adds one. Dashed lines: the lowest
+        and highest altitude for an alignment star.
       </p>
       <details className="rounded-md border border-line bg-panel px-3 py-2">
         <summary className="font-semibold">Points as numbers</summary>
         <div className="mt-3">
-          <HorizonTable points={history.points} selected={selected} onSelect={setSelected} onChange={onChange} />
+          <HorizonTable
+            points={history.points}
+            selected={selected}
+            onSelect={setSelected}
+            onChange={onChange}
+          />
         </div>
       </details>
     </div>

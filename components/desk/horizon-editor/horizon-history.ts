@@ -49,18 +49,29 @@ export function changeHorizon(history: HorizonHistory, change: HorizonChange): H
       const point = roundPoint(change.point);
       const refusal = whyNotAdd(points, point);
       if (refusal !== null) return { ...history, refusal };
-      return step(history, [...points, point].sort((a, b) => a.azimuthDeg - b.azimuthDeg));
+      return step(
+        history,
+        [...points, point].sort((a, b) => a.azimuthDeg - b.azimuthDeg),
+      );
     }
     case 'add-in-widest-gap':
       return changeHorizon(history, { kind: 'add', point: middleOfWidestGap(points) });
     case 'remove':
-      return step(history, points.filter((_, index) => index !== change.index));
+      return step(
+        history,
+        points.filter((_, index) => index !== change.index),
+      );
     case 'replace':
       return step(history, change.points);
     case 'undo': {
       const before = history.past.at(-1);
       if (before === undefined) return { ...history, refusal: 'There is nothing to undo.' };
-      return { points: before, past: history.past.slice(0, -1), future: [points, ...history.future], refusal: null };
+      return {
+        points: before,
+        past: history.past.slice(0, -1),
+        future: [points, ...history.future],
+        refusal: null,
+      };
     }
     case 'redo': {
       const [after, ...future] = history.future;
@@ -84,14 +95,20 @@ const roundPoint = (point: HorizonPoint): HorizonPoint => ({
 });
 
 /** A sentence when the point would pass or meet its neighbour, or leave the circle; else null. */
-export function whyNotMove(points: readonly HorizonPoint[], index: number, to: HorizonPoint): string | null {
+export function whyNotMove(
+  points: readonly HorizonPoint[],
+  index: number,
+  to: HorizonPoint,
+): string | null {
   if (!(to.azimuthDeg >= 0 && to.azimuthDeg < 360)) {
     return `Point ${String(index + 1)} must stay between 0° and 359.5°. North is 0°; the line joins up across it.`;
   }
   const left = points[index - 1];
   const right = points[index + 1];
-  if (left !== undefined && to.azimuthDeg <= left.azimuthDeg) return crossing(index, index - 1, left);
-  if (right !== undefined && to.azimuthDeg >= right.azimuthDeg) return crossing(index, index + 1, right);
+  if (left !== undefined && to.azimuthDeg <= left.azimuthDeg)
+    return crossing(index, index - 1, left);
+  if (right !== undefined && to.azimuthDeg >= right.azimuthDeg)
+    return crossing(index, index + 1, right);
   return null;
 }
 
@@ -99,17 +116,27 @@ const crossing = (index: number, neighbour: number, at: HorizonPoint): string =>
   `Point ${String(index + 1)} cannot pass point ${String(neighbour + 1)} at azimuth ${String(at.azimuthDeg)}°: the skyline would cross itself. Move or remove point ${String(neighbour + 1)} first.`;
 
 function whyNotAdd(points: readonly HorizonPoint[], point: HorizonPoint): string | null {
-  if (points.length >= mostHorizonPoints) return `A skyline has at most ${String(mostHorizonPoints)} points. Remove one first.`;
-  if (!(point.azimuthDeg >= 0 && point.azimuthDeg < 360)) return 'A point lies between azimuth 0° and 359.5°.';
-  const same = points.findIndex((other) => Math.abs(other.azimuthDeg - point.azimuthDeg) < leastGapDeg);
+  if (points.length >= mostHorizonPoints)
+    return `A skyline has at most ${String(mostHorizonPoints)} points. Remove one first.`;
+  if (!(point.azimuthDeg >= 0 && point.azimuthDeg < 360))
+    return 'A point lies between azimuth 0° and 359.5°.';
+  const same = points.findIndex(
+    (other) => Math.abs(other.azimuthDeg - point.azimuthDeg) < leastGapDeg,
+  );
   return same < 0 ? null : `Point ${String(same + 1)} is there already. Move it instead.`;
 }
 
 /** As near to what was asked as the neighbours allow; null where they leave no room. */
-function nearestAllowed(points: readonly HorizonPoint[], index: number, asked: HorizonPoint): HorizonPoint | null {
+function nearestAllowed(
+  points: readonly HorizonPoint[],
+  index: number,
+  asked: HorizonPoint,
+): HorizonPoint | null {
   const from = (points[index - 1]?.azimuthDeg ?? -leastGapDeg) + leastGapDeg;
   const to = (points[index + 1]?.azimuthDeg ?? 359.5 + leastGapDeg) - leastGapDeg;
-  return from > to ? null : { ...asked, azimuthDeg: Math.min(to, Math.max(from, asked.azimuthDeg)) };
+  return from > to
+    ? null
+    : { ...asked, azimuthDeg: Math.min(to, Math.max(from, asked.azimuthDeg)) };
 }
 
 function middleOfWidestGap(points: readonly HorizonPoint[]): HorizonPoint {
@@ -118,7 +145,10 @@ function middleOfWidestGap(points: readonly HorizonPoint[]): HorizonPoint {
     const next = points[index + 1]?.azimuthDeg ?? (points[0]?.azimuthDeg ?? 0) + 360;
     return { from: point.azimuthDeg, width: next - point.azimuthDeg };
   });
-  const widest = gaps.reduce((best, gap) => (gap.width > best.width ? gap : best), { from: 0, width: 0 });
+  const widest = gaps.reduce((best, gap) => (gap.width > best.width ? gap : best), {
+    from: 0,
+    width: 0,
+  });
   const azimuthDeg = widest.width === 0 ? 180 : (widest.from + widest.width / 2) % 360;
   return { azimuthDeg, altitudeDeg: horizonAltitudeDeg(points, azimuthDeg) };
 }

@@ -15,7 +15,8 @@ const topDeg = 60;
 
 const x = (azimuthDeg: number): number => azimuthDeg * unitsPerDegree;
 /** Above 60° the panorama is squeezed: nothing on a skyline that high needs fine placing. */
-const y = (altitudeDeg: number): number => skyHeight - Math.min(altitudeDeg, topDeg) * unitsPerDegree;
+const y = (altitudeDeg: number): number =>
+  skyHeight - Math.min(altitudeDeg, topDeg) * unitsPerDegree;
 
 const directions = [
   [0, 'N'],
@@ -98,7 +99,10 @@ export function HorizonPanorama({
     const move = moves[event.key];
     if (move !== undefined) {
       event.preventDefault();
-      const to = { azimuthDeg: point.azimuthDeg + move[0], altitudeDeg: point.altitudeDeg + move[1] };
+      const to = {
+        azimuthDeg: point.azimuthDeg + move[0],
+        altitudeDeg: point.altitudeDeg + move[1],
+      };
       onChange({ kind: 'move', index, to, continues: event.repeat });
     } else if (event.key === 'Delete' || event.key === 'Backspace') {
       event.preventDefault();
@@ -123,11 +127,25 @@ export function HorizonPanorama({
         aria-label="Panorama of the horizon, from north through east, south and west back to north"
         onPointerDown={addAt}
       >
-        <AltitudeLines lowestAltitudeDeg={lowestAltitudeDeg} highestAltitudeDeg={highestAltitudeDeg} />
-        <path d={skylinePath(points)} className="fill-land" stroke="var(--sky-line)" strokeWidth={1.5} />
+        <AltitudeLines
+          lowestAltitudeDeg={lowestAltitudeDeg}
+          highestAltitudeDeg={highestAltitudeDeg}
+        />
+        <path
+          d={skylinePath(points)}
+          className="fill-land"
+          stroke="var(--sky-line)"
+          strokeWidth={1.5}
+        />
         {directions.map(([azimuthDeg, label]) => (
           <g key={azimuthDeg} aria-hidden="true">
-            <line x1={x(azimuthDeg)} x2={x(azimuthDeg)} y1={skyHeight} y2={skyHeight + 5} stroke="var(--sky-line)" />
+            <line
+              x1={x(azimuthDeg)}
+              x2={x(azimuthDeg)}
+              y1={skyHeight}
+              y2={skyHeight + 5}
+              stroke="var(--sky-line)"
+            />
             <text
               x={x(azimuthDeg)}
               y={skyHeight + 17}
@@ -173,12 +191,26 @@ export function HorizonPanorama({
   );
 }
 
-function AltitudeLines({ lowestAltitudeDeg, highestAltitudeDeg }: { lowestAltitudeDeg: number; highestAltitudeDeg: number }) {
+function AltitudeLines({
+  lowestAltitudeDeg,
+  highestAltitudeDeg,
+}: {
+  lowestAltitudeDeg: number;
+  highestAltitudeDeg: number;
+}) {
   return (
     <g aria-hidden="true">
       {[10, 20, 30, 40, 50].map((altitudeDeg) => (
         <g key={altitudeDeg}>
-          <line x1={0} x2={width} y1={y(altitudeDeg)} y2={y(altitudeDeg)} stroke="var(--sky-line)" strokeOpacity={0.35} strokeWidth={0.75} />
+          <line
+            x1={0}
+            x2={width}
+            y1={y(altitudeDeg)}
+            y2={y(altitudeDeg)}
+            stroke="var(--sky-line)"
+            strokeOpacity={0.35}
+            strokeWidth={0.75}
+          />
           <text x={3} y={y(altitudeDeg) - 2} fontSize={8} className="fill-on-sky-soft">
             {altitudeDeg}°
           </text>
@@ -187,7 +219,16 @@ function AltitudeLines({ lowestAltitudeDeg, highestAltitudeDeg }: { lowestAltitu
       {[lowestAltitudeDeg, highestAltitudeDeg]
         .filter((limit) => limit <= topDeg)
         .map((limit) => (
-          <line key={limit} x1={0} x2={width} y1={y(limit)} y2={y(limit)} stroke="var(--sky-lamp)" strokeDasharray="5 4" strokeWidth={1} />
+          <line
+            key={limit}
+            x1={0}
+            x2={width}
+            y1={y(limit)}
+            y2={y(limit)}
+            stroke="var(--sky-lamp)"
+            strokeDasharray="5 4"
+            strokeWidth={1}
+          />
         ))}
     </g>
   );

@@ -145,10 +145,16 @@ function PointRow({
 }
 
 /** A decimal comma is a comma in half the world. NaN where it is no number. */
-const readNumber = (text: string): number => (text.trim() === '' ? Number.NaN : Number(text.trim().replace(',', '.')));
+const readNumber = (text: string): number =>
+  text.trim() === '' ? Number.NaN : Number(text.trim().replace(',', '.'));
 
-function whyNotType(points: readonly HorizonPoint[], index: number, to: HorizonPoint): string | null {
+function whyNotType(
+  points: readonly HorizonPoint[],
+  index: number,
+  to: HorizonPoint,
+): string | null {
   if (Number.isNaN(to.azimuthDeg)) return 'Type the azimuth as a number of degrees, 0 to 359.5.';
-  if (!(to.altitudeDeg >= 0 && to.altitudeDeg <= 90)) return 'Type the altitude as a number of degrees, 0 to 90.';
+  if (!(to.altitudeDeg >= 0 && to.altitudeDeg <= 90))
+    return 'Type the altitude as a number of degrees, 0 to 90.';
   return whyNotMove(points, index, to);
 }

@@ -36,12 +36,20 @@ export function ColumnChoice({
   return (
     <div className="space-y-4">
       {dropped.length === 0 ? null : (
-        <Notice tone="caution" title={dropped.length === 1 ? 'One column is left behind' : `${dropped.length} columns are left behind`}>
+        <Notice
+          tone="caution"
+          title={
+            dropped.length === 1
+              ? 'One column is left behind'
+              : `${dropped.length} columns are left behind`
+          }
+        >
           <ul className="list-disc ps-5">
             {dropped.map((column) => (
               <li key={column.index}>
-                {column.label}: looks like {column.personal === null ? '' : kindText[column.personal]}. This product
-                neither needs nor keeps them.
+                {column.label}: looks like{' '}
+                {column.personal === null ? '' : kindText[column.personal]}. This product neither
+                needs nor keeps them.
               </li>
             ))}
           </ul>
@@ -77,7 +85,10 @@ export function ColumnChoice({
               {...control}
               value={mapping.joinColumn ?? ''}
               onChange={(event) =>
-                onChange({ ...mapping, joinColumn: event.target.value === '' ? null : Number(event.target.value) })
+                onChange({
+                  ...mapping,
+                  joinColumn: event.target.value === '' ? null : Number(event.target.value),
+                })
               }
             >
               <option value="">nothing</option>

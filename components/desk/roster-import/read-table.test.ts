@@ -66,7 +66,10 @@ describe('reading spreadsheet columns', () => {
 
 describe('the bytes of an uploaded file', () => {
   it('are read as UTF-8 where they are', () => {
-    expect(decodeTable(new TextEncoder().encode('Zoë'))).toEqual({ text: 'Zoë', encoding: 'utf-8' });
+    expect(decodeTable(new TextEncoder().encode('Zoë'))).toEqual({
+      text: 'Zoë',
+      encoding: 'utf-8',
+    });
   });
 
   it('are read as UTF-16 where they begin with its mark', () => {
@@ -74,7 +77,10 @@ describe('the bytes of an uploaded file', () => {
   });
 
   it('are read as the old Western code page where they are no UTF-8', () => {
-    expect(decodeTable(Uint8Array.of(0x5a, 0x6f, 0xeb))).toEqual({ text: 'Zoë', encoding: 'windows-1252' });
+    expect(decodeTable(Uint8Array.of(0x5a, 0x6f, 0xeb))).toEqual({
+      text: 'Zoë',
+      encoding: 'windows-1252',
+    });
   });
 
   it("are known for a spreadsheet's own file, which cannot be read as text", () => {

@@ -8,8 +8,7 @@ export type Delimiter = ',' | ';' | '\t' | '|';
 /** A row keeps the number that a spreadsheet shows beside it, so that a problem can name it. */
 export type TableRow = { rowNumber: number; cells: readonly string[] };
 export type ReadTable =
-  | { ok: true; rows: readonly TableRow[]; delimiter: Delimiter }
-  | { ok: false; message: string };
+  { ok: true; rows: readonly TableRow[]; delimiter: Delimiter } | { ok: false; message: string };
 
 const delimiters: readonly Delimiter[] = ['\t', ';', ',', '|'];
 
@@ -19,7 +18,11 @@ const delimiters: readonly Delimiter[] = ['\t', ';', ',', '|'];
  */
 export function readTable(text: string): ReadTable {
   if (text.length > largestTableBytes) {
-    return { ok: false, message: 'That is more text than a class list needs (over 512 kB). Copy only the columns with the names.' };
+    return {
+      ok: false,
+      message:
+        'That is more text than a class list needs (over 512 kB). Copy only the columns with the names.',
+    };
   }
   const clean = text.replace(/^\uFEFF/, '');
   if (clean.trim() === '') return { ok: false, message: 'There is nothing in it yet.' };
@@ -85,9 +88,14 @@ const unquoted = (text: string): string => text.slice(0, 20_000).replace(/"(?:[^
  * The text of an uploaded file. Spreadsheets save UTF-8, UTF-16 with a byte order mark, or the old
  * Western code page; a wrong guess would garble names, so invalid UTF-8 falls back to the last.
  */
-export function decodeTable(bytes: Uint8Array): { text: string; encoding: 'utf-8' | 'utf-16' | 'windows-1252' } {
-  if (bytes[0] === 0xff && bytes[1] === 0xfe) return { text: new TextDecoder('utf-16le').decode(bytes), encoding: 'utf-16' };
-  if (bytes[0] === 0xfe && bytes[1] === 0xff) return { text: new TextDecoder('utf-16be').decode(bytes), encoding: 'utf-16' };
+export function decodeTable(bytes: Uint8Array): {
+  text: string;
+  encoding: 'utf-8' | 'utf-16' | 'windows-1252';
+} {
+  if (bytes[0] === 0xff && bytes[1] === 0xfe)
+    return { text: new TextDecoder('utf-16le').decode(bytes), encoding: 'utf-16' };
+  if (bytes[0] === 0xfe && bytes[1] === 0xff)
+    return { text: new TextDecoder('utf-16be').decode(bytes), encoding: 'utf-16' };
   try {
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes), encoding: 'utf-8' };
   } catch (error) {

@@ -1,7 +1,8 @@
 import type { TableRow } from './read-table';
 
 /** What a column seems to hold that this product never stores. */
-export type PersonalKind = 'email' | 'birth-date' | 'phone' | 'address' | 'password' | 'gender' | 'guardian';
+export type PersonalKind =
+  'email' | 'birth-date' | 'phone' | 'address' | 'password' | 'gender' | 'guardian';
 
 export type RosterColumn = {
   index: number;
@@ -21,7 +22,8 @@ const headerWords: readonly (readonly [PersonalKind, RegExp])[] = [
   ['password', /password|passcode|\bpin\b/],
   ['gender', /gender|\bsex\b|pronoun/],
 ];
-const nameWords = /name|student|pupil|learner|pseudonym|alias|nick|vorname|nachname|prénom|\bnom\b|nombre|apellido/;
+const nameWords =
+  /name|student|pupil|learner|pseudonym|alias|nick|vorname|nachname|prénom|\bnom\b|nombre|apellido/;
 
 const email = /^[^\s@]+@[^\s@]+\.[^\s@]+$/;
 const date = /^(\d{1,4}[./-]\d{1,2}[./-]\d{1,4})$/;
@@ -43,7 +45,9 @@ export function guessHeaderRow(rows: readonly TableRow[]): boolean {
   const first = rows[0];
   if (!first || rows.length < 2) return false;
   return first.cells.some(
-    (cell) => (nameWords.test(cell.toLowerCase()) || kindOfHeader(cell) !== null) && kindOfCell(cell) === null,
+    (cell) =>
+      (nameWords.test(cell.toLowerCase()) || kindOfHeader(cell) !== null) &&
+      kindOfCell(cell) === null,
   );
 }
 
@@ -67,14 +71,18 @@ export function rosterColumns(rows: readonly TableRow[], hasHeader: boolean): Ro
 function kindOfMost(cells: readonly string[]): PersonalKind | null {
   const kinds = cells.map(kindOfCell);
   const first = kinds.find((kind) => kind !== null) ?? null;
-  return first !== null && kinds.filter((kind) => kind === first).length * 2 > cells.length ? first : null;
+  return first !== null && kinds.filter((kind) => kind === first).length * 2 > cells.length
+    ? first
+    : null;
 }
 
 /** The column most likely to hold the name to show, or null when every column is personal or empty. */
 export function guessNameColumn(columns: readonly RosterColumn[]): number | null {
   const open = columns.filter((column) => column.personal === null);
   const preferred =
-    open.find((column) => /display|pseudonym|alias|nick|preferred|known as/.test(column.label.toLowerCase())) ??
+    open.find((column) =>
+      /display|pseudonym|alias|nick|preferred|known as/.test(column.label.toLowerCase()),
+    ) ??
     open.find((column) => nameWords.test(column.label.toLowerCase())) ??
     // A column of bare numbers is a register number, not a name.
     open.find((column) => column.samples.some((cell) => /\p{L}/u.test(cell))) ??

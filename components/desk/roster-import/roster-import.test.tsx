@@ -34,7 +34,10 @@ describe('adding students', () => {
   });
 
   it('keeps what was typed when the server refuses', async () => {
-    const { user } = open({ ok: false, problem: { code: 'class-full', message: 'A class has at most 200 students.' } });
+    const { user } = open({
+      ok: false,
+      problem: { code: 'class-full', message: 'A class has at most 200 students.' },
+    });
     await user.type(screen.getByLabelText('Names'), 'Ash');
     await user.click(screen.getByRole('button', { name: 'Add 1 student' }));
     expect((await screen.findByRole('alert')).textContent).toContain('at most 200 students');
@@ -46,10 +49,11 @@ describe('adding students', () => {
     await paste(user, 'Given;Family;E-mail\nAsh;Reed;ash@school.test\nLou;Fern;lou@school.test');
     expect(await screen.findByText(/looks like e-mail addresses/)).toBeTruthy();
     const column = screen.getByLabelText('Column with the name to show');
-    expect(within(column).getAllByRole('option').map((option) => option.textContent)).toEqual([
-      'Given: Ash, Lou',
-      'Family: Reed, Fern',
-    ]);
+    expect(
+      within(column)
+        .getAllByRole('option')
+        .map((option) => option.textContent),
+    ).toEqual(['Given: Ash, Lou', 'Family: Reed, Fern']);
     await user.selectOptions(screen.getByLabelText('Followed by'), 'Family: Reed, Fern');
     await user.click(screen.getByRole('button', { name: 'Add 2 students' }));
     expect(addStudents).toHaveBeenCalledWith(['Ash Reed', 'Lou Fern']);
@@ -76,14 +80,20 @@ describe('adding students', () => {
     const { user } = open();
     await paste(user, 'Name\n"Ash\nLou');
     expect((await screen.findByRole('alert')).textContent).toContain('never closed');
-    expect(screen.getByLabelText('Paste columns from a spreadsheet')).toHaveProperty('value', 'Name\n"Ash\nLou');
+    expect(screen.getByLabelText('Paste columns from a spreadsheet')).toHaveProperty(
+      'value',
+      'Name\n"Ash\nLou',
+    );
   });
 
   it('opens a file, and says when its letters had to be guessed', async () => {
     const { user } = open();
     await user.click(screen.getByRole('tab', { name: 'Paste or open columns' }));
     const bytes = Uint8Array.of(0x5a, 0x6f, 0xeb, 0x0a, 0x4c, 0x6f, 0x75);
-    await user.upload(screen.getByLabelText('or open a CSV or TSV file'), new File([bytes], 'class.csv', { type: 'text/csv' }));
+    await user.upload(
+      screen.getByLabelText('or open a CSV or TSV file'),
+      new File([bytes], 'class.csv', { type: 'text/csv' }),
+    );
     expect(await screen.findByDisplayValue('Zoë')).toBeTruthy();
     expect(screen.getByText(/older Western code page/)).toBeTruthy();
   });
@@ -92,7 +102,10 @@ describe('adding students', () => {
     const { user } = open();
     await user.click(screen.getByRole('tab', { name: 'Paste or open columns' }));
     const bytes = Uint8Array.of(0x50, 0x4b, 3, 4);
-    await user.upload(screen.getByLabelText('or open a CSV or TSV file'), new File([bytes], 'class.csv', { type: 'text/csv' }));
+    await user.upload(
+      screen.getByLabelText('or open a CSV or TSV file'),
+      new File([bytes], 'class.csv', { type: 'text/csv' }),
+    );
     expect((await screen.findByRole('alert')).textContent).toContain('Save it as CSV first');
   });
 });

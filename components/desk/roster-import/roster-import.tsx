@@ -68,7 +68,9 @@ export function RosterImport({
     const hasHeader = guessHeaderRow(read.rows);
     const nameColumn = guessNameColumn(rosterColumns(read.rows, hasHeader));
     if (nameColumn === null) {
-      refuse('None of the columns looks like a name. Copy the column with the names, and nothing else.');
+      refuse(
+        'None of the columns looks like a name. Copy the column with the names, and nothing else.',
+      );
       return;
     }
     setTable({ rows: read.rows, mapping: { hasHeader, nameColumn, joinColumn: null }, note });
@@ -82,12 +84,16 @@ export function RosterImport({
     if (file === undefined) return;
     const { decodeTable, largestTableBytes, looksLikeWorkbook } = await import('./read-table');
     if (file.size > largestTableBytes) {
-      refuse(`That file is larger than a class list needs (over ${largestTableBytes / 1024} kB). Save only the columns with the names.`);
+      refuse(
+        `That file is larger than a class list needs (over ${largestTableBytes / 1024} kB). Save only the columns with the names.`,
+      );
       return;
     }
     const bytes = new Uint8Array(await file.arrayBuffer());
     if (looksLikeWorkbook(bytes)) {
-      refuse('That is a spreadsheet’s own file. Save it as CSV first, or copy the columns and paste them here.');
+      refuse(
+        'That is a spreadsheet’s own file. Save it as CSV first, or copy the columns and paste them here.',
+      );
       return;
     }
     const { text, encoding } = decodeTable(bytes);
@@ -107,12 +113,20 @@ export function RosterImport({
           setProblems([answer.problem]);
           return;
         }
-        setSaid(`${answer.value.added} ${answer.value.added === 1 ? 'student' : 'students'} added. Their cards can be made on the Cards page.`);
+        setSaid(
+          `${answer.value.added} ${answer.value.added === 1 ? 'student' : 'students'} added. Their cards can be made on the Cards page.`,
+        );
         setTyped('');
         setPasted('');
         startOver();
       } catch {
-        setProblems([{ code: 'unreachable', message: 'They could not be added: the server did not answer. Nothing is lost; try again.' }]);
+        setProblems([
+          {
+            code: 'unreachable',
+            message:
+              'They could not be added: the server did not answer. Nothing is lost; try again.',
+          },
+        ]);
       }
     });
   }
@@ -121,8 +135,8 @@ export function RosterImport({
     <div className="space-y-4">
       <Notice title="A pseudonym will do">
         <p>
-          Students see their own name on their card and nowhere else is it needed. First names, initials or made-up
-          names keep the class recognisable to you and to nobody else.
+          Students see their own name on their card and nowhere else is it needed. First names,
+          initials or made-up names keep the class recognisable to you and to nobody else.
         </p>
       </Notice>
       <ErrorSummary problems={problems} />
@@ -140,7 +154,13 @@ export function RosterImport({
             content: (
               <Field label="Names" hint="One to a line.">
                 {(control) => (
-                  <TextArea {...control} rows={8} className="max-w-md" value={typed} onChange={(event) => setTyped(event.target.value)} />
+                  <TextArea
+                    {...control}
+                    rows={8}
+                    className="max-w-md"
+                    value={typed}
+                    onChange={(event) => setTyped(event.target.value)}
+                  />
                 )}
               </Field>
             ),
@@ -206,7 +226,9 @@ export function RosterImport({
       )}
       <div className="flex flex-wrap items-center gap-4">
         <Button variant="primary" busy={adding} disabled={names.length === 0} onClick={add}>
-          {names.length === 0 ? 'Add students' : `Add ${names.length} ${names.length === 1 ? 'student' : 'students'}`}
+          {names.length === 0
+            ? 'Add students'
+            : `Add ${names.length} ${names.length === 1 ? 'student' : 'students'}`}
         </Button>
         <StatusLine>{adding ? 'Adding…' : said}</StatusLine>
       </div>

@@ -17,7 +17,9 @@ export function RosterPreview({
     <div className="space-y-2">
       <p role="status" className="font-semibold">
         {rows.length - wrong} to add
-        {wrong === 0 ? '' : `; ${wrong} ${wrong === 1 ? 'row is' : 'rows are'} left out until mended`}
+        {wrong === 0
+          ? ''
+          : `; ${wrong} ${wrong === 1 ? 'row is' : 'rows are'} left out until mended`}
       </p>
       <TableFrame caption="Preview of the students to add" captionHidden className="max-w-3xl">
         <thead>

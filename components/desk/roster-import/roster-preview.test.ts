@@ -28,7 +28,11 @@ describe('what the columns hold', () => {
   it('is told from the cells where there is no header', () => {
     const bare = rowsOf('Ash,ash@school.test,4.3.2011\nLou,lou@school.test,12.9.2011');
     expect(guessHeaderRow(bare)).toBe(false);
-    expect(rosterColumns(bare, false).map((column) => column.personal)).toEqual([null, 'email', 'birth-date']);
+    expect(rosterColumns(bare, false).map((column) => column.personal)).toEqual([
+      null,
+      'email',
+      'birth-date',
+    ]);
   });
 
   it('shows no cell of a personal column', () => {
@@ -49,11 +53,19 @@ describe('the preview', () => {
   const joined = { hasHeader: true, nameColumn: 0, joinColumn: 1 };
 
   it('joins two columns with one space, and takes one alone where the other is empty', () => {
-    expect(previewTable(rows, joined, []).map((row) => row.name)).toEqual(['Ash Reed', 'Lou Fern', 'ash REED', 'Kit']);
+    expect(previewTable(rows, joined, []).map((row) => row.name)).toEqual([
+      'Ash Reed',
+      'Lou Fern',
+      'ash REED',
+      'Kit',
+    ]);
   });
 
   it('names the row that a name repeats, whatever its capitals', () => {
-    expect(previewTable(rows, joined, [])[2]?.problem).toEqual({ code: 'repeats-row', rowNumber: 2 });
+    expect(previewTable(rows, joined, [])[2]?.problem).toEqual({
+      code: 'repeats-row',
+      rowNumber: 2,
+    });
   });
 
   it('names a student who is there already', () => {
@@ -65,12 +77,21 @@ describe('the preview', () => {
   });
 
   it('finds rows with no name, with too long a one and with an address', () => {
-    const bad = previewTable(rowsOf(`x,1\n,2\n${'n'.repeat(longestDisplayName + 1)},3\na b@c.de,4`), {
-      hasHeader: false,
-      nameColumn: 0,
-      joinColumn: null,
-    }, []);
-    expect(bad.map((row) => row.problem?.code ?? null)).toEqual([null, 'empty', 'too-long', 'looks-like-email']);
+    const bad = previewTable(
+      rowsOf(`x,1\n,2\n${'n'.repeat(longestDisplayName + 1)},3\na b@c.de,4`),
+      {
+        hasHeader: false,
+        nameColumn: 0,
+        joinColumn: null,
+      },
+      [],
+    );
+    expect(bad.map((row) => row.problem?.code ?? null)).toEqual([
+      null,
+      'empty',
+      'too-long',
+      'looks-like-email',
+    ]);
   });
 
   it('takes a correction typed over a row', () => {

@@ -11,7 +11,12 @@ export type NameProblem =
   | { code: 'looks-like-email' };
 
 /** `typed` is the text as it came, for a field to show; `name` is what would be stored. */
-export type PreviewRow = { rowNumber: number; typed: string; name: string; problem: NameProblem | null };
+export type PreviewRow = {
+  rowNumber: number;
+  typed: string;
+  name: string;
+  problem: NameProblem | null;
+};
 
 export type ColumnMapping = {
   hasHeader: boolean;
@@ -74,11 +79,20 @@ function checkNames(
     const key = sameNameKey(name);
     const earlier = seen.get(key);
     if (name !== '' && earlier === undefined) seen.set(key, row.rowNumber);
-    return { rowNumber: row.rowNumber, typed: row.name, name, problem: problemOf(name, existing.has(key), earlier) };
+    return {
+      rowNumber: row.rowNumber,
+      typed: row.name,
+      name,
+      problem: problemOf(name, existing.has(key), earlier),
+    };
   });
 }
 
-function problemOf(name: string, alreadyThere: boolean, earlierRow: number | undefined): NameProblem | null {
+function problemOf(
+  name: string,
+  alreadyThere: boolean,
+  earlierRow: number | undefined,
+): NameProblem | null {
   if (name === '') return { code: 'empty' };
   if (name.length > longestDisplayName) return { code: 'too-long', length: name.length };
   if (/\S@\S+\.\S/.test(name)) return { code: 'looks-like-email' };

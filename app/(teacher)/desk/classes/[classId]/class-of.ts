@@ -11,5 +11,10 @@ export async function classOf(params: Promise<{ classId: string }>) {
   const { classId } = await params;
   const details = await readClass(classId);
   if (details === null) notFound();
-  return { details, viewer: await getViewer(), mayTeach: details.role !== 'observer', mayOwn: details.role === 'owner' };
+  return {
+    details,
+    viewer: await getViewer(),
+    mayTeach: details.role !== 'observer',
+    mayOwn: details.role === 'owner',
+  };
 }

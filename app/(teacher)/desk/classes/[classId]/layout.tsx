@@ -6,7 +6,13 @@ import { routes } from '@/lib/routes';
 import { classOf } from './class-of';
 
 /** The class's name and pages. What may be seen is decided where the data is read. */
-export default async function ClassLayout({ children, params }: { children: ReactNode; params: Promise<{ classId: string }> }) {
+export default async function ClassLayout({
+  children,
+  params,
+}: {
+  children: ReactNode;
+  params: Promise<{ classId: string }>;
+}) {
   const { details } = await classOf(params);
   const { id } = details;
   return (
@@ -17,7 +23,8 @@ export default async function ClassLayout({ children, params }: { children: Reac
           title={details.name}
           lead={
             <>
-              Class code <span className="font-figures font-semibold text-ink">{codeText(details.code)}</span>
+              Class code{' '}
+              <span className="font-figures font-semibold text-ink">{codeText(details.code)}</span>
               {details.role === 'owner' ? '' : ` · you are ${roleText[details.role]}`}
               {details.isDemo ? ' · demonstration, left out of all statistics' : ''}
             </>

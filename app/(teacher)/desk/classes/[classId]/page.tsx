@@ -28,7 +28,9 @@ export default async function GradebookPage({ params }: { params: Promise<{ clas
           ) : undefined
         }
       >
-        <p>List the class first: type names or take them from a spreadsheet. A pseudonym will do.</p>
+        <p>
+          List the class first: type names or take them from a spreadsheet. A pseudonym will do.
+        </p>
       </EmptyState>
     );
   }
@@ -48,8 +50,12 @@ export default async function GradebookPage({ params }: { params: Promise<{ clas
         }
       >
         <p>
-          Set a task for your town and a coming evening. Once it is published, a column appears here with the state
-          and the mark of {gradebook.students.length === 1 ? 'your student' : `your ${gradebook.students.length} students`}.
+          Set a task for your town and a coming evening. Once it is published, a column appears here
+          with the state and the mark of{' '}
+          {gradebook.students.length === 1
+            ? 'your student'
+            : `your ${gradebook.students.length} students`}
+          .
         </p>
       </EmptyState>
     );
@@ -61,7 +67,11 @@ export default async function GradebookPage({ params }: { params: Promise<{ clas
         <div className="no-print flex flex-wrap gap-2">
           {mayTeach ? (
             // A plain link: it leads to a file, which the router has no page for.
-            <a className={buttonLook('quiet', 'normal')} href={routes.teacher.gradebookFile(details.id)} download>
+            <a
+              className={buttonLook('quiet', 'normal')}
+              href={routes.teacher.gradebookFile(details.id)}
+              download
+            >
               Download as CSV
             </a>
           ) : null}

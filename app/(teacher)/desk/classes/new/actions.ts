@@ -14,7 +14,10 @@ const newClassSchema = z.object({ name: z.string(), timeZone: z.string() });
 export async function makeClass(_before: FormAnswer, formData: FormData): Promise<FormAnswer> {
   const form = readForm(newClassSchema, formData);
   if (!form.ok) return form.answer;
-  const made = await createClass(await getViewer(), { ...form.value, timeZone: form.value.timeZone.trim() });
+  const made = await createClass(await getViewer(), {
+    ...form.value,
+    timeZone: form.value.timeZone.trim(),
+  });
   if (!made.ok) return refused(made.problem, form.kept);
   revalidatePath(routes.teacher.desk());
   // The roster comes first: without students there is nothing to set.

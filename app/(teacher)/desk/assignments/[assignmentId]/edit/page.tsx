@@ -7,13 +7,22 @@ import { getViewer } from '@/lib/auth/session';
 import { getAssignment } from '@/lib/data/assignments';
 import { routes } from '@/lib/routes';
 import { localTimeOfInstant } from '@/lib/sky/local-time';
-import { duskTonight, findPlaces, lookUpMoment, saveChanged } from '../../../assignment-form-actions';
+import {
+  duskTonight,
+  findPlaces,
+  lookUpMoment,
+  saveChanged,
+} from '../../../assignment-form-actions';
 import { kitChoices, pairLesson, siteChoices } from '../../../form-choices';
 import { knownTimeZones } from '../../../known-time-zones';
 
 export const metadata: Metadata = { title: 'Change an assignment' };
 
-export default async function EditAssignmentPage({ params }: { params: Promise<{ assignmentId: string }> }) {
+export default async function EditAssignmentPage({
+  params,
+}: {
+  params: Promise<{ assignmentId: string }>;
+}) {
   const { assignmentId } = await params;
   const assignment = await getAssignment(await getViewer(), assignmentId);
   if (assignment === null || !assignment.canEdit) notFound();
@@ -38,8 +47,8 @@ export default async function EditAssignmentPage({ params }: { params: Promise<{
             }
           >
             <p>
-              An attempt keeps the sky and the rules it started with. Changes hold for attempts that start afterwards;
-              marks already given do not move.
+              An attempt keeps the sky and the rules it started with. Changes hold for attempts that
+              start afterwards; marks already given do not move.
             </p>
           </Notice>
         ) : null}
@@ -47,14 +56,20 @@ export default async function EditAssignmentPage({ params }: { params: Promise<{
           source={{
             ...assignment,
             placeIsSet: true,
-            dueLocalTime: policy.dueAt === null ? null : localTimeOfInstant(policy.dueAt, dueTimeZone),
+            dueLocalTime:
+              policy.dueAt === null ? null : localTimeOfInstant(policy.dueAt, dueTimeZone),
           }}
           kits={kitChoices()}
           sites={siteChoices()}
           zones={knownTimeZones()}
           lesson={pairLesson}
           saveLabel="Save and see the answer key"
-          actions={{ searchPlaces: findPlaces, lookUpMoment, duskTonight, save: saveChanged.bind(null, id, version) }}
+          actions={{
+            searchPlaces: findPlaces,
+            lookUpMoment,
+            duskTonight,
+            save: saveChanged.bind(null, id, version),
+          }}
         />
       </div>
     </>

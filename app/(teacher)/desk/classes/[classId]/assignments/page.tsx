@@ -12,7 +12,11 @@ import { classOf } from '../class-of';
 
 export const metadata: Metadata = { title: 'Assignments' };
 
-export default async function AssignmentsPage({ params }: { params: Promise<{ classId: string }> }) {
+export default async function AssignmentsPage({
+  params,
+}: {
+  params: Promise<{ classId: string }>;
+}) {
   const { details, viewer, mayTeach } = await classOf(params);
   const assignments = await listAssignments(viewer, details.id);
   if (assignments === null) notFound();
@@ -25,8 +29,8 @@ export default async function AssignmentsPage({ params }: { params: Promise<{ cl
     return (
       <EmptyState title="No assignment yet" action={create}>
         <p>
-          “Pick the pair” asks each student for two good alignment stars on the sky of a place and an evening that you
-          choose. You see the answer key before anybody gets the task.
+          “Pick the pair” asks each student for two good alignment stars on the sky of a place and
+          an evening that you choose. You see the answer key before anybody gets the task.
         </p>
       </EmptyState>
     );
@@ -63,10 +67,14 @@ export default async function AssignmentsPage({ params }: { params: Promise<{ cl
                   {assignment.title}
                 </Link>
               </th>
-              <td>{assignment.state === 'draft' ? 'draft: students do not see it' : 'published'}</td>
+              <td>
+                {assignment.state === 'draft' ? 'draft: students do not see it' : 'published'}
+              </td>
               <td>{assignment.placeName}</td>
               <td className="whitespace-nowrap">
-                {assignment.dueAt === null ? 'no due time' : zonedTimeText(assignment.dueAt, assignment.dueTimeZone)}
+                {assignment.dueAt === null
+                  ? 'no due time'
+                  : zonedTimeText(assignment.dueAt, assignment.dueTimeZone)}
               </td>
               <td className="number">{markText(assignment.passMark)}</td>
               <td className="number">{assignment.attemptsUnderWay}</td>

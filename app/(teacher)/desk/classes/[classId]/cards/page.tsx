@@ -22,7 +22,11 @@ export default async function CardsPage({
   const [roster, query] = await Promise.all([listRoster(viewer, details.id), searchParams]);
   if (roster === null) notFound();
   if (!mayTeach) {
-    return <Notice title="Cards are made by the teachers of the class">You have been asked to read along.</Notice>;
+    return (
+      <Notice title="Cards are made by the teachers of the class">
+        You have been asked to read along.
+      </Notice>
+    );
   }
   if (roster.length === 0) {
     return (
@@ -41,7 +45,12 @@ export default async function CardsPage({
   const asked = typeof query.student === 'string' ? query.student : null;
   return (
     <CardMaker
-      students={roster.map(({ studentId, displayName, cardNumber, hasCard }) => ({ studentId, displayName, cardNumber, hasCard }))}
+      students={roster.map(({ studentId, displayName, cardNumber, hasCard }) => ({
+        studentId,
+        displayName,
+        cardNumber,
+        hasCard,
+      }))}
       chosenAtFirst={roster.some((row) => row.studentId === asked) ? asked : null}
       makeCards={makeCards.bind(null, details.id)}
     />

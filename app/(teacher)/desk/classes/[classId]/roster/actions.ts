@@ -8,10 +8,16 @@ import { addStudents, removeStudent, renameStudent, setExtraAttempts } from '@/l
 import { routes } from '@/lib/routes';
 
 const idSchema = z.string().min(1).max(100);
-const incomplete = () => failure('bad-input', 'The request arrived incomplete. Reload the page and try again.');
+const incomplete = () =>
+  failure('bad-input', 'The request arrived incomplete. Reload the page and try again.');
 
-export async function addToRoster(classId: string, names: string[]): Promise<Result<{ added: number }>> {
-  const parsed = z.tuple([idSchema, z.array(z.string().max(1000)).max(1000)]).safeParse([classId, names]);
+export async function addToRoster(
+  classId: string,
+  names: string[],
+): Promise<Result<{ added: number }>> {
+  const parsed = z
+    .tuple([idSchema, z.array(z.string().max(1000)).max(1000)])
+    .safeParse([classId, names]);
   if (!parsed.success) return incomplete();
   const added = await addStudents(await getViewer(), ...parsed.data);
   if (!added.ok) return added;
@@ -19,7 +25,11 @@ export async function addToRoster(classId: string, names: string[]): Promise<Res
   return { ok: true, value: { added: added.value.added } };
 }
 
-export async function rename(classId: string, studentId: string, name: string): Promise<Result<null>> {
+export async function rename(
+  classId: string,
+  studentId: string,
+  name: string,
+): Promise<Result<null>> {
   const parsed = z.tuple([idSchema, z.string().max(1000)]).safeParse([studentId, name]);
   if (!parsed.success) return incomplete();
   const renamed = await renameStudent(await getViewer(), ...parsed.data);
@@ -27,7 +37,11 @@ export async function rename(classId: string, studentId: string, name: string): 
   return renamed;
 }
 
-export async function allowExtraAttempts(classId: string, studentId: string, extra: number): Promise<Result<null>> {
+export async function allowExtraAttempts(
+  classId: string,
+  studentId: string,
+  extra: number,
+): Promise<Result<null>> {
   const parsed = z.tuple([idSchema, z.number()]).safeParse([studentId, extra]);
   if (!parsed.success) return incomplete();
   const allowed = await setExtraAttempts(await getViewer(), ...parsed.data);

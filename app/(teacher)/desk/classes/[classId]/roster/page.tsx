@@ -24,7 +24,8 @@ export default async function RosterPage({ params }: { params: Promise<{ classId
         </h2>
         {mayTeach && withoutCard > 0 ? (
           <LinkButton href={routes.teacher.classCards(details.id)}>
-            {withoutCard} {withoutCard === 1 ? 'has' : 'have'} no card yet: make {withoutCard === 1 ? 'it' : 'them'}
+            {withoutCard} {withoutCard === 1 ? 'has' : 'have'} no card yet: make{' '}
+            {withoutCard === 1 ? 'it' : 'them'}
           </LinkButton>
         ) : null}
       </div>
@@ -47,7 +48,10 @@ export default async function RosterPage({ params }: { params: Promise<{ classId
       )}
       {mayTeach ? (
         <Panel title="Add students">
-          <RosterImport existingNames={roster.map((row) => row.displayName)} addStudents={addToRoster.bind(null, details.id)} />
+          <RosterImport
+            existingNames={roster.map((row) => row.displayName)}
+            addStudents={addToRoster.bind(null, details.id)}
+          />
         </Panel>
       ) : null}
     </div>

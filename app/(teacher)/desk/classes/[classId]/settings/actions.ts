@@ -17,7 +17,11 @@ import {
 import { routes } from '@/lib/routes';
 import { done, readForm, refused } from '../../../read-form';
 
-export async function rename(classId: string, _before: FormAnswer, formData: FormData): Promise<FormAnswer> {
+export async function rename(
+  classId: string,
+  _before: FormAnswer,
+  formData: FormData,
+): Promise<FormAnswer> {
   const form = readForm(z.object({ name: z.string() }), formData);
   if (!form.ok) return form.answer;
   const renamed = await renameClass(await getViewer(), classId, form.value.name);
@@ -26,7 +30,7 @@ export async function rename(classId: string, _before: FormAnswer, formData: For
   return { ...done('Renamed.'), kept: form.kept };
 }
 
-export async function newCode(classId: string, _before: FormAnswer, _formData: FormData): Promise<FormAnswer> {
+export async function newCode(classId: string): Promise<FormAnswer> {
   const rotated = await rotateClassCode(await getViewer(), classId);
   if (!rotated.ok) return refused(rotated.problem, {});
   revalidatePath(routes.teacher.classGradebook(classId), 'layout');
@@ -35,7 +39,11 @@ export async function newCode(classId: string, _before: FormAnswer, _formData: F
 
 const idleChoice = z.object({ idle: z.enum(['usual', '10', '20', '40']) });
 
-export async function chooseIdle(classId: string, _before: FormAnswer, formData: FormData): Promise<FormAnswer> {
+export async function chooseIdle(
+  classId: string,
+  _before: FormAnswer,
+  formData: FormData,
+): Promise<FormAnswer> {
   const form = readForm(idleChoice, formData);
   if (!form.ok) return form.answer;
   const minutes = form.value.idle === 'usual' ? null : Number(form.value.idle);
@@ -45,7 +53,11 @@ export async function chooseIdle(classId: string, _before: FormAnswer, formData:
   return { ...done('Saved.'), kept: form.kept };
 }
 
-export async function chooseRetention(classId: string, _before: FormAnswer, formData: FormData): Promise<FormAnswer> {
+export async function chooseRetention(
+  classId: string,
+  _before: FormAnswer,
+  formData: FormData,
+): Promise<FormAnswer> {
   const form = readForm(z.object({ retentionDate: z.string() }), formData);
   if (!form.ok) return form.answer;
   const chosen = await setRetentionDate(await getViewer(), classId, form.value.retentionDate);
@@ -55,14 +67,22 @@ export async function chooseRetention(classId: string, _before: FormAnswer, form
 }
 
 /** The name must be typed: a wrong click must not delete a class. */
-export async function removeClass(classId: string, _before: FormAnswer, formData: FormData): Promise<FormAnswer> {
+export async function removeClass(
+  classId: string,
+  _before: FormAnswer,
+  formData: FormData,
+): Promise<FormAnswer> {
   const form = readForm(z.object({ typedName: z.string() }), formData);
   if (!form.ok) return form.answer;
   const viewer = await getViewer();
   const details = await getClass(viewer, classId);
   if (details !== null && form.value.typedName.trim() !== details.name) {
     return refused(
-      { code: 'name-differs', message: `Type the name exactly as it stands: ${details.name}`, field: 'typedName' },
+      {
+        code: 'name-differs',
+        message: `Type the name exactly as it stands: ${details.name}`,
+        field: 'typedName',
+      },
       form.kept,
     );
   }

@@ -14,7 +14,11 @@ export default async function SettingsPage({ params }: { params: Promise<{ class
   const { details, mayTeach, mayOwn } = await classOf(params);
   const { id } = details;
   if (!mayTeach) {
-    return <Notice title="Settings are kept by the teachers of the class">You have been asked to read along.</Notice>;
+    return (
+      <Notice title="Settings are kept by the teachers of the class">
+        You have been asked to read along.
+      </Notice>
+    );
   }
   return (
     <div className="grid items-start gap-6 lg:grid-cols-2">
@@ -22,7 +26,9 @@ export default async function SettingsPage({ params }: { params: Promise<{ class
         <ActionForm
           idPrefix="rename"
           action={rename.bind(null, id)}
-          fields={[{ name: 'name', label: 'Name of the class', type: 'text', defaultValue: details.name }]}
+          fields={[
+            { name: 'name', label: 'Name of the class', type: 'text', defaultValue: details.name },
+          ]}
           submitLabel="Rename"
           busyLabel="Renaming"
         />
@@ -30,14 +36,20 @@ export default async function SettingsPage({ params }: { params: Promise<{ class
       <Panel title="Class code">
         <div className="space-y-3">
           <p>
-            Now <span className="font-figures text-lg font-semibold">{codeText(details.code)}</span>. The code alone
-            opens nothing; change it when it has become too widely known.
+            Now <span className="font-figures text-lg font-semibold">{codeText(details.code)}</span>
+            . The code alone opens nothing; change it when it has become too widely known.
           </p>
           <p className="text-sm text-soft">
-            A new code works at once and the old one no longer. Printed cards keep their number and words; tell the class
-            the new code, or make new cards.
+            A new code works at once and the old one no longer. Printed cards keep their number and
+            words; tell the class the new code, or make new cards.
           </p>
-          <ActionForm idPrefix="code" action={newCode.bind(null, id)} fields={[]} submitLabel="Make a new code" busyLabel="Making" />
+          <ActionForm
+            idPrefix="code"
+            action={newCode.bind(null, id)}
+            fields={[]}
+            submitLabel="Make a new code"
+            busyLabel="Making"
+          />
         </div>
       </Panel>
       <Panel title="Signing out">
@@ -84,11 +96,17 @@ export default async function SettingsPage({ params }: { params: Promise<{ class
             <div className="space-y-4">
               <p className="max-w-measure">
                 All {details.studentCount} {details.studentCount === 1 ? 'student' : 'students'},{' '}
-                {details.assignmentCount} {details.assignmentCount === 1 ? 'assignment' : 'assignments'}, every attempt and
-                every mark go, at once and for good. Download the gradebook first if you need the marks.
+                {details.assignmentCount}{' '}
+                {details.assignmentCount === 1 ? 'assignment' : 'assignments'}, every attempt and
+                every mark go, at once and for good. Download the gradebook first if you need the
+                marks.
               </p>
               <p>
-                <a className={buttonLook('quiet', 'normal')} href={routes.teacher.gradebookFile(id)} download>
+                <a
+                  className={buttonLook('quiet', 'normal')}
+                  href={routes.teacher.gradebookFile(id)}
+                  download
+                >
                   Download the gradebook
                 </a>
               </p>
@@ -96,7 +114,13 @@ export default async function SettingsPage({ params }: { params: Promise<{ class
                 idPrefix="delete"
                 action={removeClass.bind(null, id)}
                 variant="danger"
-                fields={[{ name: 'typedName', label: `To delete it, type its name: ${details.name}`, type: 'text' }]}
+                fields={[
+                  {
+                    name: 'typedName',
+                    label: `To delete it, type its name: ${details.name}`,
+                    type: 'text',
+                  },
+                ]}
                 submitLabel="Delete the class"
                 busyLabel="Deleting"
               />

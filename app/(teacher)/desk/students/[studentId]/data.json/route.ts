@@ -2,9 +2,16 @@ import { getViewer } from '@/lib/auth/session';
 import { exportStudent } from '@/lib/data/roster';
 import { nothingHere, sendFile } from '../../../send-file';
 
-export async function GET(_request: Request, { params }: { params: Promise<{ studentId: string }> }): Promise<Response> {
+export async function GET(
+  _request: Request,
+  { params }: { params: Promise<{ studentId: string }> },
+): Promise<Response> {
   const { studentId } = await params;
   const data = await exportStudent(await getViewer(), studentId);
   if (data === null) return nothingHere();
-  return sendFile(`${JSON.stringify(data, null, 2)}\n`, 'student.json', 'application/json; charset=utf-8');
+  return sendFile(
+    `${JSON.stringify(data, null, 2)}\n`,
+    'student.json',
+    'application/json; charset=utf-8',
+  );
 }

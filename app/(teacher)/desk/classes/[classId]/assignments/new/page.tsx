@@ -8,20 +8,29 @@ import { defaultAssignmentPolicy } from '@/lib/data/assignment-input';
 import { getAssignment, listAssignments } from '@/lib/data/assignments';
 import { scenarioSchema } from '@/lib/pointing/scenario';
 import { pairTemplates } from '@/lib/variants/pair-variant';
-import { duskTonight, findPlaces, lookUpMoment, saveNew } from '../../../../assignment-form-actions';
+import {
+  duskTonight,
+  findPlaces,
+  lookUpMoment,
+  saveNew,
+} from '../../../../assignment-form-actions';
 import { kitChoices, pairLesson, siteChoices } from '../../../../form-choices';
 import { knownTimeZones } from '../../../../known-time-zones';
 import { classOf } from '../../class-of';
 
 export const metadata: Metadata = { title: 'New assignment' };
 
-export default async function NewAssignmentPage({ params }: { params: Promise<{ classId: string }> }) {
+export default async function NewAssignmentPage({
+  params,
+}: {
+  params: Promise<{ classId: string }>;
+}) {
   const { details, viewer, mayTeach } = await classOf(params);
   if (!mayTeach) notFound();
   const kits = kitChoices();
   const sites = siteChoices();
   // Place, horizon and telescope seldom change from one task to the next.
-  const last = (await listAssignments(viewer, details.id))?.at(0);
+  const last = (await listAssignments(viewer, details.id))?.at(-1);
   const before = last === undefined ? null : await getAssignment(viewer, last.id);
   const source = before === null ? firstSource(details.timeZone, kits, sites) : nextSource(before);
   return (
@@ -45,7 +54,12 @@ export default async function NewAssignmentPage({ params }: { params: Promise<{ 
         zones={knownTimeZones()}
         lesson={pairLesson}
         saveLabel="Save the draft and see the answer key"
-        actions={{ searchPlaces: findPlaces, lookUpMoment, duskTonight, save: saveNew.bind(null, details.id) }}
+        actions={{
+          searchPlaces: findPlaces,
+          lookUpMoment,
+          duskTonight,
+          save: saveNew.bind(null, details.id),
+        }}
       />
     </div>
   );
@@ -89,7 +103,10 @@ function firstSource(
       localTime: '',
       timeZone,
       telescope: kit.telescope,
-      eyepiece: { focalLengthMm: eyepiece.focalLengthMm, apparentFieldDeg: eyepiece.apparentFieldDeg },
+      eyepiece: {
+        focalLengthMm: eyepiece.focalLengthMm,
+        apparentFieldDeg: eyepiece.apparentFieldDeg,
+      },
     }),
     kitId: kit.id,
     siteId: site.id,

@@ -1,0 +1,138 @@
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { AttemptTable } from '@/components/desk/attempt-table';
+import { DecisionForms } from '@/components/desk/decision-forms';
+import { zonedTimeText } from '@/components/desk/zoned-time';
+import { GradebookStateMark } from '@/components/grading/gradebook-state-mark';
+import { markText } from '@/components/grading/gradebook-state-text';
+import { buttonLook } from '@/components/ui/button-look';
+import { EmptyState } from '@/components/ui/empty-state';
+import { PageHeader } from '@/components/ui/page-header';
+import { Panel } from '@/components/ui/panel';
+import { PrintButton } from '@/components/ui/print-button';
+import { TextLink } from '@/components/ui/text-link';
+import { getViewer } from '@/lib/auth/session';
+import { getClass } from '@/lib/data/classes';
+import { getGradebook, getStudentRecord } from '@/lib/data/gradebook';
+import { routes } from '@/lib/routes';
+import { decideDue, decideExcuse, decideMark } from '../../decision-actions';
+
+export const metadata: Metadata = { title: 'Student' };
+
+export default async function StudentPage({ params }: { params: Promise<{ studentId: string }> }) {
+  const { studentId } = await params;
+  const viewer = await getViewer();
+  const record = await getStudentRecord(viewer, studentId);
+  if (record === null) notFound();
+  const { student, attempts } = record;
+  const [details, gradebook] = await Promise.all([
+    getClass(viewer, student.classId),
+    getGradebook(viewer, student.classId),
+  ]);
+  if (details === null || gradebook === null) notFound();
+  const mayTeach = details.role !== 'observer';
+  const practice = attempts.filter((attempt) => attempt.mode === 'practice');
+  return (
+    <>
+      <PageHeader
+        title={student.displayName}
+        lead={`Card ${student.cardNumber} of ${student.className}`}
+        crumbs={[
+          { label: 'Desk', href: routes.teacher.desk() },
+          { label: student.className, href: routes.teacher.classGradebook(student.classId) },
+        ]}
+        actions={
+          <>
+            {mayTeach ? (
+              <a
+                className={buttonLook('quiet', 'normal')}
+                href={routes.teacher.studentFile(student.id)}
+                download
+              >
+                Download all data
+              </a>
+            ) : null}
+            <PrintButton />
+          </>
+        }
+      />
+      <div className="space-y-6">
+        {gradebook.assignments.length === 0 ? (
+          <EmptyState title="Nothing is assigned yet">
+            <p>Practice shows below as soon as there is some.</p>
+          </EmptyState>
+        ) : null}
+        {gradebook.assignments.map((assignment) => {
+          const cell = gradebook.cells.find(
+            (entry) => entry.studentId === student.id && entry.assignmentId === assignment.id,
+          );
+          if (cell === undefined) return null;
+          const target = {
+            studentId: student.id,
+            assignmentId: assignment.id,
+            timeZone: details.timeZone,
+          };
+          const due = cell.extendedDueAt ?? assignment.dueAt;
+          return (
+            <Panel
+              key={assignment.id}
+              title={
+                <TextLink href={routes.teacher.assignment(assignment.id)}>
+                  {assignment.title}
+                </TextLink>
+              }
+            >
+              <div className="space-y-4">
+                <p className="flex flex-wrap items-baseline gap-x-4 gap-y-1">
+                  {cell.mark === null ? null : (
+                    <span className="font-figures text-2xl font-semibold">
+                      {markText(cell.mark)}
+                      <span className="text-sm font-normal text-soft">
+                        {' '}
+                        of 100, pass {markText(assignment.passMark)}
+                      </span>
+                    </span>
+                  )}
+                  <GradebookStateMark state={cell.state} />
+                  {cell.overridden ? (
+                    <span className="text-sm text-soft">mark set by hand</span>
+                  ) : null}
+                  <span className="text-sm text-soft">
+                    {due === null
+                      ? 'no due time'
+                      : `due ${zonedTimeText(due, details.timeZone)}${cell.extendedDueAt === null ? '' : ' (own due time)'}`}
+                  </span>
+                </p>
+                <AttemptTable
+                  caption={`Attempts at ${assignment.title}`}
+                  attempts={attempts.filter(
+                    (attempt) => attempt.mode === 'check' && attempt.assignmentId === assignment.id,
+                  )}
+                  timeZone={details.timeZone}
+                />
+                {mayTeach ? (
+                  <DecisionForms
+                    idPrefix={assignment.id}
+                    excused={cell.state === 'excused'}
+                    timeZone={details.timeZone}
+                    actions={{
+                      mark: decideMark.bind(null, target),
+                      excuse: decideExcuse.bind(null, target),
+                      due: decideDue.bind(null, target),
+                    }}
+                  />
+                ) : null}
+              </div>
+            </Panel>
+          );
+        })}
+        <Panel title="Practice">
+          <div className="space-y-3">
+            <p className="text-soft">Practice is never graded. It shows what has been tried.</p>
+            <AttemptTable caption="Practice" attempts={practice} timeZone={details.timeZone} />
+          </div>
+        </Panel>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,135 @@
+import { TableFrame } from '@/components/ui/table-frame';
+import { markText } from '@/components/grading/gradebook-state-text';
+import type { AnswerKey, AnswerKeyStar } from '@/lib/pointing/answer-key';
+import { cautionText, reasonText, temptingStars } from './reason-text';
+
+/** As many as a teacher reads; the rest are told by number. */
+const shownPairs = 12;
+
+export function BestPairsTable({ answerKey }: { answerKey: AnswerKey }) {
+  const names = new Map(answerKey.stars.map((star) => [star.hip, star.name]));
+  const nameOf = (hip: number): string => names.get(hip) ?? `HIP ${hip}`;
+  const { pairs } = answerKey;
+  return (
+    <TableFrame
+      tall
+      caption={
+        pairs.length > shownPairs
+          ? `The best ${shownPairs} of ${pairs.length} usable pairs, and the worst`
+          : `All ${pairs.length} usable pairs, best first`
+      }
+    >
+      <thead>
+        <tr>
+          <th scope="col" className="number">
+            Rank
+          </th>
+          <th scope="col">Pair</th>
+          <th scope="col" className="number">
+            Apart
+          </th>
+          <th scope="col" className="number">
+            Expected error
+          </th>
+          <th scope="col" className="number">
+            In the eyepiece
+          </th>
+          <th scope="col" className="number">
+            Mark
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {pairs.map((pair, index) =>
+          index < shownPairs || index === pairs.length - 1 ? (
+            <tr key={pair.stars.join(' ')}>
+              <td className="number">{index + 1}</td>
+              <th scope="row">
+                {nameOf(pair.stars[0])} and {nameOf(pair.stars[1])}
+              </th>
+              <td className="number">{pair.separationDeg.toFixed(0)}°</td>
+              <td className="number">
+                {pair.expectedErrorArcmin === null
+                  ? 'not determined'
+                  : `${pair.expectedErrorArcmin.toFixed(1)}′`}
+              </td>
+              <td className="number">{(pair.hitRate * 100).toFixed(0)} of 100</td>
+              <td className="number">{markText(pair.mark)}</td>
+            </tr>
+          ) : null,
+        )}
+      </tbody>
+    </TableFrame>
+  );
+}
+
+export function UsableStarsTable({ answerKey }: { answerKey: AnswerKey }) {
+  const usable = answerKey.stars
+    .filter((star) => star.usable)
+    .toSorted((a, b) => a.magnitude - b.magnitude);
+  return (
+    <StarTable
+      caption={`${usable.length} usable ${usable.length === 1 ? 'star' : 'stars'}`}
+      stars={usable}
+      lastHead="Could be taken for it"
+      lastCell={(star) =>
+        star.cautions.length === 0 ? '' : star.cautions.map(cautionText).join('; ')
+      }
+    />
+  );
+}
+
+export function TemptingStarsTable({ answerKey }: { answerKey: AnswerKey }) {
+  const stars = temptingStars(answerKey.stars);
+  return (
+    <StarTable
+      caption={`${stars.length} bright ${stars.length === 1 ? 'star that does' : 'stars that do'} not serve`}
+      stars={stars}
+      lastHead="Why not"
+      lastCell={(star) => star.reasons.map(reasonText).join('; ')}
+    />
+  );
+}
+
+function StarTable({
+  caption,
+  stars,
+  lastHead,
+  lastCell,
+}: {
+  caption: string;
+  stars: readonly AnswerKeyStar[];
+  lastHead: string;
+  lastCell: (star: AnswerKeyStar) => string;
+}) {
+  return (
+    <TableFrame caption={caption} tall>
+      <thead>
+        <tr>
+          <th scope="col">Star</th>
+          <th scope="col" className="number">
+            Azimuth
+          </th>
+          <th scope="col" className="number">
+            Altitude
+          </th>
+          <th scope="col" className="number">
+            Magnitude
+          </th>
+          <th scope="col">{lastHead}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {stars.map((star) => (
+          <tr key={star.hip}>
+            <th scope="row">{star.name}</th>
+            <td className="number">{star.azimuthDeg.toFixed(0)}°</td>
+            <td className="number">{star.altitudeDeg.toFixed(0)}°</td>
+            <td className="number">{star.magnitude.toFixed(1)}</td>
+            <td className="min-w-56">{lastCell(star)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </TableFrame>
+  );
+}
