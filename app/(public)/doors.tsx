@@ -10,7 +10,7 @@ export function Doors() {
       <h2 id="doors" className="sr-only">
         Where to go from here
       </h2>
-      <div className="grid gap-y-10 md:grid-cols-3 md:divide-x md:divide-line">
+      <div className="grid gap-y-10 lg:grid-cols-3 lg:divide-x lg:divide-line">
         <Door
           who="I am in a class"
           way={<LinkButton href={routes.signIn.student()}>Sign in with your card</LinkButton>}
@@ -46,9 +46,9 @@ export function Doors() {
 
 function Door({ who, way, children }: { who: string; way: ReactNode; children: ReactNode }) {
   return (
-    <div className="flex flex-col items-start gap-3 md:px-7 md:first:ps-0 md:last:pe-0">
+    <div className="flex flex-col items-start gap-3 lg:px-7 lg:first:ps-0 lg:last:pe-0">
       <h3 className="text-xl font-[560]">{who}</h3>
-      <div className="grow text-soft">{children}</div>
+      <div className="max-w-measure grow text-soft">{children}</div>
       {way}
     </div>
   );

@@ -8,14 +8,16 @@ type NavLinkProps = {
   href: string;
   /** The part of the address that this entry stands for; its own address by default. */
   section?: string;
+  /** An address within that part which has an entry of its own. */
+  except?: string;
   children: ReactNode;
 };
 
 /** An entry of the main navigation; it knows when its part of the site is open. */
-export function NavLink({ href, section = href, children }: NavLinkProps) {
+export function NavLink({ href, section = href, except, children }: NavLinkProps) {
   const pathname = usePathname();
   const here = pathname === href;
-  const within = here || pathname.startsWith(`${section}/`);
+  const within = here || (pathname.startsWith(`${section}/`) && pathname !== except);
   return (
     <Link
       href={href}

@@ -37,7 +37,9 @@ export function PageHeader({ title, lead, actions, crumbs }: PageHeaderProps) {
       <div className="flex flex-wrap items-end justify-between gap-x-8 gap-y-3">
         <div className="min-w-0">
           <h1 className="text-3xl font-[560] tracking-[-0.012em]">{title}</h1>
-          {lead === undefined ? null : <div className="mt-1 max-w-measure text-soft">{lead}</div>}
+          {lead === undefined ? null : (
+            <div className="mt-1 max-w-measure text-balance text-soft">{lead}</div>
+          )}
         </div>
         {actions === undefined ? null : (
           <div className="no-print flex flex-wrap gap-2">{actions}</div>

@@ -39,7 +39,7 @@ export function SiteShell({
         Skip to the page
       </a>
       <header className="on-sky no-print">
-        <div className="mx-auto flex max-w-[76rem] flex-wrap items-center gap-x-8 px-4 pt-2 sm:flex-nowrap sm:px-6">
+        <div className="mx-auto flex max-w-[76rem] flex-wrap items-center gap-x-4 px-4 pt-2 sm:flex-nowrap sm:gap-x-8 sm:px-6">
           <Link
             href={routes.home()}
             className="order-1 inline-flex min-h-(--target) items-center gap-2 text-lg font-[650] tracking-[-0.01em] text-on-sky no-underline"
@@ -113,7 +113,9 @@ function ViewerLinks({ viewer, signOut }: { viewer: Viewer; signOut: () => Promi
       return (
         <>
           <li>
-            <NavLink href={routes.teacher.desk()}>Desk</NavLink>
+            <NavLink href={routes.teacher.desk()} except={routes.teacher.account()}>
+              Desk
+            </NavLink>
           </li>
           {shared}
           <li className="ms-auto">

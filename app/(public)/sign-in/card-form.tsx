@@ -1,6 +1,6 @@
 'use client';
 
-import { useActionState, useEffect, useRef } from 'react';
+import { useActionState } from 'react';
 import { choiceLook } from '@/components/ui/checkbox';
 import { Field } from '@/components/ui/field';
 import { SubmitButton } from '@/components/ui/submit-button';
@@ -20,17 +20,9 @@ const unremembered = {
 
 export function CardForm() {
   const [{ problem, kept }, action] = useActionState(signInWithCard, start);
-  const form = useRef<HTMLFormElement>(null);
-
-  // The code and the number are still there: lead to the first field that needs another look.
-  useEffect(() => {
-    if (problem === null) return;
-    const field = form.current?.elements.namedItem(problem.field ?? 'words');
-    if (field instanceof HTMLInputElement) field.focus();
-  }, [problem]);
 
   return (
-    <form ref={form} action={action} noValidate className="flex max-w-md flex-col gap-5">
+    <form action={action} noValidate className="flex max-w-md flex-col gap-5">
       <SignInProblem problem={problem} title="This card did not open">
         <p>
           Look at the class code, the number and the three words once more. If it still does not

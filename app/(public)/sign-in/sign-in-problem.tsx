@@ -1,4 +1,6 @@
-import type { ReactNode } from 'react';
+'use client';
+
+import { useEffect, useRef, type ReactNode } from 'react';
 import { Notice } from '@/components/ui/notice';
 import type { Problem } from '@/lib/data/result';
 
@@ -9,14 +11,26 @@ type SignInProblemProps = {
   children: ReactNode;
 };
 
-/** A refused sign-in: the same words whatever was wrong, and the way on. Nothing for a missing field. */
+/**
+ * A refused sign-in: the same words whatever was wrong, and the way on. A problem with one field is
+ * shown at the field instead. Either way the eye and the focus are led to it.
+ */
 export function SignInProblem({ problem, title, children }: SignInProblemProps) {
-  if (problem === null || problem.code === 'missing') return null;
+  const box = useRef<HTMLDivElement>(null);
+  const field = problem?.field;
+  useEffect(() => {
+    if (problem === null) return;
+    if (field === undefined) box.current?.focus();
+    else document.getElementById(field)?.focus();
+  }, [problem, field]);
+  if (problem === null || field !== undefined) return null;
   return (
-    <Notice tone="danger" title={title} live="alert">
-      <p>{problem.message}</p>
-      {children}
-    </Notice>
+    <div ref={box} tabIndex={-1} role="alert">
+      <Notice tone="danger" title={title}>
+        <p>{problem.message}</p>
+        {problem.code === 'too-many-tries' ? null : children}
+      </Notice>
+    </div>
   );
 }
 

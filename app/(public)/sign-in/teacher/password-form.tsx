@@ -1,6 +1,6 @@
 'use client';
 
-import { useActionState, useEffect, useRef } from 'react';
+import { useActionState } from 'react';
 import { Field } from '@/components/ui/field';
 import { SubmitButton } from '@/components/ui/submit-button';
 import { TextInput } from '@/components/ui/text-input';
@@ -11,16 +11,9 @@ const start: PasswordState = { problem: null, kept: { email: '' } };
 
 export function PasswordForm() {
   const [{ problem, kept }, action] = useActionState(signInWithPassword, start);
-  const form = useRef<HTMLFormElement>(null);
-
-  useEffect(() => {
-    if (problem === null) return;
-    const field = form.current?.elements.namedItem(problem.field ?? 'password');
-    if (field instanceof HTMLInputElement) field.focus();
-  }, [problem]);
 
   return (
-    <form ref={form} action={action} noValidate className="flex max-w-md flex-col gap-5">
+    <form action={action} noValidate className="flex max-w-md flex-col gap-5">
       <SignInProblem problem={problem} title="That did not open">
         <p>Check the email and the password, capitals included, and try once more.</p>
       </SignInProblem>
