@@ -36,7 +36,8 @@ export function CheckQuestion({ slug, item, label, answerCheck }: CheckQuestionP
       {item.kind === 'choice' ? (
         <fieldset aria-describedby={feedbackId} className="min-w-0">
           <legend className="mb-1.5 font-semibold">
-            <Label>{label}</Label> {item.prompt}
+            <Label>{label}</Label>
+            {item.prompt}
           </legend>
           {/* A new answer from the server resets the form: the key keeps the choice that was sent. */}
           <div key={state.tries} className="flex flex-col gap-0.5">
@@ -60,7 +61,8 @@ export function CheckQuestion({ slug, item, label, answerCheck }: CheckQuestionP
       ) : (
         <div>
           <label htmlFor={promptId} className="mb-1.5 block font-semibold">
-            <Label>{label}</Label> {item.prompt}
+            <Label>{label}</Label>
+            {item.prompt}
           </label>
           <span className="flex items-center gap-2">
             <input
@@ -96,7 +98,8 @@ export function CheckQuestion({ slug, item, label, answerCheck }: CheckQuestionP
 }
 
 function Label({ children }: { children: string }) {
-  return <span className="me-1 text-sm font-semibold text-soft">{children}</span>;
+  if (children === '') return null;
+  return <span className="me-2 text-sm font-semibold text-soft">{children}</span>;
 }
 
 const verdicts = {

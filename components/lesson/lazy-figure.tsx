@@ -4,7 +4,8 @@ import { useEffect, useRef, useState, type ComponentType, type ReactNode } from 
 import type { FigureData } from './figures/figure-data';
 
 const loaders = {
-  'separation-and-hit-rate': async () => (await import('./figures/separation-figure')).SeparationFigure,
+  'separation-and-hit-rate': async () =>
+    (await import('./figures/separation-figure')).SeparationFigure,
   'altitude-limits': async () => (await import('./figures/altitude-figure')).AltitudeFigure,
 } satisfies Record<string, () => Promise<ComponentType<FigureData>>>;
 

@@ -22,11 +22,7 @@ function required<T>(value: T | undefined, what: string): T {
 }
 
 /** One component for each name of the vocabulary, for one lesson. */
-export function lessonComponents(
-  view: LessonView,
-  data: FigureData,
-  answerCheck: AnswerCheck,
-) {
+export function lessonComponents(view: LessonView, data: FigureData, answerCheck: AnswerCheck) {
   const { lesson } = view;
   const questions = (items: readonly CheckItemFace[]) =>
     items.map((item, i) => (
@@ -48,7 +44,12 @@ export function lessonComponents(
     ),
     AtAGlance: () => <AtAGlance lesson={lesson} />,
     Hazard: ({ id }: { id: string }) => (
-      <Hazard hazard={required(lesson.hazards.find((one) => one.id === id), `the hazard ${id}`)} />
+      <Hazard
+        hazard={required(
+          lesson.hazards.find((one) => one.id === id),
+          `the hazard ${id}`,
+        )}
+      />
     ),
     WorkedExample: ({ title, children }: Children & { title: string }) => (
       <LessonPart title={`Worked example: ${title}`} boxed>
@@ -63,7 +64,10 @@ export function lessonComponents(
     Check: ({ id }: { id: string }) => (
       <CheckQuestion
         slug={view.slug}
-        item={required(view.faded.find((one) => one.id === id), `the question ${id}`)}
+        item={required(
+          view.faded.find((one) => one.id === id),
+          `the question ${id}`,
+        )}
         label=""
         answerCheck={answerCheck}
       />

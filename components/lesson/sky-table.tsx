@@ -5,12 +5,14 @@ import type { SkyRow } from '@/lib/content/lesson-view';
 export function SkyTable({ title, rows }: { title: string; rows: readonly SkyRow[] }) {
   return (
     <div className="keep-together my-4">
-      <TableFrame caption={title} tall>
+      <TableFrame caption={title} tall stickyFirstColumn>
         <thead>
           <tr>
             <th scope="col">Name</th>
             <th scope="col">Looking</th>
-            <th scope="col">Up</th>
+            <th scope="col" className="number">
+              Fists up
+            </th>
             <th scope="col" className="number">
               Azimuth
             </th>
@@ -27,7 +29,7 @@ export function SkyTable({ title, rows }: { title: string; rows: readonly SkyRow
             <tr key={row.name}>
               <th scope="row">{row.name}</th>
               <td>{row.compass}</td>
-              <td>{row.fistsUp}</td>
+              <td className="number">{row.fistsUp}</td>
               <td className="number">{Math.round(row.azimuthDeg) % 360}°</td>
               <td className="number">{Math.round(row.altitudeDeg)}°</td>
               <td className="number">

@@ -46,7 +46,7 @@ export function Term({ definition, children }: TermProps) {
         onFocus={show}
         onBlur={hide}
         onClick={show}
-        className="cursor-help border-b-2 border-dotted border-accent font-semibold print:border-0"
+        className="cursor-help font-semibold underline decoration-accent decoration-dotted decoration-2 underline-offset-4 print:no-underline"
       >
         {children}
       </button>

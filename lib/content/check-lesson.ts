@@ -71,7 +71,9 @@ function partsInOrder(outline: LessonOutline): string[] {
   const found = outline.pieces.flatMap((piece) =>
     piece.kind === 'component' && parts.includes(piece.name) ? [piece.name] : [],
   );
-  const problems = parts.filter((part) => !found.includes(part)).map((part) => `<${part}> is missing.`);
+  const problems = parts
+    .filter((part) => !found.includes(part))
+    .map((part) => `<${part}> is missing.`);
   found.forEach((part, i) => {
     const before = found[i - 1];
     if (before !== undefined && parts.indexOf(before) > parts.indexOf(part)) {
@@ -202,7 +204,11 @@ function expressionsKnown({ frontMatter, outline, reckoning }: LessonToCheck): s
     if (piece.kind !== 'component') continue;
     for (const condition of (piece.attributes['holds'] ?? '').split(';')) {
       if (condition.trim() === '') continue;
-      attempt(`<${piece.name}>`, () => reckoning.holds(condition.trim()), `"${condition.trim()}" is not true`);
+      attempt(
+        `<${piece.name}>`,
+        () => reckoning.holds(condition.trim()),
+        `"${condition.trim()}" is not true`,
+      );
     }
   }
   for (const { item } of [...frontMatter.retrieval, ...frontMatter.checks]) {
@@ -225,7 +231,10 @@ function expressionsKnown({ frontMatter, outline, reckoning }: LessonToCheck): s
           option.measure === undefined ? Number.NaN : reckoning.number(option.measure),
         );
         const best = Math.max(...measures);
-        return Number.isNaN(best) || measures[item.options.findIndex((one) => one.id === item.key)] === best;
+        return (
+          Number.isNaN(best) ||
+          measures[item.options.findIndex((one) => one.id === item.key)] === best
+        );
       },
       'its key does not have the highest measure',
     );

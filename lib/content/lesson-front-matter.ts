@@ -64,8 +64,8 @@ export const lessonFrontMatterSchema = z.strictObject({
   retrieval: z.array(z.strictObject({ from: z.enum(skills), item: checkItemSchema })),
   /** Questions of the faded practice and of the check at the end. */
   checks: z.array(
-      z.strictObject({ stage: z.enum(['faded', 'check']), objective: slug, item: checkItemSchema }),
-    ),
+    z.strictObject({ stage: z.enum(['faded', 'check']), objective: slug, item: checkItemSchema }),
+  ),
   practical: z.strictObject({
     task: text,
     evidence: z.array(text).min(1),

@@ -35,11 +35,16 @@ type Node = {
 /** Ends a sentence where a block ends, so that a heading does not run into the next paragraph. */
 const blocks = new Set(['paragraph', 'heading', 'listItem', 'tableCell']);
 
+/** A space written as `{' '}`, which formatting puts at the ends of lines: no code in it. */
+const isSpace = (node: Node): boolean =>
+  node.type === 'mdxTextExpression' && /^(['"]) \1$/.test(node.value ?? '');
+
 function plainText(node: Node): string {
   // A line break in the source is a space in the paragraph.
   if (node.type === 'text' || node.type === 'inlineCode') {
     return (node.value ?? '').replaceAll(/\s+/g, ' ');
   }
+  if (isSpace(node)) return ' ';
   const inner = (node.children ?? []).map(plainText).join('');
   return blocks.has(node.type) && !/[.!?:]\s*$/.test(inner) ? `${inner}.\n` : inner;
 }
@@ -103,6 +108,7 @@ export function readOutline(done: (outline: LessonOutline) => void) {
         case 'mdxjsEsm':
         case 'mdxFlowExpression':
         case 'mdxTextExpression':
+          if (isSpace(node)) return;
           return refuse(node, 'A lesson holds no code: no imports, exports or {expressions}.');
         case 'html':
           return refuse(node, 'A lesson holds no raw HTML.');

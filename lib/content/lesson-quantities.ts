@@ -53,6 +53,13 @@ export function fistsInWords(angleDeg: number): string {
   return `${whole} ${halves === 2 ? 'fist' : 'fists'}`;
 }
 
+/** "3½": the same for a table. */
+export function fistsInFigures(angleDeg: number): string {
+  const halves = Math.round(angleDeg / 5);
+  const whole = Math.floor(halves / 2);
+  return halves % 2 === 0 ? String(whole) : `${whole === 0 ? '' : String(whole)}½`;
+}
+
 const keyStar = (words: readonly string[], sources: ReckoningSources) => {
   const { sky, hip } = sources.star(word(words, 0));
   return sky.answerKey.stars.find((star) => star.hip === hip);

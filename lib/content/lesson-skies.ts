@@ -50,7 +50,9 @@ function lessonSky(name: string, sky: z.output<typeof skiesSchema>[string]): Les
     },
   });
   if (!parsed.ok) {
-    const said = parsed.problems.map((problem) => `${problem.field}: ${problem.message}`).join('; ');
+    const said = parsed.problems
+      .map((problem) => `${problem.field}: ${problem.message}`)
+      .join('; ');
     throw new RangeError(`the sky "${name}" is no scenario: ${said}`);
   }
   const { scenario, instant } = parsed;
@@ -58,7 +60,10 @@ function lessonSky(name: string, sky: z.output<typeof skiesSchema>[string]): Les
   const frame = skyFrameAt({ instant, place: scenario.place });
   const placed = placeCatalogue(catalogue, frame);
 
-  const places = new Map<string, LessonSky['places'] extends ReadonlyMap<string, infer P> ? P : never>();
+  const places = new Map<
+    string,
+    LessonSky['places'] extends ReadonlyMap<string, infer P> ? P : never
+  >();
   catalogue.stars.forEach((star, i) => {
     const azimuthDeg = placed.azimuthDeg[i];
     const altitudeDeg = placed.altitudeDeg[i];
@@ -70,5 +75,9 @@ function lessonSky(name: string, sky: z.output<typeof skiesSchema>[string]): Les
     const planet = `${body.charAt(0).toUpperCase()}${body.slice(1)}`;
     places.set(body, { name: planet, hip: null, magnitude, azimuthDeg, altitudeDeg });
   }
-  return { title: sky.title, places, answerKey: answerKeyFor({ scenario, instant, frame, catalogue, faintestListed }) };
+  return {
+    title: sky.title,
+    places,
+    answerKey: answerKeyFor({ scenario, instant, frame, catalogue, faintestListed }),
+  };
 }

@@ -2,7 +2,7 @@ import type { CheckItemFace } from './check-item';
 import { faceOf } from './grade-check-item';
 import type { LessonFrontMatter } from './lesson-front-matter';
 import type { LessonSky, Reckoning } from './reckoning';
-import { fistsInWords } from './lesson-quantities';
+import { fistsInFigures } from './lesson-quantities';
 
 /** One line of a lesson's table of what is in the sky. */
 export type SkyRow = {
@@ -62,7 +62,7 @@ export function lessonView(lesson: {
             azimuthDeg,
             altitudeDeg,
             magnitude,
-            fistsUp: fistsInWords(altitudeDeg),
+            fistsUp: fistsInFigures(altitudeDeg),
             compass: reckoning.text(`compass ${skyName}:${name}`),
           };
         }),

@@ -11,12 +11,25 @@ const toward = (altitudeDeg: number, distance: number) => {
 /** A person, an outstretched arm, three fists up to a star at 30°, and 45° where it seems to be. */
 export function FistsDrawing({ label }: { label: string }) {
   const star = toward(30, 230);
-  const seems = toward(45, 215);
+  const seems = toward(45, 180);
   return (
-    <svg viewBox="0 0 330 200" role="img" aria-label={label} className="mx-auto block w-full max-w-[36rem]">
+    <svg
+      viewBox="0 0 330 200"
+      role="img"
+      aria-label={label}
+      className="mx-auto block w-full max-w-[36rem]"
+    >
       <rect width="330" height="200" className="fill-sky" />
       <rect y="178" width="330" height="22" className="fill-land" />
-      <line x1={eye.x} y1={eye.y} x2="320" y2={eye.y} className="stroke-sky-line" strokeWidth="1" strokeDasharray="5 4" />
+      <line
+        x1={eye.x}
+        y1={eye.y}
+        x2="312"
+        y2={eye.y}
+        className="stroke-sky-line"
+        strokeWidth="1"
+        strokeDasharray="5 4"
+      />
       <text x="322" y={eye.y - 4} textAnchor="end" className="fill-on-sky-soft text-[9px]">
         level
       </text>
@@ -24,7 +37,14 @@ export function FistsDrawing({ label }: { label: string }) {
       {[0, 10, 20].map((fromDeg, i) => (
         <Fist key={fromDeg} fromDeg={fromDeg} count={i + 1} />
       ))}
-      <line x1={eye.x} y1={eye.y} x2={star.x} y2={star.y} className="stroke-sky-lamp" strokeWidth="1" />
+      <line
+        x1={eye.x}
+        y1={eye.y}
+        x2={star.x}
+        y2={star.y}
+        className="stroke-sky-lamp"
+        strokeWidth="1"
+      />
       <path
         transform={`translate(${star.x.toFixed(2)} ${star.y.toFixed(2)})`}
         d="M0-8 1.8-1.8 8 0 1.8 1.8 0 8-1.8 1.8-8 0-1.8-1.8Z"
@@ -63,7 +83,7 @@ function Person() {
       <path d="M38 164c0-5 4-8 9-8s9 3 9 8l3 30H33Z" />
       <circle cx="47" cy="147" r="9" />
       <path
-        d="M46 166 L92 158"
+        d="M46 167 L108 149"
         className="fill-none stroke-on-sky-soft"
         strokeWidth="5"
         strokeLinecap="round"
@@ -72,17 +92,22 @@ function Person() {
   );
 }
 
-/** A fist seen from behind the thumb: a box of knuckles that spans 10° from the eye. */
+/** A fist on its side: four fingers that together span 10° from the eye. */
 function Fist({ fromDeg, count }: { fromDeg: number; count: number }) {
-  const near = 62;
-  const far = 92;
+  const near = 66;
+  const far = 104;
   const corners = [
     toward(fromDeg + 0.6, near),
     toward(fromDeg + 0.6, far),
     toward(fromDeg + 9.4, far),
     toward(fromDeg + 9.4, near),
   ];
-  const middle = toward(fromDeg + 5, (near + far) / 2);
+  const middle = toward(fromDeg + 5, near + 9);
+  const fingers = [2.5, 5, 7.5].map((part) => ({
+    part,
+    from: toward(fromDeg + part, near + 17),
+    to: toward(fromDeg + part, far),
+  }));
   return (
     <g>
       <polygon
@@ -91,6 +116,17 @@ function Fist({ fromDeg, count }: { fromDeg: number; count: number }) {
         strokeWidth="1"
         strokeLinejoin="round"
       />
+      {fingers.map(({ part, from, to }) => (
+        <line
+          key={part}
+          x1={from.x}
+          y1={from.y}
+          x2={to.x}
+          y2={to.y}
+          className="stroke-on-sky"
+          strokeWidth="0.8"
+        />
+      ))}
       <text
         x={middle.x}
         y={middle.y}

@@ -31,10 +31,7 @@ const lowestTargetDeg = 20;
 const highestTargetDeg = 80;
 
 /** What aligning on these two directions is worth with this telescope; all from the engine. */
-export function pairFacts(
-  kit: FigureKit,
-  stars: readonly [SkyPosition, SkyPosition],
-): PairFacts {
+export function pairFacts(kit: FigureKit, stars: readonly [SkyPosition, SkyPosition]): PairFacts {
   const worth = pairWorth(kit.telescope, kit.fieldRadiusArcmin, stars[0], stars[1]);
   const apart = separationDeg(
     directionFromAzAlt(stars[0].azimuthDeg, stars[0].altitudeDeg),

@@ -17,6 +17,8 @@ const compass = [
   { letter: 'W', azimuthDeg: 270 },
 ] as const;
 
+const ringRadius = (altitudeDeg: number) => ((90 - altitudeDeg) / 90) * discRadius;
+
 /** The sky from below with two stars and the targets; full dots are likely in the eyepiece. */
 export function SeparationDrawing({ stars, facts, label, children }: SeparationDrawingProps) {
   const points = [discPoint(stars[0]), discPoint(stars[1])] as const;
@@ -29,21 +31,13 @@ export function SeparationDrawing({ stars, facts, label, children }: SeparationD
     >
       <circle r={discRadius} className="fill-sky stroke-sky-line" strokeWidth="1.5" />
       {[30, 60].map((altitudeDeg) => (
-        <g key={altitudeDeg}>
-          <circle
-            r={((90 - altitudeDeg) / 90) * discRadius}
-            className="fill-none stroke-sky-line"
-            strokeWidth="0.5"
-            strokeDasharray="2 3"
-          />
-          <text
-            x="2"
-            y={-((90 - altitudeDeg) / 90) * discRadius - 1.5}
-            className="fill-on-sky-soft text-[6px]"
-          >
-            {altitudeDeg}°
-          </text>
-        </g>
+        <circle
+          key={altitudeDeg}
+          r={ringRadius(altitudeDeg)}
+          className="fill-none stroke-sky-line"
+          strokeWidth="0.5"
+          strokeDasharray="2 3"
+        />
       ))}
       {compass.map(({ letter, azimuthDeg }) => {
         const { x, y } = discPoint({ azimuthDeg, altitudeDeg: -8 });
@@ -69,12 +63,22 @@ export function SeparationDrawing({ stars, facts, label, children }: SeparationD
             cy={y.toFixed(2)}
             r={target.likely ? 1.9 : 1.5}
             strokeWidth="0.6"
-            className={
-              target.likely ? 'fill-on-sky stroke-on-sky' : 'fill-none stroke-on-sky-soft'
-            }
+            className={target.likely ? 'fill-on-sky stroke-on-sky' : 'fill-none stroke-on-sky-soft'}
           />
         );
       })}
+      {[30, 60].map((altitudeDeg) => (
+        <text
+          key={altitudeDeg}
+          y={-ringRadius(altitudeDeg)}
+          textAnchor="middle"
+          dominantBaseline="central"
+          className="fill-on-sky-soft stroke-sky text-[6.5px] [paint-order:stroke]"
+          strokeWidth="3"
+        >
+          {altitudeDeg}°
+        </text>
+      ))}
       <line
         x1={points[0].x}
         y1={points[0].y}

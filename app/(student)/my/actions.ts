@@ -1,0 +1,41 @@
+'use server';
+
+import { redirect } from 'next/navigation';
+import { z } from 'zod';
+import { getViewer } from '@/lib/auth/session';
+import { startAttempt, startPractice } from '@/lib/data/attempts';
+import { routes } from '@/lib/routes';
+import type { StartState } from './start-state';
+
+const signedOut: StartState = {
+  problem: 'You are no longer signed in on this device. Sign in with your card, then try again.',
+};
+
+const checkForm = z.object({ assignmentId: z.string().min(1).max(60) });
+
+/** Starts the next attempt of a check, or resumes the open one. */
+export async function startCheck(_: StartState, form: FormData): Promise<StartState> {
+  const parsed = checkForm.safeParse(Object.fromEntries(form));
+  if (!parsed.success) return { problem: 'This page is out of date. Load it again.' };
+  const started = await startAttempt(await getViewer(), parsed.data.assignmentId);
+  if (started.ok) redirect(routes.student.attempt(started.value.attemptId));
+  return started.problem.code === 'not-found' ? signedOut : { problem: started.problem.message };
+}
+
+const practiceForm = z.object({
+  assignmentId: z.string().min(1).max(60).optional(),
+  kitId: z.string().min(1).max(60).optional(),
+});
+
+/** A new practice variant each time; it never counts. */
+export async function startPracticeRound(_: StartState, form: FormData): Promise<StartState> {
+  const parsed = practiceForm.safeParse(Object.fromEntries(form));
+  if (!parsed.success) return { problem: 'This page is out of date. Load it again.' };
+  const { assignmentId, kitId } = parsed.data;
+  const started = await startPractice(await getViewer(), {
+    ...(assignmentId === undefined ? {} : { assignmentId }),
+    ...(kitId === undefined ? {} : { kitId }),
+  });
+  if (started.ok) redirect(routes.student.attempt(started.value.attemptId));
+  return started.problem.code === 'not-found' ? signedOut : { problem: started.problem.message };
+}

@@ -1,0 +1,110 @@
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { markText } from '@/components/grading/gradebook-state-text';
+import { PairResultView } from '@/components/grading/pair-result-view';
+import { pairLabSky } from '@/components/lab/pair/pair-lab-sky';
+import { LinkButton } from '@/components/ui/link-button';
+import { Meter } from '@/components/ui/meter';
+import { Notice } from '@/components/ui/notice';
+import { PageHeader } from '@/components/ui/page-header';
+import { getViewer } from '@/lib/auth/session';
+import { loadKits } from '@/lib/content/sky-catalogue';
+import { getAttemptResult, listStudentAssignments, type AttemptResult } from '@/lib/data/attempts';
+import { systemClock } from '@/lib/data/clock';
+import { routes } from '@/lib/routes';
+import { startCheck, startPracticeRound } from '../../../actions';
+import { nextStepOf } from '../../../assignment-standing';
+import { momentInWords } from '../../../due-words';
+import { StartForm } from '../../../start-form';
+import { withheldInWords } from './withheld-words';
+
+export const metadata: Metadata = { title: 'How it came out' };
+
+type ResultPageProps = { params: Promise<{ attemptId: string }> };
+
+export default async function ResultPage({ params }: ResultPageProps) {
+  const viewer = await getViewer();
+  const attempt = await getAttemptResult(viewer, (await params).attemptId);
+  if (attempt === null) notFound();
+  const now = systemClock.now();
+  const assignment = (await listStudentAssignments(viewer)).find(
+    ({ assignmentId }) => assignmentId === attempt.assignmentId,
+  );
+  const zone = assignment?.dueTimeZone ?? attempt.variant.scenario.timeZone;
+  const kitName = loadKits().find(({ id }) => id === attempt.kitId)?.name ?? 'your telescope';
+  const handedIn = momentInWords(attempt.submittedAt, zone, now);
+  return (
+    <>
+      <PageHeader
+        title={attempt.title}
+        crumbs={[{ label: 'My work', href: routes.student.myWork() }]}
+        lead={`${attempt.mode === 'check' ? `Attempt ${String(attempt.attemptNumber)}, handed in` : 'Practice, sent'} ${handedIn.away}, ${handedIn.date} (${handedIn.zone})`}
+      />
+      <div className="grid gap-6">
+        {attempt.result === null ? (
+          <Notice tone="info" title="Your answer has arrived">
+            <p>{withheldInWords(attempt.feedbackVisibleFrom, zone, now)}</p>
+          </Notice>
+        ) : (
+          <>
+            <MarkOf attempt={attempt} />
+            <PairResultView
+              result={attempt.result}
+              sky={pairLabSky(attempt.variant, { kitName, placeName: attempt.placeName })}
+            />
+          </>
+        )}
+        {attempt.result === null && attempt.late ? (
+          <Notice tone="caution" title="It came after the due time">
+            <p>Your teacher sees when it arrived.</p>
+          </Notice>
+        ) : null}
+        <div className="no-print flex flex-wrap items-start gap-3">
+          {attempt.mode === 'check' &&
+          assignment !== undefined &&
+          nextStepOf(assignment, now).kind === 'start' ? (
+            <StartForm
+              action={startCheck}
+              values={{ assignmentId: assignment.assignmentId }}
+              label="Take the check again"
+            />
+          ) : null}
+          <StartForm
+            action={startPracticeRound}
+            values={{
+              ...(attempt.assignmentId === null ? {} : { assignmentId: attempt.assignmentId }),
+              ...(attempt.kitId === null ? {} : { kitId: attempt.kitId }),
+            }}
+            label="Practise on another sky"
+            variant="quiet"
+          />
+          <LinkButton href={routes.student.myWork()}>Back to my work</LinkButton>
+        </div>
+      </div>
+    </>
+  );
+}
+
+/** The mark of a check with what lateness took; practice has none that counts. */
+function MarkOf({ attempt }: { attempt: AttemptResult }) {
+  const { mode, mark, passMark, late, latePenalty } = attempt;
+  if (mode === 'practice' || mark === null) return null;
+  return (
+    <div className="max-w-md">
+      <Meter
+        value={mark}
+        label="The mark of this attempt"
+        valueText={`${markText(mark)} of 100`}
+        {...(passMark === null
+          ? {}
+          : { markAt: passMark, markLabel: `${markText(passMark)} to pass` })}
+      />
+      {late ? (
+        <p className="mt-2 text-caution">
+          It came after the due time
+          {latePenalty > 0 ? `: ${markText(latePenalty * 100)} % of the mark is taken off` : ''}.
+        </p>
+      ) : null}
+    </div>
+  );
+}

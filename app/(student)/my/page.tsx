@@ -1,0 +1,87 @@
+import type { Metadata } from 'next';
+import { EmptyState } from '@/components/ui/empty-state';
+import { LinkButton } from '@/components/ui/link-button';
+import { PageHeader } from '@/components/ui/page-header';
+import { SunCaution } from '@/components/ui/sun-caution';
+import { getViewer } from '@/lib/auth/session';
+import { loadKits } from '@/lib/content/sky-catalogue';
+import { listStudentAssignments, type StudentAssignment } from '@/lib/data/attempts';
+import { systemClock } from '@/lib/data/clock';
+import { routes } from '@/lib/routes';
+import { AssignmentCard } from './assignment-card';
+import { isToDo } from './assignment-standing';
+import { PracticePanel } from './practice-panel';
+
+export const metadata: Metadata = { title: 'My work' };
+
+export default async function MyWorkPage() {
+  const viewer = await getViewer();
+  const assignments = await listStudentAssignments(viewer);
+  const now = systemClock.now();
+  const toDo = assignments.filter((assignment) => isToDo(assignment, now));
+  const others = assignments.filter((assignment) => !isToDo(assignment, now));
+  return (
+    <>
+      <PageHeader
+        title={viewer.kind === 'anonymous' ? 'My work' : `Good to see you, ${viewer.displayName}`}
+        lead={leadOf(toDo.length)}
+      />
+      <div className="grid gap-10">
+        <section aria-labelledby="to-do">
+          <h2 id="to-do" className="mb-3 text-xl font-semibold">
+            To do
+          </h2>
+          {toDo.length > 0 ? (
+            <Cards assignments={toDo} now={now} />
+          ) : (
+            <NothingToDo anythingAtAll={assignments.length > 0} />
+          )}
+        </section>
+        <PracticePanel kits={loadKits().map(({ id, name }) => ({ id, name }))} />
+        {others.length === 0 ? null : (
+          <section aria-labelledby="done">
+            <h2 id="done" className="mb-3 text-xl font-semibold">
+              Done and over
+            </h2>
+            <Cards assignments={others} now={now} />
+          </section>
+        )}
+        <SunCaution short />
+      </div>
+    </>
+  );
+}
+
+function leadOf(toDo: number): string {
+  if (toDo === 0) return 'Nothing is waiting for you.';
+  return toDo === 1
+    ? 'One thing is waiting for you.'
+    : `${String(toDo)} things are waiting for you.`;
+}
+
+function Cards({ assignments, now }: { assignments: readonly StudentAssignment[]; now: Date }) {
+  return (
+    <ul className="grid gap-4">
+      {assignments.map((assignment) => (
+        <li key={assignment.assignmentId}>
+          <AssignmentCard assignment={assignment} now={now} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function NothingToDo({ anythingAtAll }: { anythingAtAll: boolean }) {
+  return (
+    <EmptyState
+      title={anythingAtAll ? 'All done' : 'Your teacher has not set anything yet'}
+      action={<LinkButton href={routes.lessons.choosingAlignmentStars()}>Read a lesson</LinkButton>}
+    >
+      <p>
+        {anythingAtAll
+          ? 'You may still practise, and read the lessons again.'
+          : 'What your teacher sets will be here, with the time when it is due. Until then, practise as often as you like.'}
+      </p>
+    </EmptyState>
+  );
+}

@@ -1,0 +1,30 @@
+import { Panel } from '@/components/ui/panel';
+import { Select } from '@/components/ui/select';
+import { startPracticeRound } from './actions';
+import { StartForm } from './start-form';
+
+/** Practice under a sky that is new each time. */
+export function PracticePanel({ kits }: { kits: readonly { id: string; name: string }[] }) {
+  return (
+    <Panel title="Practise as often as you like">
+      <p className="mb-4 max-w-measure">
+        Pick the pair, on a new sky each time, with hints and the reason at once. Practice never
+        counts for a mark.
+      </p>
+      <StartForm action={startPracticeRound} label="Practise">
+        <div className="flex min-w-44 flex-col gap-1">
+          <label htmlFor="practice-kit" className="text-sm font-semibold">
+            Telescope
+          </label>
+          <Select id="practice-kit" name="kitId" defaultValue={kits[0]?.id}>
+            {kits.map((kit) => (
+              <option key={kit.id} value={kit.id}>
+                {kit.name}
+              </option>
+            ))}
+          </Select>
+        </div>
+      </StartForm>
+    </Panel>
+  );
+}

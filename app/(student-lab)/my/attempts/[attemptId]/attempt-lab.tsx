@@ -1,0 +1,106 @@
+'use client';
+
+import { useState, type ComponentProps, type ReactNode } from 'react';
+import { forgetDraft } from '@/components/lab/pair/kept-draft';
+import { PairLab } from '@/components/lab/pair/pair-lab';
+import { Button } from '@/components/ui/button';
+import { LinkButton } from '@/components/ui/link-button';
+import { Notice } from '@/components/ui/notice';
+import type { Problem, Result } from '@/lib/data/result';
+import { routes } from '@/lib/routes';
+
+type LabProps = ComponentProps<typeof PairLab>;
+
+type AttemptLabProps = Omit<LabProps, 'onSave' | 'onSubmit'> & {
+  save: NonNullable<LabProps['onSave']>;
+  send: LabProps['onSubmit'];
+  resultAddress: string;
+};
+
+/** What came back from the server that the learner has to act on, by its code. */
+type Interruption = 'changed-meanwhile' | 'already-submitted' | 'not-found';
+
+const interruptionOf = (problem: Problem): Interruption | null =>
+  problem.code === 'changed-meanwhile' ||
+  problem.code === 'already-submitted' ||
+  problem.code === 'not-found'
+    ? problem.code
+    : null;
+
+/**
+ * The lab of one attempt. When the server refuses because of what happened elsewhere, it says what
+ * happened and leads on; nothing is overwritten.
+ */
+export function AttemptLab({ save, send, resultAddress, ...lab }: AttemptLabProps) {
+  const [interruption, setInterruption] = useState<Interruption | null>(null);
+
+  async function watched<T>(answer: Promise<Result<T>>): Promise<Result<T>> {
+    const result = await answer;
+    if (!result.ok) setInterruption(interruptionOf(result.problem));
+    return result;
+  }
+
+  return (
+    <div className="relative">
+      {interruption === null ? null : (
+        <div className="fixed inset-x-0 top-0 z-40 bg-page p-3 shadow-[0_2px_0_var(--line)] sm:p-4">
+          <div className="mx-auto max-w-[44rem]">
+            <InterruptionNotice
+              interruption={interruption}
+              resultAddress={resultAddress}
+              onLoadNewest={() => {
+                // What this window kept is older than what the server has.
+                forgetDraft(lab.attemptKey);
+                window.location.reload();
+              }}
+            />
+          </div>
+        </div>
+      )}
+      <PairLab
+        {...lab}
+        onSave={(input) => watched(save(input))}
+        onSubmit={(input) => watched(send(input))}
+      />
+    </div>
+  );
+}
+
+function InterruptionNotice(props: {
+  interruption: Interruption;
+  resultAddress: string;
+  onLoadNewest: () => void;
+}): ReactNode {
+  switch (props.interruption) {
+    case 'changed-meanwhile':
+      return (
+        <Notice tone="caution" title="You went on in another window" live="alert">
+          <p>What you chose there is newer, so this window was not saved over it.</p>
+          <Button variant="primary" onClick={props.onLoadNewest}>
+            Load the newest here
+          </Button>
+        </Notice>
+      );
+    case 'already-submitted':
+      return (
+        <Notice tone="caution" title="This attempt has been handed in" live="alert">
+          <p>It was sent before, perhaps from another window. That answer counts.</p>
+          <LinkButton href={props.resultAddress} variant="primary">
+            See how it came out
+          </LinkButton>
+        </Notice>
+      );
+    case 'not-found':
+      return (
+        <Notice tone="caution" title="This attempt cannot be reached any more" live="alert">
+          <p>
+            You may have been signed out, or a newer practice has taken its place. What was saved of
+            a check is kept: sign in again and go on from there.
+          </p>
+          <LinkButton href={routes.student.myWork()} variant="primary">
+            To my work
+          </LinkButton>
+        </Notice>
+      );
+  }
+}

@@ -1,0 +1,5 @@
+import { PageNotFound } from '@/components/ui/page-not-found';
+
+export default function NotFound() {
+  return <PageNotFound />;
+}
