@@ -24,6 +24,8 @@ export type DemoSignIns = {
 const teacherSignIn = { email: 'teacher@duskbench.example', password: 'stars over hollin bank' };
 const studentWords = 'maple comet otter';
 const classCode = 'HLNBANK2';
+/** The mark in the table of imports that the demonstration was made to its end. */
+const importName = 'demo';
 const pseudonyms = [
   'Alder',
   'Bramble',
@@ -58,9 +60,18 @@ export const hasDemoAccounts = async (): Promise<boolean> =>
  */
 export async function seedDemo(clock: Clock = systemClock): Promise<DemoSignIns> {
   if (env().mode === 'school') throw new Error('a school gets no demonstration accounts');
-  const demoClass = await db().class.findFirst({ where: { isDemo: true }, select: { id: true } });
   const teacher = await demoTeacher(clock);
+  const finished = await db().contentImport.findUnique({ where: { name: importName } });
+  // An interrupted start left half a class behind.
+  if (finished === null) await db().class.deleteMany({ where: { isDemo: true } });
+  const demoClass = await db().class.findFirst({ where: { isDemo: true }, select: { id: true } });
   const classId = demoClass?.id ?? (await makeClass(teacher, clock));
+  const entry = { version: '1', importedAt: clock.now() };
+  await db().contentImport.upsert({
+    where: { name: importName },
+    create: { name: importName, ...entry },
+    update: {},
+  });
   return { teacher: teacherSignIn, student: await studentSignIn(classId) };
 }
 
@@ -135,6 +146,7 @@ async function makeClass(teacher: Viewer, clock: Clock): Promise<string> {
   const { classId } = must(
     await createClass(teacher, { name: 'Year 8, Hollin Bank School', timeZone: place.timeZone }, hours(-400)),
   );
+  await db().class.update({ where: { id: classId }, data: { isDemo: true, code: classCode } });
   const { studentIds } = must(await addStudents(teacher, classId, pseudonyms));
   must(await issueCards(teacher, classId, 'all', clock));
 
@@ -195,8 +207,6 @@ async function makeClass(teacher: Viewer, clock: Clock): Promise<string> {
     siteId: 'between-houses',
   });
   must(await createAssignment(teacher, classId, third, hours(-1)));
-  // Last, so that an interrupted start leaves a class that is not taken for the demonstration.
-  await db().class.update({ where: { id: classId }, data: { isDemo: true, code: classCode } });
   return classId;
 }
 

@@ -8,6 +8,7 @@ import { z } from 'zod';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { fold } from './fold';
+import { Prisma } from './generated/client';
 
 const rowSchema = z.object({
   name: z.string().min(1),
@@ -25,6 +26,20 @@ const rowSchema = z.object({
 const chunk = 2500;
 const importName = 'places';
 
+type Row = z.output<typeof rowSchema> & { id: number; foldedName: string; foldedAscii: string };
+
+/**
+ * Written as plain SQL, which every database knows: through createMany the 74,000 places cost half a
+ * minute of computing, and the first start is what everybody waits for.
+ */
+const insertOf = (places: readonly Row[]) => {
+  const values = places.map(
+    (p) =>
+      Prisma.sql`(${p.id}, ${p.name}, ${p.foldedName}, ${p.foldedAscii}, ${p.country}, ${p.region}, ${p.lat_deg}, ${p.lon_deg_east}, ${p.elev_m}, ${p.tz}, ${p.population})`,
+  );
+  return Prisma.sql`INSERT INTO "Place" ("id", "name", "foldedName", "foldedAscii", "country", "region", "latitudeDeg", "longitudeDeg", "elevationM", "timeZone", "population") VALUES ${Prisma.join(values)}`;
+};
+
 /** Brings the gazetteer in when it is not there or the file is another one; says how many places. */
 export async function importPlaces(clock: Clock = systemClock): Promise<number> {
   const file = path.join(process.cwd(), 'content/places/places.csv.gz');
@@ -37,27 +52,16 @@ export async function importPlaces(clock: Clock = systemClock): Promise<number> 
   const places = rows.map((row, index) => {
     const place = rowSchema.parse(row);
     const foldedName = fold(place.name);
-    return {
-      // The file's order: an id means the same place as long as the file is the same.
-      id: index + 1,
-      name: place.name,
-      foldedName,
-      foldedAscii: place.ascii === '' ? foldedName : fold(place.ascii),
-      country: place.country,
-      region: place.region,
-      latitudeDeg: place.lat_deg,
-      longitudeDeg: place.lon_deg_east,
-      elevationM: place.elev_m,
-      timeZone: place.tz,
-      population: place.population,
-    };
+    const foldedAscii = place.ascii === '' ? foldedName : fold(place.ascii);
+    // The file's order: an id means the same place as long as the file is the same.
+    return { ...place, id: index + 1, foldedName, foldedAscii };
   });
   // All or nothing, so that an interrupted start begins anew.
   await db().$transaction(
     async (transaction) => {
       await transaction.place.deleteMany();
       for (let start = 0; start < places.length; start += chunk) {
-        await transaction.place.createMany({ data: places.slice(start, start + chunk) });
+        await transaction.$executeRaw(insertOf(places.slice(start, start + chunk)));
       }
       const entry = { version, importedAt: clock.now() };
       await transaction.contentImport.upsert({
