@@ -16,15 +16,15 @@ async function demoSignIns(): Promise<SignIn[]> {
   const forTeacher = {
     label: 'Teacher',
     where: routes.signIn.teacher(),
-    fields: { 'e-mail': teacher.email, password: teacher.password },
+    fields: { Email: teacher.email, Password: teacher.password },
   };
   const forStudent = {
     label: `Student (${student.displayName})`,
     where: routes.signIn.student(),
     fields: {
-      'class code': formatClassCode(student.classCode),
-      'card number': String(student.cardNumber),
-      words: student.words,
+      'Class code': formatClassCode(student.classCode),
+      'Card number': String(student.cardNumber),
+      'Three words': student.words,
     },
   };
   return student.words === '' ? [forTeacher] : [forTeacher, forStudent];

@@ -1,0 +1,59 @@
+import { routes } from '../../lib/routes';
+import { expectAccessible } from '../support/accessibility';
+import { expect, test } from '../support/product';
+
+const pages = [
+  routes.home(),
+  routes.about(),
+  routes.lessons.all(),
+  routes.lessons.choosingAlignmentStars(),
+  routes.labs.pickThePair(),
+  routes.signIn.student(),
+  routes.signIn.teacher(),
+  routes.firstTeacher(),
+];
+const themes = ['light', 'dark', 'after-dark'];
+
+for (const address of pages) {
+  test(`${address} has a heading, fits a phone and is accessible in every theme`, async ({
+    page,
+    context,
+    baseURL,
+  }) => {
+    for (const theme of themes) {
+      await context.addCookies([{ name: 'theme', value: theme, url: baseURL ?? '' }]);
+      for (const size of [
+        { width: 1280, height: 720 },
+        { width: 390, height: 844 },
+      ]) {
+        await page.setViewportSize(size);
+        await page.goto(address, { waitUntil: 'networkidle' });
+        await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+        const overflow = await page.evaluate(
+          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+        );
+        expect(overflow, `pixels that stick out at ${size.width}`).toBeLessThanOrEqual(0);
+      }
+      await expectAccessible(page);
+    }
+  });
+}
+
+test('a page may run no script but its own and may not be framed', async ({ request }) => {
+  const response = await request.get(routes.home());
+  const policy = response.headers()['content-security-policy'] ?? '';
+  expect(policy).toMatch(/script-src 'self' 'nonce-[0-9a-f]{32}' 'strict-dynamic'(;|$)/);
+  for (const rule of ["object-src 'none'", "base-uri 'none'", "frame-ancestors 'none'"]) {
+    expect(policy).toContain(rule);
+  }
+  const again = await request.get(routes.home());
+  expect(again.headers()['content-security-policy'], 'a new nonce each time').not.toBe(policy);
+});
+
+test('a page that does not exist says so and leads back', async ({ page, complaints }) => {
+  complaints.expect(/404/);
+  const response = await page.goto('/no-such-page');
+  expect(response?.status()).toBe(404);
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  await expectAccessible(page);
+});
