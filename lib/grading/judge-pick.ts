@@ -1,6 +1,6 @@
 import { directionFromAzAlt } from '../units/vector';
 import type { AnswerKey, AnswerKeyStar, SkyObjectId, UnusableReason } from '../pointing/answer-key';
-import { cautionsFor, isClearCaution, lookAlikesOf } from '../pointing/cautions';
+import { isClearCaution } from '../pointing/cautions';
 import { mergedStarOf } from '../pointing/merged-stars';
 import { seenSky } from '../pointing/seen-sky';
 import { deadBand, unusableReasons } from '../pointing/usable-stars';
@@ -87,26 +87,24 @@ function reJudged(star: AnswerKeyStar, variant: PairVariant): UnusableReason[] {
   );
 }
 
+/** Only a star too faint to be usable is missing from the key: its look-alikes do not matter. */
 function freshStar(
   variant: PairVariant,
   catalogue: StarCatalogue,
   hip: number,
 ): AnswerKeyStar | null {
-  const sky = seenSky({ scenario: variant.scenario, frame: variant.frame, catalogue });
-  const star = sky.stars.find((one) => one.hip === hip);
+  const sky = seenSky({
+    scenario: variant.scenario,
+    frame: variant.frame,
+    catalogue,
+    keep: (star) => star.hip === hip,
+  });
+  const [star] = sky.stars;
   if (star === undefined) return null;
   const { name, azimuthDeg, altitudeDeg, magnitude } = star;
   const reasons = unusableReasons(star, variant.scenario, sky);
-  return {
-    hip,
-    name,
-    azimuthDeg,
-    altitudeDeg,
-    magnitude,
-    usable: reasons.length === 0,
-    reasons,
-    cautions: cautionsFor(star, lookAlikesOf(sky)),
-  };
+  const usable = reasons.length === 0;
+  return { hip, name, azimuthDeg, altitudeDeg, magnitude, usable, reasons, cautions: [] };
 }
 
 function asMerged(catalogue: StarCatalogue, id: SkyObjectId): SkyObjectId {

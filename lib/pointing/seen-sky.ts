@@ -21,7 +21,7 @@ export type SeenPlanet = Seen & { body: NakedEyePlanet };
 
 /** The sky of one scenario and instant, with all that decides what may serve. */
 export type SeenSky = {
-  /** The merged stars of the catalogue, those below the horizon too. */
+  /** The merged stars of the catalogue that were asked for, those below the horizon too. */
   stars: readonly SeenStar[];
   planets: readonly SeenPlanet[];
   moonDirection: Vector3;
@@ -34,13 +34,13 @@ export function seenSky({
   scenario,
   frame,
   catalogue,
-  faintestMagnitude = Infinity,
+  keep = () => true,
 }: {
   scenario: Pick<Scenario, 'sky'>;
   frame: SkyFrame;
   catalogue: StarCatalogue;
-  /** V of the faintest star that is placed. */
-  faintestMagnitude?: number;
+  /** Which stars are placed; all unless told. */
+  keep?: (star: MergedStar) => boolean;
 }): SeenSky {
   const places = placeCatalogue(catalogue, frame);
   const { extinction } = scenario.sky;
@@ -48,7 +48,7 @@ export function seenSky({
     magnitude + extinction * airmass(altitudeDeg);
   return {
     stars: mergedStars(catalogue)
-      .filter((star) => star.magnitude <= faintestMagnitude)
+      .filter(keep)
       .map((star): SeenStar => {
         const azimuthDeg = places.azimuthDeg[star.index] ?? NaN;
         const altitudeDeg = places.altitudeDeg[star.index] ?? NaN;

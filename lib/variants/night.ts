@@ -55,7 +55,8 @@ export function nightAt(
     scenario,
     frame,
     catalogue,
-    faintestMagnitude: faintestMagnitude + fainterStillTempting + reachForLookAlikes,
+    keep: (star) =>
+      star.magnitude <= faintestMagnitude + fainterStillTempting + reachForLookAlikes,
   });
   const lookAlikes = lookAlikesOf(sky);
   const cautioned = new Set(
