@@ -21,10 +21,10 @@ export function Dialog({ trigger, title, description, open, onOpenChange, childr
     <RadixDialog.Root open={open} onOpenChange={onOpenChange}>
       {trigger === undefined ? null : <RadixDialog.Trigger asChild>{trigger}</RadixDialog.Trigger>}
       <RadixDialog.Portal>
-        <RadixDialog.Overlay className="fixed inset-0 z-40 bg-[#0b121bcc]" />
+        <RadixDialog.Overlay className="fixed inset-0 z-40 bg-land-near/80" />
         <RadixDialog.Content
           {...(description === undefined ? { 'aria-describedby': undefined } : {})}
-          className="fixed inset-x-0 bottom-0 z-50 max-h-[90dvh] overflow-y-auto border-t-4 border-accent bg-panel p-5 text-ink sm:inset-auto sm:top-1/2 sm:left-1/2 sm:w-[min(34rem,calc(100vw-2rem))] sm:-translate-x-1/2 sm:-translate-y-1/2 sm:rounded-b-lg sm:p-6"
+          className="fixed inset-x-0 bottom-0 z-50 max-h-[90dvh] overflow-y-auto border border-t-4 border-strong border-t-accent bg-panel p-5 text-ink sm:inset-auto sm:top-1/2 sm:left-1/2 sm:w-[min(34rem,calc(100vw-2rem))] sm:-translate-x-1/2 sm:-translate-y-1/2 sm:rounded-b-lg sm:p-6"
         >
           <div className="flex items-start justify-between gap-4">
             <RadixDialog.Title className="text-xl font-semibold">{title}</RadixDialog.Title>

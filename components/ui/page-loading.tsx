@@ -6,8 +6,8 @@ export function PageLoading() {
         Loading the page
       </p>
       <div aria-hidden="true" className="animate-pulse">
-        <div className="h-9 w-72 max-w-full bg-sunken" />
-        <div className="mt-3 h-4 w-112 max-w-full bg-sunken" />
+        <div className="h-9 w-full max-w-72 bg-sunken" />
+        <div className="mt-3 h-4 w-full max-w-112 bg-sunken" />
         <div className="bench-edge mt-5" />
         <div className="mt-8 space-y-3">
           <div className="h-4 w-full max-w-measure bg-sunken" />

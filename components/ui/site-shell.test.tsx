@@ -96,9 +96,13 @@ test('a lost connection is said, and its return takes the line away', () => {
   show({ kind: 'anonymous' });
   const connection = vi.spyOn(navigator, 'onLine', 'get');
   connection.mockReturnValue(false);
-  act(() => window.dispatchEvent(new Event('offline')));
+  act(() => {
+    window.dispatchEvent(new Event('offline'));
+  });
   expect(screen.getByText(/^No connection\./)).toBeTruthy();
   connection.mockReturnValue(true);
-  act(() => window.dispatchEvent(new Event('online')));
+  act(() => {
+    window.dispatchEvent(new Event('online'));
+  });
   expect(screen.queryByText(/^No connection\./)).toBeNull();
 });

@@ -34,7 +34,7 @@ export function SiteShell({
     <div className="flex min-h-dvh flex-col">
       <a
         href="#main"
-        className="no-print fixed start-3 top-0 z-50 -translate-y-[130%] rounded-b-md bg-accent px-4 py-3 font-semibold text-on-accent focus:translate-y-0"
+        className="no-print absolute start-3 top-0 z-50 -translate-y-[130%] rounded-b-md bg-accent px-4 py-3 font-semibold text-on-accent focus:translate-y-0"
       >
         Skip to the page
       </a>
@@ -48,7 +48,7 @@ export function SiteShell({
             Duskbench
           </Link>
           <nav aria-label="Main" className="order-3 -mx-1 w-full sm:order-2 sm:w-auto sm:flex-1">
-            <ul className="flex flex-wrap items-center gap-x-4 sm:gap-x-5">
+            <ul className="flex flex-wrap items-center gap-x-2.5 sm:gap-x-5">
               <ViewerLinks viewer={viewer} signOut={signOut} />
             </ul>
           </nav>
@@ -141,7 +141,7 @@ function SignOut({ name, signOut }: { name: string; signOut: () => Promise<void>
         type="submit"
         className="inline-flex min-h-(--target) items-center gap-1.5 px-1 text-on-sky-soft hover:text-on-sky"
       >
-        <LogOut aria-hidden="true" className="size-4" />
+        <LogOut aria-hidden="true" className="hidden size-4 sm:block" />
         Sign out
       </button>
     </form>
