@@ -29,9 +29,10 @@ type LightsProps = {
 export function Lights({ lights, view, lookedAt, renderOrder }: LightsProps) {
   const material = useRef<ShaderMaterial>(null);
   const twinkleLeft = useRef(0);
+  const seconds = useRef(0);
   const invalidate = useThree((state) => state.invalidate);
   const geometry = useMemo(() => lightGeometry(lights), [lights]);
-  const uniforms = useMemo(makeUniforms, []);
+  const uniforms = useMemo(() => makeUniforms(), []);
 
   useEffect(
     () => () => {
@@ -54,7 +55,8 @@ export function Lights({ lights, view, lookedAt, renderOrder }: LightsProps) {
     if (twinkleLeft.current > 0) {
       const step = Math.min(delta, 0.1);
       twinkleLeft.current -= step;
-      drawn.seconds.value += step;
+      seconds.current += step;
+      drawn.seconds.value = seconds.current;
       drawn.twinkling.value = Math.max(0, Math.min(1, twinkleLeft.current / 0.6));
       invalidate();
     } else {

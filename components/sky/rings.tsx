@@ -49,7 +49,7 @@ type RingsProps = { marks: readonly SkyMark[]; view: SkyView };
 export function Rings({ marks, view }: RingsProps) {
   const points = useRef<Points>(null);
   const material = useRef<ShaderMaterial>(null);
-  const uniforms = useMemo(makeUniforms, []);
+  const uniforms = useMemo(() => makeUniforms(), []);
   // Vertex 0 is the ring that follows the pointer; it moves without a render.
   const geometry = useMemo(() => {
     const made = new BufferGeometry();

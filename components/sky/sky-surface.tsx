@@ -33,7 +33,7 @@ export function SkySurface({ onPick, onLost, keys, ...scene }: SkySurfaceProps) 
   useEffect(() => {
     const wish = window.matchMedia('(prefers-reduced-motion: reduce)');
     const follow = (): void => {
-      view.reducedMotion = wish.matches;
+      view.preferLessMotion(wish.matches);
     };
     follow();
     wish.addEventListener('change', follow);

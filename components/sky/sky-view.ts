@@ -32,6 +32,10 @@ export class SkyView {
   private wantedFieldDeg: number;
   private readonly listeners = new Set<() => void>();
 
+  preferLessMotion(wanted: boolean): void {
+    this.reducedMotion = wanted;
+  }
+
   constructor(start: { azimuthDeg: number; altitudeDeg: number; fieldDeg?: number }) {
     this.azimuthDeg = this.wantedAzimuthDeg = wrap360(start.azimuthDeg);
     this.altitudeDeg = this.wantedAltitudeDeg = clamp(start.altitudeDeg, lowestLookDeg, highestLookDeg);

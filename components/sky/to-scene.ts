@@ -33,6 +33,6 @@ export const cameraTurn = (
   azimuthDeg: number,
   altitudeDeg: number,
 ): { aboutY: number; aboutX: number } => ({
-  aboutY: -degreesToRadians(azimuthDeg),
+  aboutY: degreesToRadians(-azimuthDeg),
   aboutX: degreesToRadians(altitudeDeg),
 });

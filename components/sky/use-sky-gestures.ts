@@ -1,7 +1,7 @@
 'use client';
 
 import type { PointerEvent as ReactPointerEvent, RefObject } from 'react';
-import { useEffect, useMemo } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { mouseReachPx, pickLight, touchReachPx } from './pick-light';
 import type { SkyLight } from './sky-lights';
 import type { SkyView } from './sky-view';
@@ -45,25 +45,25 @@ export function useSkyGestures({ surface, view, lights, onPick }: GestureInput):
     };
   }, [surface, view]);
 
+  const hands = useRef({ presses: new Map<number, Press>(), dragging: false, pinched: false });
+
   return useMemo(() => {
-    const presses = new Map<number, Press>();
-    let dragging = false;
-    let pinched = false;
 
     const placeOf = (event: ReactPointerEvent<HTMLElement>): { x: number; y: number } => {
       const box = event.currentTarget.getBoundingClientRect();
       return { x: event.clientX - box.left, y: event.clientY - box.top };
     };
     const spread = (): number => {
-      const [first, second] = [...presses.values()];
+      const [first, second] = [...hands.current.presses.values()];
       if (first === undefined || second === undefined) return 0;
       return Math.hypot(first.x - second.x, first.y - second.y);
     };
     const end = (event: ReactPointerEvent<HTMLElement>): void => {
-      presses.delete(event.pointerId);
-      if (presses.size > 0) return;
-      dragging = false;
-      pinched = false;
+      const held = hands.current;
+      held.presses.delete(event.pointerId);
+      if (held.presses.size > 0) return;
+      held.dragging = false;
+      held.pinched = false;
     };
 
     return {
@@ -71,34 +71,36 @@ export function useSkyGestures({ surface, view, lights, onPick }: GestureInput):
         if (event.button !== 0) return;
         const at = placeOf(event);
         event.currentTarget.setPointerCapture(event.pointerId);
-        presses.set(event.pointerId, { ...at, startX: at.x, startY: at.y });
-        if (presses.size > 1) pinched = true;
+        const held = hands.current;
+        held.presses.set(event.pointerId, { ...at, startX: at.x, startY: at.y });
+        if (held.presses.size > 1) held.pinched = true;
       },
       onPointerMove(event) {
         const at = placeOf(event);
-        const press = presses.get(event.pointerId);
+        const held = hands.current;
+        const press = held.presses.get(event.pointerId);
         if (press === undefined) {
           if (event.pointerType === 'mouse') view.point(pickLight(lights.current, view, at, mouseReachPx));
           return;
         }
         const before = spread();
         const moved = { x: at.x - press.x, y: at.y - press.y };
-        if (presses.size === 1) {
+        if (held.presses.size === 1) {
           const far = Math.hypot(at.x - press.startX, at.y - press.startY) > dragStartsPx;
-          if (!dragging && !far) return;
-          dragging = true;
+          if (!held.dragging && !far) return;
+          held.dragging = true;
         }
         press.x = at.x;
         press.y = at.y;
-        const share = 1 / presses.size;
+        const share = 1 / held.presses.size;
         view.dragBy(moved.x * share, moved.y * share);
         const after = spread();
         if (before > 0 && after > 0) view.zoomBy(before / after);
         view.point(null);
       },
       onPointerUp(event) {
-        const known = presses.has(event.pointerId);
-        const wasPick = known && !dragging && !pinched;
+        const held = hands.current;
+        const wasPick = held.presses.has(event.pointerId) && !held.dragging && !held.pinched;
         const at = placeOf(event);
         end(event);
         if (!wasPick) return;
@@ -107,7 +109,7 @@ export function useSkyGestures({ surface, view, lights, onPick }: GestureInput):
       },
       onPointerCancel: end,
       onPointerLeave(event) {
-        if (!presses.has(event.pointerId)) view.point(null);
+        if (!hands.current.presses.has(event.pointerId)) view.point(null);
       },
     };
   }, [view, lights, onPick]);

@@ -23,7 +23,10 @@ export type PairChoiceAction =
   | { type: 'unsay-none' }
   | { type: 'undo' };
 
-/** A resumed draft keeps its picks; a "nothing near it" is asked again, for it was not stored. */
+/**
+ * A resumed draft keeps its picks; a "nothing near it" is asked again, for it was not stored. About a
+ * given star nothing is asked: choosing it was not the learner's doing.
+ */
 export function startChoice(draft: PairDraft, task: Task): PairChoice {
   const given =
     task.givenHip !== null && !draft.picks.some((pick) => pick.hip === task.givenHip)
@@ -32,7 +35,9 @@ export function startChoice(draft: PairDraft, task: Task): PairChoice {
   const picks = [...given, ...draft.picks].slice(0, 2);
   return {
     draft: { ...draft, picks },
-    answered: picks.filter((pick) => pick.lookAlike !== null).map((pick) => pick.hip),
+    answered: picks
+      .filter((pick) => pick.lookAlike !== null || pick.hip === task.givenHip)
+      .map((pick) => pick.hip),
     past: [],
   };
 }

@@ -1,0 +1,117 @@
+import { onDisc } from '@/components/sky/all-sky';
+import { errorMap } from '@/lib/pointing/error-map';
+import type { Telescope } from '@/lib/pointing/scenario';
+import { errorInWords } from './pair-result-words';
+
+type Placed = { azimuthDeg: number; altitudeDeg: number };
+
+type ErrorMapPictureProps = {
+  title: string;
+  stars: readonly [Placed, Placed];
+  telescope: Telescope;
+  fieldRadiusArcmin: number;
+  /** Below the picture: which pair it is. */
+  caption: string;
+};
+
+const radius = 150;
+const fieldRingPx = 5.4;
+const stepDeg = 10;
+
+/** From well inside the field to far outside it; the share is of the field's radius. */
+const classes = [
+  { upTo: 0.33, opacity: 0.35 },
+  { upTo: 0.66, opacity: 0.55 },
+  { upTo: 1, opacity: 0.8 },
+  { upTo: Infinity, opacity: 1 },
+] as const;
+
+/**
+ * Where over the sky a target would land. In each direction the ring is the eyepiece's field and the
+ * disc is the expected miss, to the same scale: a disc that hides its ring means outside the field.
+ * Size tells it, so it needs no colour.
+ */
+export function ErrorMapPicture({ title, stars, telescope, fieldRadiusArcmin, caption }: ErrorMapPictureProps) {
+  const cells = errorMap({ stars, telescope, stepDeg });
+  const errors = cells.map((cell) => cell.errorArcmin);
+  const least = Math.min(...errors);
+  const most = Math.max(...errors);
+  const said =
+    cells.length === 0
+      ? 'This pair leaves the mount undecided: no target can be relied on.'
+      : `Expected miss from ${errorInWords(least)} to ${errorInWords(most)}; the field reaches ${errorInWords(fieldRadiusArcmin)} from its middle.`;
+  return (
+    <figure>
+      <svg viewBox="-172 -172 344 344" role="img" aria-label={`${title}. ${said}`} className="block w-full">
+        <circle r={radius + 6} fill="var(--panel)" stroke="var(--strong)" strokeWidth="1.5" />
+        {cells.map((cell) => {
+          const { x, y } = onDisc(cell, radius);
+          const share = cell.errorArcmin / fieldRadiusArcmin;
+          const opacity = classes.find(({ upTo }) => share <= upTo)?.opacity ?? 1;
+          const outside = share > 1;
+          return (
+            <g key={`${cell.azimuthDeg} ${cell.altitudeDeg}`} transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}>
+              <circle r={fieldRingPx} fill="none" stroke="var(--strong)" strokeWidth="0.9" />
+              <circle
+                r={Math.min(8.2, fieldRingPx * share).toFixed(1)}
+                fill={outside ? 'var(--ink)' : 'var(--accent)'}
+                fillOpacity={opacity}
+              />
+              {outside ? <path d="M-2.6 -2.6 L2.6 2.6 M2.6 -2.6 L-2.6 2.6" stroke="var(--panel)" strokeWidth="1.4" /> : null}
+            </g>
+          );
+        })}
+        {stars.map((star, index) => {
+          const { x, y } = onDisc(star, radius);
+          return (
+            <g key={index} transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}>
+              <path
+                d="M0 -12 L3.2 -3.6 L12 -3.2 L5 2.4 L7.4 11 L0 6 L-7.4 11 L-5 2.4 L-12 -3.2 L-3.2 -3.6 Z"
+                fill="var(--panel)"
+                stroke="var(--ink)"
+                strokeWidth="1.8"
+              />
+            </g>
+          );
+        })}
+        <g fontSize="14" fontWeight="600" fill="var(--ink)" textAnchor="middle" dominantBaseline="central">
+          <text y={-radius - 14}>N</text>
+          <text y={radius + 14}>S</text>
+          <text x={-radius - 13}>E</text>
+          <text x={radius + 13}>W</text>
+        </g>
+      </svg>
+      <figcaption className="text-sm">
+        <span className="font-semibold">{caption}</span>
+        <span className="block text-soft">{said}</span>
+      </figcaption>
+    </figure>
+  );
+}
+
+/** How to read the maps. */
+export function ErrorMapLegend() {
+  const samples = [
+    { share: 0.3, text: 'well inside' },
+    { share: 0.9, text: 'near the edge' },
+    { share: 1.5, text: 'outside' },
+  ];
+  return (
+    <ul className="flex flex-wrap gap-x-6 gap-y-1 text-sm" aria-label="Ring: the eyepiece’s field. Disc: the expected miss.">
+      {samples.map(({ share, text }) => (
+        <li key={text} className="flex items-center gap-2">
+          <svg viewBox="-10 -10 20 20" className="size-6" aria-hidden="true">
+            <circle r={fieldRingPx} fill="none" stroke="var(--strong)" />
+            <circle
+              r={fieldRingPx * share}
+              fill={share > 1 ? 'var(--ink)' : 'var(--accent)'}
+              fillOpacity={share > 1 ? 1 : share > 0.66 ? 0.8 : 0.35}
+            />
+            {share > 1 ? <path d="M-2.6 -2.6 L2.6 2.6 M2.6 -2.6 L-2.6 2.6" stroke="var(--panel)" strokeWidth="1.4" /> : null}
+          </svg>
+          {text}
+        </li>
+      ))}
+    </ul>
+  );
+}
