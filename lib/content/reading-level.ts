@@ -11,7 +11,7 @@ export function syllables(word: string): number {
   const letters = word.toLowerCase().replaceAll(/[^a-z]/g, '');
   if (letters.length <= 3) return letters.length === 0 ? 0 : 1;
   const spoken = letters
-    .replace(/(?:[^laeiouy]es|[^aeiouytd]ed|[^laeiouy]e)$/, '')
+    .replace(/(?:(?<=[aeiouy]l)es?|(?<=[^laeiouy])es?|(?<=[^aeiouytd])ed)$/, '')
     .replace(/^y/, '');
   return Math.max(1, spoken.match(/[aeiouy]{1,2}/g)?.length ?? 1);
 }

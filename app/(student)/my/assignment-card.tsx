@@ -48,7 +48,9 @@ export function AssignmentCard({ assignment, now }: { assignment: StudentAssignm
       </div>
       {lessonSlug === null ? null : (
         <p className="mt-3 text-sm">
-          <TextLink href={routes.lessons.one(lessonSlug)}>Read the lesson first</TextLink>
+          <TextLink href={routes.lessons.one(lessonSlug)}>
+            {assignment.state === 'not-started' ? 'Read the lesson first' : 'Read the lesson again'}
+          </TextLink>
         </p>
       )}
     </article>

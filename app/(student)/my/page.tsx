@@ -37,7 +37,10 @@ export default async function MyWorkPage() {
             <NothingToDo anythingAtAll={assignments.length > 0} />
           )}
         </section>
-        <PracticePanel kits={loadKits().map(({ id, name }) => ({ id, name }))} />
+        <PracticePanel
+          kits={loadKits().map(({ id, name }) => ({ id, name }))}
+          variant={toDo.length > 0 ? 'quiet' : 'primary'}
+        />
         {others.length === 0 ? null : (
           <section aria-labelledby="done">
             <h2 id="done" className="mb-3 text-xl font-semibold">

@@ -4,14 +4,21 @@ import { startPracticeRound } from './actions';
 import { StartForm } from './start-form';
 
 /** Practice under a sky that is new each time. */
-export function PracticePanel({ kits }: { kits: readonly { id: string; name: string }[] }) {
+export function PracticePanel({
+  kits,
+  variant,
+}: {
+  kits: readonly { id: string; name: string }[];
+  /** Quiet while something else is waiting. */
+  variant: 'primary' | 'quiet';
+}) {
   return (
     <Panel title="Practise as often as you like">
       <p className="mb-4 max-w-measure">
         Pick the pair, on a new sky each time, with hints and the reason at once. Practice never
         counts for a mark.
       </p>
-      <StartForm action={startPracticeRound} label="Practise">
+      <StartForm action={startPracticeRound} label="Practise" variant={variant}>
         <div className="flex min-w-44 flex-col gap-1">
           <label htmlFor="practice-kit" className="text-sm font-semibold">
             Telescope

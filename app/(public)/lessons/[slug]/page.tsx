@@ -37,8 +37,7 @@ function figureKits() {
 }
 
 /** The address that this request came to, for the metadata; nothing is decided by it. */
-async function fullAddress(path: string): Promise<string> {
-  const request = await headers();
+function fullAddress(request: Pick<Headers, 'get'>, path: string): string {
   const host = request.get('host') ?? 'localhost';
   return `${request.get('x-forwarded-proto') ?? 'http'}://${host}${path}`;
 }
@@ -51,12 +50,16 @@ export default async function LessonPage({ params }: LessonPageProps) {
     const found = all.find((one) => one.slug === wanted);
     return found === undefined ? null : { slug: found.slug, title: found.frontMatter.title };
   };
-  const resource = learningResource(frontMatter, await fullAddress(routes.lessons.one(slug)));
+  const request = await headers();
+  const resource = learningResource(frontMatter, fullAddress(request, routes.lessons.one(slug)));
   const components = lessonComponents(lessonView(lesson), { kits: figureKits() }, answerCheck);
   return (
     <>
       <script
         type="application/ld+json"
+        nonce={request.get('x-nonce') ?? undefined}
+        // The browser hides the nonce from scripts once it has read it.
+        suppressHydrationWarning
         // Our own metadata, with every "<" escaped.
         dangerouslySetInnerHTML={{ __html: jsonForScript(resource) }}
       />
