@@ -3,8 +3,9 @@ import { classNames } from './class-names';
 
 type CheckboxProps = Omit<ComponentProps<'input'>, 'type'> & { label: ReactNode; hint?: ReactNode };
 
+/** Its colours, empty and chosen, are in globals.css: a utility here would outdo those of :checked. */
 export const choiceLook =
-  'mt-[0.15em] size-[1.45rem] shrink-0 appearance-none border border-strong bg-panel bg-center bg-no-repeat disabled:opacity-60';
+  'mt-[0.15em] size-[1.45rem] shrink-0 appearance-none border disabled:opacity-60';
 
 /** A choice of yes or no. The whole row is the target. */
 export function Checkbox({ label, hint, className, id, ...rest }: CheckboxProps) {

@@ -2,7 +2,7 @@ import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, expect, test, vi } from 'vitest';
 import { Button } from './button';
-import { Checkbox } from './checkbox';
+import { Checkbox, choiceLook } from './checkbox';
 import { ErrorSummary } from './error-summary';
 import { Field } from './field';
 import { Meter } from './meter';
@@ -84,6 +84,10 @@ test('a checkbox is ticked by its label', async () => {
   await userEvent.click(screen.getByText('Allow practice'));
   const box = screen.getByRole('checkbox', { name: 'Allow practice' });
   expect(box).toHaveProperty('checked', true);
+});
+
+test('no utility outdoes the colours of a ticked box, which the style sheet sets', () => {
+  expect(choiceLook).not.toMatch(/(^|\s)(bg-|border-[a-z])/);
 });
 
 test.each([
