@@ -17,9 +17,12 @@ test('a code is made of eight signs of the alphabet', () => {
   expect(() => classCodeFrom(Uint8Array.of(1))).toThrow(RangeError);
 });
 
-test.each(['23za-kqwz', ' 23ZA KQWZ ', '23ZA–KQWZ', '２３zakqwz'])('"%s" is read as 23ZAKQWZ', (typed) => {
-  expect(normaliseClassCode(typed)).toBe('23ZAKQWZ');
-});
+test.each(['23za-kqwz', ' 23ZA KQWZ ', '23ZA–KQWZ', '２３zakqwz'])(
+  '"%s" is read as 23ZAKQWZ',
+  (typed) => {
+    expect(normaliseClassCode(typed)).toBe('23ZAKQWZ');
+  },
+);
 
 test('the printed form reads back as the code', () => {
   expect(formatClassCode('23ZAKQWZ')).toBe('23ZA-KQWZ');

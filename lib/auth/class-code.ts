@@ -13,7 +13,10 @@ export const formatClassCode = (code: string): string => `${code.slice(0, 4)}-${
 
 /** What was typed, in the one form that is stored: capitals, no spaces or dashes. */
 export const normaliseClassCode = (typed: string): string =>
-  typed.normalize('NFKC').toUpperCase().replace(/[\s\-–—_.]/g, '');
+  typed
+    .normalize('NFKC')
+    .toUpperCase()
+    .replace(/[\s\-–—_.]/g, '');
 
 /** What was typed, in the one form that is hashed: "apple-river-stone". */
 export const normaliseCardWords = (typed: string): string =>

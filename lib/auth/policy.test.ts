@@ -13,7 +13,11 @@ import {
   type Viewer,
 } from './policy';
 
-const teacher = (teacherId: string): Viewer => ({ kind: 'teacher', teacherId, displayName: teacherId });
+const teacher = (teacherId: string): Viewer => ({
+  kind: 'teacher',
+  teacherId,
+  displayName: teacherId,
+});
 const student = (studentId: string, classId: string): Viewer => ({
   kind: 'student',
   studentId,
@@ -53,7 +57,11 @@ describe('who may', () => {
     ['change the class', (v) => canTeachClass(v, schoolClass), ['owner', 'teacher']],
     ['dispose of the class', (v) => canOwnClass(v, schoolClass), ['owner']],
     ['work on the attempt', (v) => canWorkOnAttempt(v, attempt), ['student']],
-    ['see the attempt', (v) => canSeeAttempt(v, attempt), ['owner', 'teacher', 'observer', 'student']],
+    [
+      'see the attempt',
+      (v) => canSeeAttempt(v, attempt),
+      ['owner', 'teacher', 'observer', 'student'],
+    ],
     [
       'see the result at once',
       (v) => canSeeResult(v, { ...attempt, feedbackVisible: true }),

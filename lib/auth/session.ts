@@ -3,10 +3,7 @@ import { cookies, headers } from 'next/headers';
 import { cache } from 'react';
 import { systemClock } from '../data/clock';
 import { env } from '../data/env';
-import {
-  createTeacherFromInvitation,
-  type NewTeacher,
-} from '../data/invitations';
+import { createTeacherFromInvitation, type NewTeacher } from '../data/invitations';
 import type { Result } from '../data/result';
 import {
   endSessionById,
@@ -47,7 +44,10 @@ async function tryOrigin(): Promise<TryOrigin> {
   const name = cookieName('device');
   const device = jar.get(name)?.value ?? null;
   if (device === null) jar.set(name, newToken(), { ...cookieOptions(), maxAge: 365 * 24 * 3600 });
-  const forwarded = (await headers()).get('x-forwarded-for')?.split(',').map((part) => part.trim());
+  const forwarded = (await headers())
+    .get('x-forwarded-for')
+    ?.split(',')
+    .map((part) => part.trim());
   // The last entry is the one that the nearest proxy (or the server itself) wrote.
   const address = (env().trustProxy ? forwarded?.at(-1) : forwarded?.[0]) ?? null;
   return { device, address };

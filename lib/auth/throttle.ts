@@ -32,7 +32,9 @@ async function takes(bucket: RateLimiterMemory, key: string): Promise<boolean> {
  */
 export async function beginTry(
   source: TrySource,
-): Promise<{ allowed: false } | { allowed: true; succeeded(): Promise<void>; failed(): Promise<void> }> {
+): Promise<
+  { allowed: false } | { allowed: true; succeeded(): Promise<void>; failed(): Promise<void> }
+> {
   if (source.address !== null) {
     const used = await byAddress.get(source.address);
     if (used !== null && used.consumedPoints >= byAddress.points) return { allowed: false };

@@ -22,7 +22,10 @@ export type AnswerKeyPreview = {
 };
 
 /** What the sky of an assignment allows, before anybody is asked. For the class's teachers only. */
-export async function previewAnswerKey(viewer: Viewer, assignmentId: string): Promise<AnswerKeyPreview | null> {
+export async function previewAnswerKey(
+  viewer: Viewer,
+  assignmentId: string,
+): Promise<AnswerKeyPreview | null> {
   const row = await db().assignment.findUnique({
     where: { id: assignmentId },
     select: { class: { select: classAccessSelect }, parts: partsSelect },
@@ -36,9 +39,20 @@ export async function previewAnswerKey(viewer: Viewer, assignmentId: string): Pr
   const key = storedAnswerKey({ scenario, instant: parsed.instant, frame, catalogue });
   const variants = templates.map((template) => {
     const seed = hmacOf('preview', assignmentId, template);
-    const variant = generatePairVariant({ seed, scenario, templates: [template], windowMinutes, catalogue });
+    const variant = generatePairVariant({
+      seed,
+      scenario,
+      templates: [template],
+      windowMinutes,
+      catalogue,
+    });
     const { instant } = variant.frame;
-    const { pairs } = storedAnswerKey({ scenario: variant.scenario, instant, frame: variant.frame, catalogue });
+    const { pairs } = storedAnswerKey({
+      scenario: variant.scenario,
+      instant,
+      frame: variant.frame,
+      catalogue,
+    });
     return { template, sample: pairs[0] ?? null };
   });
   return { key, frame, variants };

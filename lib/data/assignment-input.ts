@@ -35,7 +35,9 @@ export const assignmentInputSchema = z.strictObject({
   templates: z
     .array(z.enum(pairTemplates))
     .min(1, 'Choose at least one kind of task.')
-    .refine((list) => new Set(list).size === list.length, { error: 'A kind of task is named twice.' }),
+    .refine((list) => new Set(list).size === list.length, {
+      error: 'A kind of task is named twice.',
+    }),
   /** The variants' instants lie within ± this many minutes of the scenario's. */
   windowMinutes: z.number().int().min(0).max(180),
   policy: assignmentPolicySchema,

@@ -20,7 +20,15 @@ export const partsSelect = {
     templates: true,
     windowMinutes: true,
     scenarioVersion: {
-      select: { id: true, scenarioId: true, version: true, placeName: true, kitId: true, siteId: true, content: true },
+      select: {
+        id: true,
+        scenarioId: true,
+        version: true,
+        placeName: true,
+        kitId: true,
+        siteId: true,
+        content: true,
+      },
     },
   },
 } as const;
@@ -72,11 +80,16 @@ export function readAssignmentInput(input: unknown): Result<AssignmentInput> {
   if (!parsed.success) {
     // The scenario's own reader says it better.
     const fromScenario = scenarioProblem(input);
-    if (fromScenario !== null && firstField(parsed.error)?.startsWith('scenario') === true) return fromScenario;
+    if (fromScenario !== null && firstField(parsed.error)?.startsWith('scenario') === true)
+      return fromScenario;
     return failure('bad-input', firstMessage(parsed.error), firstField(parsed.error));
   }
   if (!isTimeZone(parsed.data.dueTimeZone)) {
-    return failure('bad-input', 'This time zone is not known. Choose one from the list.', 'dueTimeZone');
+    return failure(
+      'bad-input',
+      'This time zone is not known. Choose one from the list.',
+      'dueTimeZone',
+    );
   }
   return scenarioProblem(parsed.data) ?? success(parsed.data);
 }
@@ -86,6 +99,7 @@ function scenarioProblem(input: unknown) {
   const parsed = parseScenario(input.scenario);
   if (parsed.ok) return null;
   const [problem] = parsed.problems;
-  if (problem === undefined) return failure('bad-input', 'The scenario cannot be read.', 'scenario');
+  if (problem === undefined)
+    return failure('bad-input', 'The scenario cannot be read.', 'scenario');
   return failure('bad-input', `${problem.field} ${problem.message}`, `scenario.${problem.field}`);
 }

@@ -53,7 +53,8 @@ export async function getAttemptResult(
       student: { select: { ...standingSelect.student.select, displayName: true } },
     },
   });
-  if (attempt === null || attempt.submittedAt === null || !canSeeAttempt(viewer, attempt)) return null;
+  if (attempt === null || attempt.submittedAt === null || !canSeeAttempt(viewer, attempt))
+    return null;
   const { policy, ...standing } = standingOf(attempt, clock.now());
   const { feedbackVisible } = standing;
   const mark = canSeeResult(viewer, { ...attempt, feedbackVisible }) ? attempt.marks[0] : undefined;

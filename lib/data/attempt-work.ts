@@ -52,7 +52,10 @@ const alreadySubmitted = () =>
   failure('already-submitted', 'This attempt was submitted before. The first answer counts.');
 
 const nextSequence = async (transaction: Transaction, attemptId: string): Promise<number> => {
-  const last = await transaction.event.aggregate({ where: { attemptId }, _max: { sequence: true } });
+  const last = await transaction.event.aggregate({
+    where: { attemptId },
+    _max: { sequence: true },
+  });
   return (last._max.sequence ?? 0) + 1;
 };
 
@@ -75,7 +78,10 @@ export async function saveDraft(
   if (!parsed.success) return unreadable(parsed.error);
   const { sequence, draft } = parsed.data;
   return db().$transaction(async (transaction) => {
-    const now = await transaction.attempt.findUnique({ where: { id: attemptId }, select: { status: true } });
+    const now = await transaction.attempt.findUnique({
+      where: { id: attemptId },
+      select: { status: true },
+    });
     if (now?.status !== 'open') return alreadySubmitted();
     if (sequence < (await nextSequence(transaction, attemptId))) {
       const there = await transaction.event.findUnique({
@@ -141,7 +147,9 @@ export async function submitAttempt(
     });
     if (count === 0) return false;
     const { graderVersion, total } = result;
-    await transaction.mark.create({ data: { attemptId, graderVersion, total, result, gradedAt: now } });
+    await transaction.mark.create({
+      data: { attemptId, graderVersion, total, result, gradedAt: now },
+    });
     const sequence = await nextSequence(transaction, attemptId);
     await transaction.event.create({
       data: { attemptId, sequence, kind: 'submitted', payload: submission, at: now },
@@ -156,7 +164,11 @@ export async function submitAttempt(
   return success({ attemptId, result: feedbackVisible ? result : null, late });
 }
 
-function firstAnswer(attempt: AttemptRow, idempotencyKey: string, now: Date): Result<SubmittedAttempt> {
+function firstAnswer(
+  attempt: AttemptRow,
+  idempotencyKey: string,
+  now: Date,
+): Result<SubmittedAttempt> {
   if (attempt.submissionKey !== idempotencyKey) return alreadySubmitted();
   const { late, feedbackVisible } = standingOf(attempt, now);
   const [mark] = attempt.marks;
@@ -166,14 +178,17 @@ function firstAnswer(attempt: AttemptRow, idempotencyKey: string, now: Date): Re
 
 function grade(attempt: AttemptRow, submission: PairSubmission): Result<PairResult> {
   const grader = pairGrader(attempt.graderVersion);
-  if (grader === undefined) throw new Error(`there is no grader of version ${attempt.graderVersion}`);
+  if (grader === undefined)
+    throw new Error(`there is no grader of version ${attempt.graderVersion}`);
   const grading = grader({
     variant: storedVariantSchema.parse(attempt.variant),
     answerKey: storedAnswerKeySchema.parse(attempt.answerKey),
     submission,
     catalogue: loadCatalogue(),
   });
-  return grading.ok ? success(grading.result) : failure(grading.refusal.code, refusalMessage(grading.refusal));
+  return grading.ok
+    ? success(grading.result)
+    : failure(grading.refusal.code, refusalMessage(grading.refusal));
 }
 
 /** Why an answer cannot be marked, and what to do. */

@@ -115,7 +115,11 @@ export async function createClass(
   const name = classNameSchema.safeParse(input.name);
   if (!name.success) return failure('bad-input', firstMessage(name.error), 'name');
   if (!isTimeZone(input.timeZone)) {
-    return failure('bad-input', 'This time zone is not known. Choose one from the list.', 'timeZone');
+    return failure(
+      'bad-input',
+      'This time zone is not known. Choose one from the list.',
+      'timeZone',
+    );
   }
   const now = clock.now();
   const { id } = await db().class.create({
@@ -145,7 +149,11 @@ export async function getClass(viewer: Viewer, classId: string): Promise<ClassDe
   );
 }
 
-export async function renameClass(viewer: Viewer, classId: string, name: string): Promise<Result<null>> {
+export async function renameClass(
+  viewer: Viewer,
+  classId: string,
+  name: string,
+): Promise<Result<null>> {
   if (!(await mayWithClass(viewer, classId, canTeachClass))) return notFound();
   const parsed = classNameSchema.safeParse(name);
   if (!parsed.success) return failure('bad-input', firstMessage(parsed.error), 'name');
@@ -164,7 +172,12 @@ export async function rotateClassCode(
   try {
     await db().$transaction(async (transaction) => {
       await transaction.class.update({ where: { id: classId }, data: { code } });
-      await writeAudit(transaction, viewer, { classId, action: 'class-code', subject: classId }, clock);
+      await writeAudit(
+        transaction,
+        viewer,
+        { classId, action: 'class-code', subject: classId },
+        clock,
+      );
     });
   } catch (error) {
     if (isUniqueViolation(error)) return failure('try-again', 'That did not work. Try again.');
@@ -197,7 +210,8 @@ export async function setRetentionDate(
 ): Promise<Result<null>> {
   if (!(await mayWithClass(viewer, classId, canOwnClass))) return notFound();
   const parsed = z.iso.date().safeParse(date);
-  if (!parsed.success) return failure('bad-input', 'Give the date as year-month-day.', 'retentionDate');
+  if (!parsed.success)
+    return failure('bad-input', 'Give the date as year-month-day.', 'retentionDate');
   const retentionDate = new Date(`${parsed.data}T00:00:00Z`);
   if (retentionDate <= clock.now()) {
     return failure('bad-input', 'Choose a day in the future.', 'retentionDate');

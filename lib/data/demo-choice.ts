@@ -7,11 +7,16 @@ import type { PairVariant } from '../variants/pair-variant';
 export type DemoSkill = 'best' | 'middling' | 'poor';
 
 /** An answer of that quality. Only the good ones look out for what could be mistaken for a star. */
-export function demoChoice(variant: PairVariant, answerKey: AnswerKey, skill: DemoSkill): PairSubmission {
+export function demoChoice(
+  variant: PairVariant,
+  answerKey: AnswerKey,
+  skill: DemoSkill,
+): PairSubmission {
   const pairs = rightPairs(variant, answerKey);
   const best = pairs[0];
   if (best === undefined) return pairWithoutHope(answerKey, skill);
-  const middling = pairs.find(({ hitRate }) => hitRate < 0.85 * best.hitRate) ?? pairs.at(-1) ?? best;
+  const middling =
+    pairs.find(({ hitRate }) => hitRate < 0.85 * best.hitRate) ?? pairs.at(-1) ?? best;
   const pair = { best, middling, poor: pairs.at(-1) ?? best }[skill];
   const chosen = (hip: number) => {
     const caution = answerKey.stars.find((star) => star.hip === hip)?.cautions[0];
@@ -28,7 +33,8 @@ function pairWithoutHope({ stars }: AnswerKey, skill: DemoSkill): PairSubmission
   const [first, second] = stars
     .filter(({ altitudeDeg }) => altitudeDeg > 5)
     .toSorted((a, b) => a.magnitude - b.magnitude);
-  if (skill === 'best' || first === undefined || second === undefined) return { kind: 'none-usable' };
+  if (skill === 'best' || first === undefined || second === undefined)
+    return { kind: 'none-usable' };
   return {
     kind: 'pair',
     stars: [

@@ -9,7 +9,10 @@ const dayMs = 24 * 3_600_000;
 
 /** 18:00 by the school's clock, that many days from now; six in the evening never falls into a change of clocks. */
 export function sixInTheEvening(now: Date, days: number, timeZone: string): string {
-  const localDate = localTimeOfInstant(new Date(now.getTime() + days * dayMs).toISOString(), timeZone).slice(0, 10);
+  const localDate = localTimeOfInstant(
+    new Date(now.getTime() + days * dayMs).toISOString(),
+    timeZone,
+  ).slice(0, 10);
   const time = instantOfLocalTime(`${localDate}T18:00`, timeZone);
   if (!time.ok) throw new Error(`18:00 does not exist in ${timeZone} on ${localDate}`);
   return time.instant;

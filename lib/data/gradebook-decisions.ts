@@ -29,7 +29,11 @@ const extensionSchema = z.strictObject({
 });
 
 /** The class, if the viewer teaches it and the student is in it. */
-async function classFor(viewer: Viewer, studentId: string, assignmentId: string): Promise<string | null> {
+async function classFor(
+  viewer: Viewer,
+  studentId: string,
+  assignmentId: string,
+): Promise<string | null> {
   const classId = await classOfAssignment(viewer, assignmentId, canTeachClass);
   if (classId === null) return null;
   return (await db().student.count({ where: { id: studentId, classId } })) === 0 ? null : classId;
@@ -85,7 +89,10 @@ export async function overrideMark(
 ): Promise<Result<null>> {
   const parsed = read(markSchema, input);
   // Whoever may not know of the thing does not learn what is wrong with the input either.
-  if (!parsed.ok) return (await classFor(viewer, input.studentId, input.assignmentId)) === null ? notFound() : parsed;
+  if (!parsed.ok)
+    return (await classFor(viewer, input.studentId, input.assignmentId)) === null
+      ? notFound()
+      : parsed;
   return decide(viewer, parsed.value, { mark: parsed.value.mark }, 'mark-overridden', clock);
 }
 
@@ -96,7 +103,10 @@ export async function excuse(
   clock: Clock = systemClock,
 ): Promise<Result<null>> {
   const parsed = read(excuseSchema, input);
-  if (!parsed.ok) return (await classFor(viewer, input.studentId, input.assignmentId)) === null ? notFound() : parsed;
+  if (!parsed.ok)
+    return (await classFor(viewer, input.studentId, input.assignmentId)) === null
+      ? notFound()
+      : parsed;
   return decide(viewer, parsed.value, { excused: parsed.value.excused }, 'excused', clock);
 }
 

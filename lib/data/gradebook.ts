@@ -76,7 +76,12 @@ export async function getGradebook(
     db().student.findMany({
       where: { classId },
       orderBy: { cardNumber: 'asc' },
-      select: { id: true, displayName: true, cardNumber: true, groups: { select: { groupId: true } } },
+      select: {
+        id: true,
+        displayName: true,
+        cardNumber: true,
+        groups: { select: { groupId: true } },
+      },
     }),
     loadAssignments(classId),
   ]);
@@ -107,8 +112,11 @@ function cellOf(student: StudentRow, assignment: AssignmentRow, now: Date): Grad
     ),
   );
   const latest = attempts.at(-1);
-  const policy = latest === undefined ? policyOfColumns(assignment) : policyOfAttempt(latest.policy);
-  const standings = submitted.map((attempt) => standingOf({ ...attempt, student, assignment }, now));
+  const policy =
+    latest === undefined ? policyOfColumns(assignment) : policyOfAttempt(latest.policy);
+  const standings = submitted.map((attempt) =>
+    standingOf({ ...attempt, student, assignment }, now),
+  );
   const counted = countedMark(
     submitted.flatMap(({ marks }, index) => {
       const raw = marks[0]?.total;

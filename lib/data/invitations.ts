@@ -126,7 +126,11 @@ const newTeacherSchema = z.object({
 });
 
 const invitationRefused = () =>
-  failure('invitation-refused', 'This token is unknown, used or out of date. Ask for a new one.', 'token');
+  failure(
+    'invitation-refused',
+    'This token is unknown, used or out of date. Ask for a new one.',
+    'token',
+  );
 
 /**
  * Uses up an invitation. A teacher who has an account already gives its password and joins the class
@@ -139,7 +143,8 @@ export async function createTeacherFromInvitation(
   clock: Clock = systemClock,
 ): Promise<Result<{ teacherId: string }>> {
   const parsed = newTeacherSchema.safeParse(input);
-  if (!parsed.success) return failure('bad-input', firstMessage(parsed.error), firstField(parsed.error));
+  if (!parsed.success)
+    return failure('bad-input', firstMessage(parsed.error), firstField(parsed.error));
   const { token, displayName, email, password } = parsed.data;
   const attempt = await beginTry({ account: `teacher ${email}`, ...origin });
   if (!attempt.allowed) {
@@ -157,7 +162,11 @@ export async function createTeacherFromInvitation(
   });
   if (account !== null && !(await secretMatches(account.passwordHash, password))) {
     await attempt.failed();
-    return failure('sign-in-refused', 'This address has an account here: give its password.', 'password');
+    return failure(
+      'sign-in-refused',
+      'This address has an account here: give its password.',
+      'password',
+    );
   }
   const passwordHash = account?.passwordHash ?? (await hashSecret(password));
   try {

@@ -39,9 +39,10 @@ export function oneAtATime(connection: Connection): Connection {
       const end = await turn();
       try {
         const transaction = await connection.startTransaction(isolationLevel);
-        const { commit, rollback } = transaction;
-        transaction.commit = () => commit.call(transaction).finally(end);
-        transaction.rollback = () => rollback.call(transaction).finally(end);
+        const commit = transaction.commit.bind(transaction);
+        const rollback = transaction.rollback.bind(transaction);
+        transaction.commit = () => commit().finally(end);
+        transaction.rollback = () => rollback().finally(end);
         return transaction;
       } catch (error) {
         end();

@@ -9,7 +9,13 @@ import { generatePairVariant } from '../variants/generate-pair-variant';
 import { pairTemplates, type PairVariant } from '../variants/pair-variant';
 import { refusalMessage } from './attempt-work';
 import { systemClock, type Clock } from './clock';
-import { defaultPlace, eveningScenario, kitOrFirst, siteOrSchoolYard, tonightAt } from './default-evening';
+import {
+  defaultPlace,
+  eveningScenario,
+  kitOrFirst,
+  siteOrSchoolYard,
+  tonightAt,
+} from './default-evening';
 import { getPlace, type Place } from './places';
 import { failure, success, type Result } from './result';
 
@@ -23,7 +29,10 @@ export type VisitorRoundRequest = {
   localTime?: string;
 };
 /** The request with every choice made: put it into the address, and the same round can be made again. */
-export type VisitorRound = Required<VisitorRoundRequest> & { placeName: string; variant: PairVariant };
+export type VisitorRound = Required<VisitorRoundRequest> & {
+  placeName: string;
+  variant: PairVariant;
+};
 
 const requestSchema = z.object({
   seed: z.string().min(1).max(100),
@@ -45,14 +54,19 @@ export async function makeVisitorRound(
   if (!parsed.success) return failure('bad-input', 'The address of this round cannot be read.');
   const { seed, placeId = defaultPlace.id } = parsed.data;
   const place = await placeOf(placeId);
-  if (place === null) return failure('unknown-place', 'This place is not known. Search for it again.', 'placeId');
+  if (place === null)
+    return failure('unknown-place', 'This place is not known. Search for it again.', 'placeId');
   const kit = kitOrFirst(parsed.data.kitId ?? null);
   const site = siteOrSchoolYard(parsed.data.siteId ?? null);
   const localTime = parsed.data.localTime ?? tonightAt(place, clock.now());
   const checked = parseScenario(eveningScenario({ place, localTime, kit, site }));
   if (!checked.ok) {
     const [problem] = checked.problems;
-    return failure('bad-input', `${problem?.field ?? 'scenario'} ${problem?.message ?? 'cannot be read.'}`, problem?.field);
+    return failure(
+      'bad-input',
+      `${problem?.field ?? 'scenario'} ${problem?.message ?? 'cannot be read.'}`,
+      problem?.field,
+    );
   }
   const variant = generatePairVariant({
     seed,
@@ -72,7 +86,8 @@ export async function gradeVisitorRound(
   submission: unknown,
 ): Promise<Result<PairResult>> {
   const parsed = pairSubmissionSchema.safeParse(submission);
-  if (!parsed.success) return failure('bad-input', 'This answer cannot be read. Nothing was counted.');
+  if (!parsed.success)
+    return failure('bad-input', 'This answer cannot be read. Nothing was counted.');
   const round = await makeVisitorRound(request);
   if (!round.ok) return round;
   const { variant } = round.value;

@@ -4,7 +4,11 @@ export type Result<T> = { ok: true; value: T } | { ok: false; problem: Problem }
 
 export const success = <T>(value: T): Result<T> => ({ ok: true, value });
 
-export function failure(code: string, message: string, field?: string): { ok: false; problem: Problem } {
+export function failure(
+  code: string,
+  message: string,
+  field?: string,
+): { ok: false; problem: Problem } {
   return { ok: false, problem: field === undefined ? { code, message } : { code, message, field } };
 }
 

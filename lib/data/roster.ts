@@ -72,7 +72,11 @@ export async function addStudents(
   for (const [index, name] of names.entries()) {
     const parsed = studentNameSchema.safeParse(name);
     if (!parsed.success) {
-      return failure('bad-input', `Line ${index + 1}: ${firstMessage(parsed.error)}`, `names.${index}`);
+      return failure(
+        'bad-input',
+        `Line ${index + 1}: ${firstMessage(parsed.error)}`,
+        `names.${index}`,
+      );
     }
     displayNames.push(parsed.data);
   }
@@ -99,7 +103,11 @@ export async function addStudents(
   });
 }
 
-export async function renameStudent(viewer: Viewer, studentId: string, name: string): Promise<Result<null>> {
+export async function renameStudent(
+  viewer: Viewer,
+  studentId: string,
+  name: string,
+): Promise<Result<null>> {
   if ((await classOfStudent(viewer, studentId, canTeachClass)) === null) return notFound();
   const parsed = studentNameSchema.safeParse(name);
   if (!parsed.success) return failure('bad-input', firstMessage(parsed.error), 'name');
@@ -152,7 +160,12 @@ export async function removeStudent(
     await transaction.student.delete({ where: { id: studentId } });
     // What the audit says about this student goes as well: a deleted child leaves no trace.
     await transaction.audit.deleteMany({ where: { classId, subject: { contains: studentId } } });
-    await writeAudit(transaction, viewer, { classId, action: 'student-removed', subject: 'student' }, clock);
+    await writeAudit(
+      transaction,
+      viewer,
+      { classId, action: 'student-removed', subject: 'student' },
+      clock,
+    );
   });
   return success(null);
 }
@@ -166,7 +179,11 @@ export async function issueCards(
 ): Promise<Result<SignInCard[]>> {
   if (!(await mayWithClass(viewer, classId, canTeachClass))) return notFound();
   const chosen =
-    which === 'all' ? {} : which === 'without-card' ? { secretHash: null } : { id: { in: [...which] } };
+    which === 'all'
+      ? {}
+      : which === 'without-card'
+        ? { secretHash: null }
+        : { id: { in: [...which] } };
   const students = await db().student.findMany({
     where: { classId, ...chosen },
     orderBy: { cardNumber: 'asc' },

@@ -141,7 +141,12 @@ export async function listSessionsOf(
     .filter((session) =>
       session.student === null
         ? !expired(session, now, idleLimit.teacher, longest.teacher)
-        : !expired(session, now, studentIdle(session.student.class.idleSignOutMinutes), longest.student),
+        : !expired(
+            session,
+            now,
+            studentIdle(session.student.class.idleSignOutMinutes),
+            longest.student,
+          ),
     )
     .map(({ id, tokenHash, createdAt, lastSeenAt, device }) => ({
       id,

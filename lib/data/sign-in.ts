@@ -16,7 +16,10 @@ const tooManyTries = () =>
   failure('too-many-tries', 'That was tried too often. Wait ten minutes, then try again.');
 /** The same whichever part was wrong, so that a guess learns nothing. */
 const cardRefused = () =>
-  failure('sign-in-refused', 'Class code, card number and words do not go together. Check each on the card.');
+  failure(
+    'sign-in-refused',
+    'Class code, card number and words do not go together. Check each on the card.',
+  );
 const passwordRefused = () =>
   failure('sign-in-refused', 'E-mail address and password do not go together.');
 
@@ -38,7 +41,10 @@ export async function checkCard(
 ): Promise<Result<{ studentId: string }>> {
   const parsed = cardSchema.safeParse(input);
   const card = parsed.success ? parsed.data : { classCode: '', cardNumber: 0, words: '' };
-  const attempt = await beginTry({ account: `card ${card.classCode} ${card.cardNumber}`, ...origin });
+  const attempt = await beginTry({
+    account: `card ${card.classCode} ${card.cardNumber}`,
+    ...origin,
+  });
   if (!attempt.allowed) {
     await logSecurityEvent('sign-in-throttled', null, clock);
     return tooManyTries();

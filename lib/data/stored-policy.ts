@@ -1,5 +1,13 @@
-import { assignmentPolicySchema, type AssignmentPolicy, type CountingAttempt, type FeedbackTime } from './assignment-input';
-import type { CountingAttempt as CountingColumn, FeedbackTime as FeedbackColumn } from './generated/enums';
+import {
+  assignmentPolicySchema,
+  type AssignmentPolicy,
+  type CountingAttempt,
+  type FeedbackTime,
+} from './assignment-input';
+import type {
+  CountingAttempt as CountingColumn,
+  FeedbackTime as FeedbackColumn,
+} from './generated/enums';
 
 /** The words of the database's enumerations carry underscores. */
 const feedbackOfColumn: Record<FeedbackColumn, FeedbackTime> = {
@@ -61,4 +69,5 @@ export const columnsOfPolicy = (policy: AssignmentPolicy): PolicyColumns => ({
 });
 
 /** The policy that an attempt froze at its start. */
-export const policyOfAttempt = (stored: unknown): AssignmentPolicy => assignmentPolicySchema.parse(stored);
+export const policyOfAttempt = (stored: unknown): AssignmentPolicy =>
+  assignmentPolicySchema.parse(stored);

@@ -76,7 +76,12 @@ export async function listStudentAssignments(
   return rows.map((row) => summary(row, studentId, accommodation?.extraAttempts ?? 0, now));
 }
 
-function summary(row: AssignmentRow, studentId: string, extraAttempts: number, now: Date): StudentAssignment {
+function summary(
+  row: AssignmentRow,
+  studentId: string,
+  extraAttempts: number,
+  now: Date,
+): StudentAssignment {
   const current = policyOfColumns(row);
   const { attempts } = row;
   const open = attempts.find(({ status }) => status === 'open');
@@ -106,7 +111,8 @@ function summary(row: AssignmentRow, studentId: string, extraAttempts: number, n
   const [override] = row.overrides;
   const mark = override?.mark ?? countedMark(marked, policy.counting)?.mark ?? null;
   const dueAt =
-    extension?.toISOString() ?? (open === undefined ? current.dueAt : policyOfAttempt(open.policy).dueAt);
+    extension?.toISOString() ??
+    (open === undefined ? current.dueAt : policyOfAttempt(open.policy).dueAt);
   return {
     assignmentId: row.id,
     title: row.title,
@@ -127,7 +133,8 @@ function summary(row: AssignmentRow, studentId: string, extraAttempts: number, n
     mark: feedbackVisible ? mark : null,
     passMark: policy.passMark,
     attemptsUsed: attempts.length,
-    attemptsAllowed: current.attemptsAllowed === null ? null : current.attemptsAllowed + extraAttempts,
+    attemptsAllowed:
+      current.attemptsAllowed === null ? null : current.attemptsAllowed + extraAttempts,
     openAttemptId: open?.id ?? null,
     lastSubmittedAttemptId: submitted.at(-1)?.id ?? null,
     feedbackVisible,

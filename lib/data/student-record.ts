@@ -8,7 +8,13 @@ import { systemClock, type Clock } from './clock';
 import { db } from './db';
 
 export type StudentRecord = {
-  student: { id: string; displayName: string; cardNumber: number; classId: string; className: string };
+  student: {
+    id: string;
+    displayName: string;
+    cardNumber: number;
+    classId: string;
+    className: string;
+  };
   attempts: {
     attemptId: string;
     assignmentId: string | null;
@@ -98,10 +104,20 @@ export async function exportStudent(viewer: Viewer, studentId: string): Promise<
       accommodation: { select: { extraAttempts: true } },
       groups: { select: { group: { select: { name: true } } } },
       sessions: { select: { createdAt: true, lastSeenAt: true, endedAt: true, device: true } },
-      overrides: { select: { assignmentId: true, mark: true, excused: true, note: true, changedAt: true } },
+      overrides: {
+        select: { assignmentId: true, mark: true, excused: true, note: true, changedAt: true },
+      },
       extensions: { select: { assignmentId: true, dueAt: true, note: true, changedAt: true } },
       observations: {
-        select: { skill: true, level: true, gates: true, instrument: true, conditions: true, note: true, observedAt: true },
+        select: {
+          skill: true,
+          level: true,
+          gates: true,
+          instrument: true,
+          conditions: true,
+          note: true,
+          observedAt: true,
+        },
       },
       attempts: {
         orderBy: { startedAt: 'asc' },
@@ -116,7 +132,10 @@ export async function exportStudent(viewer: Viewer, studentId: string): Promise<
           startedAt: true,
           submittedAt: true,
           submission: true,
-          events: { orderBy: { sequence: 'asc' }, select: { sequence: true, kind: true, payload: true, at: true } },
+          events: {
+            orderBy: { sequence: 'asc' },
+            select: { sequence: true, kind: true, payload: true, at: true },
+          },
           marks: { select: { graderVersion: true, total: true, result: true, gradedAt: true } },
         },
       },

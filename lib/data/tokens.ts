@@ -5,4 +5,5 @@ import { createHash, randomBytes } from 'node:crypto';
 export const newToken = (): string => randomBytes(32).toString('base64url');
 
 /** What is stored of a token: whoever reads the database cannot sign in with it. */
-export const tokenHashOf = (token: string): string => createHash('sha256').update(token).digest('hex');
+export const tokenHashOf = (token: string): string =>
+  createHash('sha256').update(token).digest('hex');

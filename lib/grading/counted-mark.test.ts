@@ -18,7 +18,11 @@ test('first and last go by the order of the attempts', () => {
 });
 
 test('the average is of the marks after lateness and belongs to no single attempt', () => {
-  expect(countedMark(attempts, 'average')).toEqual({ mark: (60 + 54 + 58) / 3, raw: null, latePenalty: null });
+  expect(countedMark(attempts, 'average')).toEqual({
+    mark: (60 + 54 + 58) / 3,
+    raw: null,
+    latePenalty: null,
+  });
 });
 
 test('no attempt, no mark', () => {

@@ -23,7 +23,10 @@ const counted = (attempt: MarkedAttempt): CountedMark => ({
  * taken off each attempt before the rule is applied, so that a late improvement is compared at what
  * it is worth.
  */
-export function countedMark(attempts: readonly MarkedAttempt[], rule: CountingRule): CountedMark | null {
+export function countedMark(
+  attempts: readonly MarkedAttempt[],
+  rule: CountingRule,
+): CountedMark | null {
   const [first] = attempts;
   const last = attempts.at(-1);
   if (first === undefined || last === undefined) return null;
@@ -34,13 +37,16 @@ export function countedMark(attempts: readonly MarkedAttempt[], rule: CountingRu
       return counted(last);
     case 'best':
       return counted(
-        attempts.reduce((best, attempt) => (afterPenalty(attempt) > afterPenalty(best) ? attempt : best)),
+        attempts.reduce((best, attempt) =>
+          afterPenalty(attempt) > afterPenalty(best) ? attempt : best,
+        ),
       );
     case 'average':
       return attempts.length === 1
         ? counted(first)
         : {
-            mark: attempts.reduce((sum, attempt) => sum + afterPenalty(attempt), 0) / attempts.length,
+            mark:
+              attempts.reduce((sum, attempt) => sum + afterPenalty(attempt), 0) / attempts.length,
             raw: null,
             latePenalty: null,
           };

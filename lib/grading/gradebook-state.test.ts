@@ -26,7 +26,11 @@ describe('the state of a student and an assignment', () => {
     ['below the pass mark', { mark: 69.999, submitted: true }, 'not-yet'],
     ['passed, but late', { mark: 80, submitted: true, late: true, nowMs: 2000 }, 'complete'],
     ['passed, not to be shown', { mark: 80, submitted: true, resultShown: false }, 'submitted'],
-    ['late, not to be shown', { mark: 80, submitted: true, late: true, resultShown: false }, 'late'],
+    [
+      'late, not to be shown',
+      { mark: 80, submitted: true, late: true, resultShown: false },
+      'late',
+    ],
     ['a mark by the teacher alone', { mark: 75, nowMs: 2000 }, 'complete'],
   ])('%s', (_, change, state) => {
     expect(gradebookState({ ...start, ...change })).toBe(state);

@@ -29,5 +29,8 @@ describe('the days are counted from the end of the grace', () => {
 });
 
 test('without a due time nothing is late', () => {
-  expect(latePenalty({ ...policy, dueAtMs: null, submittedAtMs: 1e15 })).toEqual({ late: false, share: 0 });
+  expect(latePenalty({ ...policy, dueAtMs: null, submittedAtMs: 1e15 })).toEqual({
+    late: false,
+    share: 0,
+  });
 });

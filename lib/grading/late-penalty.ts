@@ -16,5 +16,8 @@ export function latePenalty(input: {
   if (input.dueAtMs === null) return { late: false, share: 0 };
   const lateMs = input.submittedAtMs - input.dueAtMs - input.graceMinutes * 60_000;
   if (lateMs <= 0) return { late: false, share: 0 };
-  return { late: true, share: Math.min(input.cap, input.penaltyPerDay * Math.ceil(lateMs / dayMs)) };
+  return {
+    late: true,
+    share: Math.min(input.cap, input.penaltyPerDay * Math.ceil(lateMs / dayMs)),
+  };
 }

@@ -1,8 +1,17 @@
 import Database from 'better-sqlite3';
 import { createHash } from 'node:crypto';
-import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, renameSync } from 'node:fs';
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  renameSync,
+} from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
+import { vi } from 'vitest';
 
 const migrationsFolder = path.resolve(import.meta.dirname, '../../prisma/migrations');
 
@@ -36,6 +45,8 @@ function migratedTemplate(): string {
  * of the file, before the first use of lib/data (which reads its settings once).
  */
 export function useSchoolDatabase(): string {
+  // Real hashes and real skies: seconds on a busy machine, and a hang is still found.
+  vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
   const folder = mkdtempSync(path.join(os.tmpdir(), 'duskbench-school-'));
   copyFileSync(migratedTemplate(), path.join(folder, 'duskbench.sqlite'));
   process.env['DUSKBENCH_DATA'] = folder;

@@ -1,0 +1,106 @@
+import 'server-only';
+import { z } from 'zod';
+import type { Viewer } from '../auth/policy';
+import { pairTemplates } from '../variants/pair-variant';
+import { pickThePair, readParts } from './assignment-parts';
+import { loadForStart } from './assignment-to-take';
+import { frozenTask } from './attempt-making';
+import { systemClock, type Clock } from './clock';
+import { db } from './db';
+import {
+  defaultPlace,
+  eveningScenario,
+  kitOrFirst,
+  siteOrSchoolYard,
+  telescopeAndEyepiece,
+  tonightAt,
+} from './default-evening';
+import { hmacOf } from './env';
+import { failure, notFound, success, type Result } from './result';
+
+const practiceSchema = z.strictObject({
+  kitId: z.string().max(60).optional(),
+  assignmentId: z.string().max(60).optional(),
+});
+
+/**
+ * A new variant each time; never counts. Under the sky of the given assignment, else of the class's
+ * latest one, else of tonight at a town of ours. An earlier practice that was left lying goes.
+ */
+export async function startPractice(
+  viewer: Viewer,
+  input: { kitId?: string; assignmentId?: string },
+  clock: Clock = systemClock,
+): Promise<Result<{ attemptId: string }>> {
+  if (viewer.kind !== 'student') return notFound();
+  const parsed = practiceSchema.safeParse(input);
+  if (!parsed.success) return failure('bad-input', 'This practice cannot be read.');
+  const { kitId, assignmentId } = parsed.data;
+  const { studentId, classId } = viewer;
+  const latest = await db().assignment.findFirst({
+    where: { classId, state: 'published' },
+    orderBy: [{ publishedAt: 'desc' }, { id: 'asc' }],
+    select: { id: true },
+  });
+  const wanted = assignmentId ?? latest?.id;
+  const assignment = wanted === undefined ? null : await loadForStart(viewer, wanted);
+  if (assignment === null && assignmentId !== undefined) return notFound();
+  const now = clock.now();
+  const evening = assignment === null ? defaultEvening(kitId, now) : readParts(assignment.parts);
+  const kit = kitId === undefined ? null : kitOrFirst(kitId);
+  const before = await db().attempt.findMany({
+    where: { studentId, mode: 'practice' },
+    orderBy: [{ startedAt: 'desc' }, { number: 'desc' }],
+    select: { number: true, template: true },
+    take: 3,
+  });
+  const number = Math.max(0, ...before.map((attempt) => attempt.number)) + 1;
+  const task = frozenTask({
+    seed: hmacOf(studentId, 'practice', number, now.getTime(), pickThePair),
+    scenario: { ...evening.scenario, ...(kit === null ? {} : telescopeAndEyepiece(kit)) },
+    templates: pairTemplates,
+    templatesSeen: before.map(({ template }) => template),
+    windowMinutes: Math.max(evening.windowMinutes, practiceWindowMinutes),
+  });
+  const attempt = await db().$transaction(async (transaction) => {
+    await transaction.attempt.deleteMany({
+      where: { studentId, mode: 'practice', status: 'open' },
+    });
+    return transaction.attempt.create({
+      data: {
+        ...task,
+        studentId,
+        assignmentId: assignmentId ?? null,
+        mode: 'practice',
+        number,
+        title: 'Pick the pair',
+        placeName: evening.placeName,
+        kitId: kit?.id ?? evening.kitId,
+        dueTimeZone: evening.scenario.timeZone,
+        startedAt: now,
+        events: { create: { sequence: 0, kind: 'started', payload: {}, at: now } },
+      },
+      select: { id: true },
+    });
+  });
+  return success({ attemptId: attempt.id });
+}
+
+/** Wide enough that the same night does not come back at once. */
+const practiceWindowMinutes = 90;
+
+function defaultEvening(kitId: string | undefined, now: Date) {
+  const kit = kitOrFirst(kitId ?? null);
+  const scenario = eveningScenario({
+    place: defaultPlace,
+    localTime: tonightAt(defaultPlace, now),
+    kit,
+    site: siteOrSchoolYard(null),
+  });
+  return {
+    scenario,
+    placeName: defaultPlace.name,
+    kitId: kit.id,
+    windowMinutes: practiceWindowMinutes,
+  };
+}

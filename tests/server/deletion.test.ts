@@ -1,0 +1,141 @@
+import { beforeAll, expect, test } from 'vitest';
+import { saveDraft, startPractice, submitAttempt } from '@/lib/data/attempts';
+import { deleteAssignment } from '@/lib/data/assignments';
+import { deleteClass } from '@/lib/data/classes';
+import { db } from '@/lib/data/db';
+import { excuse, extendDue } from '@/lib/data/gradebook';
+import {
+  addStudents,
+  exportStudent,
+  issueCards,
+  removeStudent,
+  setExtraAttempts,
+} from '@/lib/data/roster';
+import { openSession } from '@/lib/data/sessions';
+import { useSchoolDatabase } from '../support/school-database';
+import {
+  afterDue,
+  answerFor,
+  codeOf,
+  makeSchool,
+  monday,
+  published,
+  started,
+  valueOf,
+  type School,
+} from '../support/school';
+
+useSchoolDatabase();
+let school: School;
+let assignmentId: string;
+
+/** Something of every kind that can hang on a student. */
+beforeAll(async () => {
+  school = await makeSchool();
+  assignmentId = await published(school);
+  for (const student of [school.ann, school.ben]) {
+    const { studentId } = student;
+    valueOf(await issueCards(school.owner, school.classId, [studentId]));
+    const attemptId = await started(student, assignmentId);
+    const draft = { picks: [], saysNone: false, proposalIndex: 0 };
+    valueOf(await saveDraft(student, attemptId, { sequence: 1, draft }, monday));
+    const submission = await answerFor(attemptId, 'middling');
+    valueOf(
+      await submitAttempt(student, attemptId, { submission, idempotencyKey: 'key-of-it' }, monday),
+    );
+    valueOf(await startPractice(student, {}, monday));
+    const target = { studentId, assignmentId, note: 'Needed more time.' };
+    valueOf(await excuse(school.owner, target));
+    valueOf(await extendDue(school.owner, { ...target, dueAt: afterDue(24).now().toISOString() }));
+    valueOf(await setExtraAttempts(school.owner, studentId, 2));
+    await openSession({ studentId }, { device: 'A browser', previousToken: null }, monday);
+    await db().observation.create({
+      data: {
+        studentId,
+        assessorId: school.owner.teacherId,
+        skill: 'align',
+        level: 3,
+        gates: [],
+        instrument: 'Wren',
+        conditions: { night: true },
+        note: '',
+        observedAt: monday.now(),
+      },
+    });
+  }
+});
+
+/** How many rows of each kind there are, of one student or of all. */
+async function rows(studentId?: string): Promise<Record<string, number>> {
+  const of = studentId === undefined ? {} : { studentId };
+  const ofAttempt = studentId === undefined ? {} : { attempt: { studentId } };
+  return {
+    attempts: await db().attempt.count({ where: of }),
+    events: await db().event.count({ where: ofAttempt }),
+    marks: await db().mark.count({ where: ofAttempt }),
+    overrides: await db().override.count({ where: of }),
+    extensions: await db().extension.count({ where: of }),
+    accommodations: await db().accommodation.count({ where: of }),
+    observations: await db().observation.count({ where: of }),
+    sessions: await db().session.count({ where: of }),
+  };
+}
+const nothing = (counts: Record<string, number>) =>
+  Object.values(counts).every((count) => count === 0);
+
+test('the export of a student holds all of it and no secret', async () => {
+  const kept = await exportStudent(school.owner, school.ann.studentId);
+  expect(kept).toMatchObject({ displayName: 'Ann', accommodation: { extraAttempts: 2 } });
+  const text = JSON.stringify(kept);
+  for (const part of [
+    'Needed more time.',
+    '"kind":"draft"',
+    '"total":',
+    '"skill":"align"',
+    '"submission":{',
+  ]) {
+    expect(text).toContain(part);
+  }
+  expect(text).not.toContain('argon2');
+  expect(text).not.toContain('tokenHash');
+  expect(text).not.toContain(school.ben.studentId);
+});
+
+test('a removed student is gone with everything, the others keep theirs, and the card number is not given again', async () => {
+  const ben = await rows(school.ben.studentId);
+  expect(Object.values(ben)).not.toContain(0);
+  valueOf(await removeStudent(school.owner, school.ann.studentId));
+  expect(nothing(await rows(school.ann.studentId))).toBe(true);
+  expect(await rows(school.ben.studentId)).toEqual(ben);
+  const audit = JSON.stringify(await db().audit.findMany());
+  expect(audit).not.toContain(school.ann.studentId);
+  const { studentIds } = valueOf(await addStudents(school.owner, school.classId, ['Eve']));
+  const eve = await db().student.findUnique({ where: { id: studentIds[0] ?? '' } });
+  expect(eve?.cardNumber).toBe(4);
+  expect(codeOf(await removeStudent(school.owner, school.ann.studentId))).toBe('not-found');
+});
+
+test('a deleted assignment takes its attempts, decisions and scenario along', async () => {
+  const gone = await published(school);
+  await started(school.ben, gone);
+  const before = await db().scenario.count();
+  valueOf(await deleteAssignment(school.owner, gone));
+  expect(await db().scenario.count()).toBe(before - 1);
+  expect(await db().attempt.count({ where: { assignmentId: gone } })).toBe(0);
+  expect(await db().attempt.count({ where: { assignmentId } })).toBe(1);
+});
+
+test('a deleted class leaves nothing but its teachers', async () => {
+  valueOf(await deleteClass(school.owner, school.classId));
+  expect(nothing(await rows())).toBe(true);
+  const { classId } = school;
+  expect(await db().student.count({ where: { classId } })).toBe(0);
+  expect(await db().assignment.count()).toBe(0);
+  expect(await db().assignmentPart.count()).toBe(0);
+  expect(await db().scenario.count()).toBe(0);
+  expect(await db().scenarioVersion.count()).toBe(0);
+  expect(await db().audit.count()).toBe(0);
+  expect(await db().classMember.count({ where: { classId } })).toBe(0);
+  expect(await db().teacher.count({ where: { id: school.owner.teacherId } })).toBe(1);
+  expect(await db().student.count({ where: { classId: school.otherClassId } })).toBe(1);
+});

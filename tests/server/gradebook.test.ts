@@ -1,0 +1,277 @@
+import { parse } from 'csv-parse/sync';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { submitAttempt, listStudentAssignments } from '@/lib/data/attempts';
+import type { AssignmentPolicy } from '@/lib/data/assignment-input';
+import { db } from '@/lib/data/db';
+import {
+  excuse,
+  exportGradebookCsv,
+  extendDue,
+  getGradebook,
+  getStudentRecord,
+  overrideMark,
+} from '@/lib/data/gradebook';
+import { oneDecimal } from '@/lib/data/gradebook-csv';
+import { renameStudent } from '@/lib/data/roster';
+import { useSchoolDatabase } from '../support/school-database';
+import {
+  afterDue,
+  answerFor,
+  codeOf,
+  dueAt,
+  makeSchool,
+  monday,
+  published,
+  started,
+  valueOf,
+  type School,
+} from '../support/school';
+
+useSchoolDatabase();
+let school: School;
+beforeAll(async () => {
+  school = await makeSchool();
+});
+
+/** A submitted attempt whose mark is set to a round number, as if the grader had said so. */
+async function marked(assignmentId: string, total: number, clock = monday): Promise<string> {
+  const attemptId = await started(school.ann, assignmentId);
+  const submission = await answerFor(attemptId, 'best');
+  valueOf(
+    await submitAttempt(
+      school.ann,
+      attemptId,
+      { submission, idempotencyKey: `key-${attemptId}` },
+      clock,
+    ),
+  );
+  await db().mark.updateMany({ where: { attemptId }, data: { total } });
+  return attemptId;
+}
+
+async function cellOf(assignmentId: string, student = school.ann, clock = monday) {
+  const gradebook = await getGradebook(school.owner, school.classId, clock);
+  const cell = gradebook?.cells.find(
+    (candidate) =>
+      candidate.assignmentId === assignmentId && candidate.studentId === student.studentId,
+  );
+  if (cell === undefined)
+    throw new Error('the gradebook has a cell for every student and assignment');
+  return cell;
+}
+
+describe('what counts', () => {
+  // Marks 85 (25 h late: 68.0 by the grading rules), then 60 in time.
+  test.each<[AssignmentPolicy['counting'], number]>([
+    ['best', 68],
+    ['first', 68],
+    ['last', 60],
+    ['average', 64],
+  ])('%s', async (counting, mark) => {
+    const assignmentId = await published(school, { counting, attemptsAllowed: null });
+    await marked(assignmentId, 85, afterDue(25));
+    const second = await marked(assignmentId, 60);
+    const cell = await cellOf(assignmentId);
+    expect(cell.mark).toBeCloseTo(mark, 10);
+    expect(cell).toMatchObject({ attempts: 2, lastAttemptId: second, overridden: false });
+  });
+
+  test('raw mark and penalty stand beside the mark', async () => {
+    const assignmentId = await published(school);
+    await marked(assignmentId, 85, afterDue(25));
+    const cell = await cellOf(assignmentId);
+    expect(cell.raw).toBe(85);
+    expect(cell.latePenalty).toBeCloseTo(0.2, 12);
+    expect(cell.state).toBe('not-yet');
+  });
+});
+
+describe('states', () => {
+  test('not started, in progress, missing, complete', async () => {
+    const assignmentId = await published(school);
+    expect((await cellOf(assignmentId)).state).toBe('not-started');
+    expect((await cellOf(assignmentId, school.ann, afterDue(0))).state).toBe('not-started');
+    expect((await cellOf(assignmentId, school.ann, afterDue(0.001))).state).toBe('missing');
+    await started(school.ann, assignmentId);
+    expect((await cellOf(assignmentId)).state).toBe('in-progress');
+    await marked(assignmentId, 70);
+    expect((await cellOf(assignmentId, school.ann, afterDue(99))).state).toBe('complete');
+  });
+
+  test('an extension moves the time from which work is missing', async () => {
+    const assignmentId = await published(school);
+    const later = afterDue(48).now().toISOString();
+    valueOf(
+      await extendDue(school.owner, {
+        studentId: school.ben.studentId,
+        assignmentId,
+        dueAt: later,
+        note: 'Ill.',
+      }),
+    );
+    expect(await cellOf(assignmentId, school.ben, afterDue(47))).toMatchObject({
+      state: 'not-started',
+      extendedDueAt: later,
+    });
+    expect((await cellOf(assignmentId, school.ann, afterDue(47))).state).toBe('missing');
+    valueOf(
+      await extendDue(school.owner, {
+        studentId: school.ben.studentId,
+        assignmentId,
+        dueAt: null,
+        note: 'Well again.',
+      }),
+    );
+    expect((await cellOf(assignmentId, school.ben, afterDue(47))).state).toBe('missing');
+  });
+
+  test("a group's extension holds for its members, and the student's own goes before it", async () => {
+    const assignmentId = await published(school);
+    const group = await db().group.create({
+      data: {
+        classId: school.classId,
+        name: 'Blue table',
+        members: { create: { studentId: school.cy.studentId } },
+      },
+    });
+    const changedAt = monday.now();
+    await db().extension.create({
+      data: {
+        assignmentId,
+        groupId: group.id,
+        dueAt: afterDue(10).now(),
+        note: 'Trip.',
+        changedAt,
+      },
+    });
+    expect((await cellOf(assignmentId, school.cy, afterDue(9))).state).toBe('not-started');
+    expect((await cellOf(assignmentId, school.ann, afterDue(9))).state).toBe('missing');
+    valueOf(
+      await extendDue(school.owner, {
+        studentId: school.cy.studentId,
+        assignmentId,
+        dueAt,
+        note: 'Was not there.',
+      }),
+    );
+    expect((await cellOf(assignmentId, school.cy, afterDue(9))).state).toBe('missing');
+  });
+});
+
+describe('decisions of the teacher', () => {
+  test('an override stands over the computed mark, which is kept and comes back', async () => {
+    const assignmentId = await published(school);
+    const attemptId = await marked(assignmentId, 40);
+    const target = { studentId: school.ann.studentId, assignmentId };
+    valueOf(
+      await overrideMark(
+        school.colleague,
+        { ...target, mark: 75, note: 'Explained it aloud.' },
+        monday,
+      ),
+    );
+    expect(await cellOf(assignmentId)).toMatchObject({
+      mark: 75,
+      raw: 40,
+      overridden: true,
+      state: 'complete',
+    });
+    const [listed] = (await listStudentAssignments(school.ann, monday)).filter(
+      (item) => item.assignmentId === assignmentId,
+    );
+    expect(listed).toMatchObject({ mark: 75, state: 'complete' });
+    expect((await db().mark.findMany({ where: { attemptId } })).map(({ total }) => total)).toEqual([
+      40,
+    ]);
+    valueOf(
+      await overrideMark(school.owner, { ...target, mark: null, note: 'Talked it over.' }, monday),
+    );
+    expect(await cellOf(assignmentId)).toMatchObject({
+      mark: 40,
+      overridden: false,
+      state: 'not-yet',
+    });
+
+    const audit = await db().audit.findMany({
+      where: {
+        classId: school.classId,
+        action: 'mark-overridden',
+        subject: { contains: assignmentId },
+      },
+      orderBy: { at: 'asc' },
+    });
+    expect(audit.map(({ teacherId, reason }) => [teacherId, reason])).toEqual([
+      [school.colleague.teacherId, 'Explained it aloud.'],
+      [school.owner.teacherId, 'Talked it over.'],
+    ]);
+    expect(audit[1]?.before).toMatchObject({ mark: 75 });
+  });
+
+  test.each([
+    ['no note', { mark: 50, note: ' ' }, 'note'],
+    ['a mark over 100', { mark: 101, note: 'x' }, 'mark'],
+    ['a mark that is no number', { mark: Number.NaN, note: 'x' }, 'mark'],
+  ])('%s is refused, and the mark stays', async (_, wrong, field) => {
+    const assignmentId = await published(school);
+    const target = { studentId: school.ben.studentId, assignmentId };
+    expect(await overrideMark(school.owner, { ...target, ...wrong })).toMatchObject({
+      problem: { field },
+    });
+    expect((await cellOf(assignmentId, school.ben)).overridden).toBe(false);
+  });
+
+  test('excused and not excused again; the override is left alone', async () => {
+    const assignmentId = await published(school);
+    const target = { studentId: school.ben.studentId, assignmentId };
+    valueOf(
+      await overrideMark(school.owner, { ...target, mark: 80, note: 'Shown at the telescope.' }),
+    );
+    valueOf(await excuse(school.owner, { ...target, note: 'Away.' }));
+    expect((await cellOf(assignmentId, school.ben)).state).toBe('excused');
+    valueOf(await excuse(school.owner, { ...target, note: 'Back.', excused: false }));
+    expect(await cellOf(assignmentId, school.ben)).toMatchObject({ state: 'complete', mark: 80 });
+  });
+
+  test("another class's student and this class's assignment do not go together", async () => {
+    const assignmentId = await published(school);
+    const target = { studentId: school.dee.studentId, assignmentId };
+    expect(codeOf(await overrideMark(school.owner, { ...target, mark: 1, note: 'x' }))).toBe(
+      'not-found',
+    );
+    expect(codeOf(await excuse(school.owner, { ...target, note: 'x' }))).toBe('not-found');
+  });
+});
+
+test('the record of a student shows every attempt with its raw and its counted mark', async () => {
+  const assignmentId = await published(school);
+  const attemptId = await marked(assignmentId, 90, afterDue(1));
+  const record = await getStudentRecord(school.observer, school.ann.studentId, afterDue(2));
+  const attempt = record?.attempts.find((candidate) => candidate.attemptId === attemptId);
+  expect(attempt).toMatchObject({ assignmentId, mode: 'check', number: 1, late: true, mark: 90 });
+  expect(attempt?.countedMark).toBeCloseTo(81, 10);
+});
+
+describe('the spreadsheet', () => {
+  test('has a row for each student, numbers as numbers, and no formulas', async () => {
+    valueOf(await renameStudent(school.owner, school.cy.studentId, '=HYPERLINK("x")'));
+    const text = await exportGradebookCsv(school.owner, school.classId, monday);
+    expect(text?.startsWith('\uFEFF')).toBe(true);
+    const rows: string[][] = parse(text ?? '', { bom: true });
+    expect(rows[0]?.slice(0, 3)).toEqual(['Card', 'Name', 'Pick the pair']);
+    expect(rows.slice(1).map((row) => row.slice(0, 2))).toEqual([
+      ['1', 'Ann'],
+      ['2', 'Ben'],
+      ['3', `'=HYPERLINK("x")`],
+    ]);
+    expect(new Set(rows.map((row) => row.length)).size).toBe(1);
+  });
+
+  test.each([
+    [68.05, 68.1],
+    [87.1429, 87.1],
+    [99.95, 100],
+    [0, 0],
+  ])('%f is shown as %f', (mark, shown) => {
+    expect(oneDecimal(mark)).toBe(shown);
+  });
+});

@@ -1,0 +1,69 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { db } from '@/lib/data/db';
+import { tonightAt, defaultPlace } from '@/lib/data/default-evening';
+import { gradeVisitorRound, makeVisitorRound, type VisitorRound } from '@/lib/data/practice-round';
+import { useSchoolDatabase } from '../support/school-database';
+import { at, codeOf, monday, valueOf } from '../support/school';
+
+useSchoolDatabase();
+let round: VisitorRound;
+beforeAll(async () => {
+  round = valueOf(await makeVisitorRound({ seed: 'a seed' }, monday));
+});
+
+const addressOf = ({ seed, kitId, siteId, placeId, localTime }: VisitorRound) => ({
+  seed,
+  kitId,
+  siteId,
+  placeId,
+  localTime,
+});
+
+test('the address alone makes the same round again, on any day', async () => {
+  const again = valueOf(await makeVisitorRound(addressOf(round), at('2027-06-01T12:00:00Z')));
+  expect(again).toEqual(round);
+  const other = valueOf(await makeVisitorRound({ ...addressOf(round), seed: 'another' }, monday));
+  expect(other.variant).not.toEqual(round.variant);
+});
+
+test('an answer is marked from the round made again, and nothing is kept', async () => {
+  const result = valueOf(await gradeVisitorRound(addressOf(round), { kind: 'none-usable' }));
+  expect(result.template).toBe(round.variant.template);
+  expect([0, 100]).toContain(result.total);
+  expect(await db().attempt.count()).toBe(0);
+});
+
+describe('what makes no sense is refused', () => {
+  test.each([
+    ['a place that is not there', { placeId: 99_999_999 }, 'unknown-place'],
+    ['a time that is none', { localTime: 'tonight' }, 'bad-input'],
+    ['a time that does not exist', { localTime: '2027-03-28T01:30' }, 'bad-input'],
+    ['no seed', { seed: '' }, 'bad-input'],
+  ])('%s', async (_, wrong, code) => {
+    expect(codeOf(await makeVisitorRound({ ...addressOf(round), ...wrong }, monday))).toBe(code);
+  });
+
+  test('an answer with a score', async () => {
+    expect(
+      codeOf(await gradeVisitorRound(addressOf(round), { kind: 'none-usable', score: 100 })),
+    ).toBe('bad-input');
+  });
+});
+
+describe('tonight', () => {
+  test('is at nautical dusk by the clock of the place', () => {
+    // By hand: cos H = (sin −12° − sin 54.6° sin −21.6°)/(cos 54.6° cos −21.6°) gives H = 5.34 h; the
+    // Sun's transit at 3.13° W with an equation of time of +11.3 min is at 12:01.2: 17:21.8.
+    expect(tonightAt(defaultPlace, monday.now())).toBe('2026-11-30T17:22');
+  });
+
+  test('is at ten where the Sun does not set', () => {
+    const far = {
+      ...defaultPlace,
+      latitudeDeg: 78.2,
+      longitudeDeg: 15.6,
+      timeZone: 'Arctic/Longyearbyen',
+    };
+    expect(tonightAt(far, new Date('2026-06-21T10:00:00Z'))).toBe('2026-06-21T22:00');
+  });
+});
