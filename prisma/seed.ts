@@ -2,9 +2,10 @@
  * Run by the start command after the migrations: the gazetteer and, in the demonstration, its class;
  * for a school, the first teacher's token. The last line of its output is the report, in JSON.
  */
+import { chmodSync } from 'node:fs';
 import { formatClassCode } from '../lib/auth/class-code';
 import { hasDemoAccounts, seedDemo } from '../lib/data/demo';
-import { env, readOrCreateSecret } from '../lib/data/env';
+import { databaseFile, env, readOrCreateSecret } from '../lib/data/env';
 import { importPlaces } from '../lib/data/import-places';
 import { issueFirstTeacherToken } from '../lib/data/invitations';
 import { routes } from '../lib/routes';
@@ -32,6 +33,8 @@ async function demoSignIns(): Promise<SignIn[]> {
 
 const { mode, dataFolder } = env();
 readOrCreateSecret(dataFolder);
+// Names and marks are nobody else's business on a computer with several accounts.
+chmodSync(databaseFile(dataFolder), 0o600);
 if (mode === 'school' && (await hasDemoAccounts())) {
   console.error(
     'This data folder holds accounts of the demonstration, whose passwords everybody knows. ' +
