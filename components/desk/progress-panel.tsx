@@ -36,7 +36,7 @@ export function ProgressPanel({
           {underWay} {underWay === 1 ? 'attempt is' : 'attempts are'} open at this moment.
         </p>
       )}
-      <div className="grid gap-5 sm:grid-cols-2 lg:grid-cols-3">
+      <div className="grid gap-5 sm:grid-cols-2 lg:grid-cols-[repeat(auto-fit,minmax(15rem,1fr))]">
         {stages.map(([stage, title]) => {
           const there = rows.filter((row) => stageOf(row.cell) === stage);
           if (stage === 'excused' && there.length === 0) return null;

@@ -77,7 +77,7 @@ export function StudentMenu({
         setExtra(String(student.extraAttempts));
       }}
       trigger={
-        <Button variant="plain">
+        <Button variant="plain" className="min-h-(--target-small) px-0 py-0 text-sm">
           Change<span className="sr-only"> {student.displayName}</span>
         </Button>
       }

@@ -101,7 +101,7 @@ function Cell({
             ? routes.teacher.student(cell.studentId)
             : routes.teacher.attempt(cell.lastAttemptId)
         }
-        className="-mx-1 inline-flex min-h-(--target-small) items-center px-1 no-underline hover:underline"
+        className="-mx-1 inline-flex min-h-(--target-small) items-center px-1 underline decoration-dotted underline-offset-4 hover:decoration-solid"
       >
         <span className="sr-only">
           {name}, {title}:{' '}
@@ -109,7 +109,7 @@ function Cell({
         {shown}
       </Link>
       {notes.length === 0 ? null : (
-        <span className="block text-xs text-soft">{notes.join(' · ')}</span>
+        <span className="ms-2 text-xs text-soft">{notes.join(' · ')}</span>
       )}
     </>
   );

@@ -29,7 +29,7 @@ export default async function DeskPage() {
         <EmptyState title="No class yet. Three steps lead to the first mark" action={newClass}>
           <ol className="list-decimal space-y-1 ps-5">
             <li>Create a class and list the students: first names or pseudonyms will do.</li>
-            <li>Print their sign-in cards. Nobody needs an e-mail address.</li>
+            <li>Print their sign-in cards. Nobody needs an email address.</li>
             <li>
               Set a task for your town and a coming evening, look at the answer key, and publish it.
             </li>

@@ -109,7 +109,7 @@ export function CardMaker({
       <h2 className="text-xl font-semibold">Sign-in cards</h2>
       <p className="max-w-measure text-soft">
         A card carries the class code, the student’s number and three secret words. That is all a
-        student needs: no e-mail, no password to forget.
+        student needs: no email, no password to forget.
       </p>
       <ErrorSummary problems={problem === null ? [] : [problem]} />
       <RadioGroup

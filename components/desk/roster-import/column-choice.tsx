@@ -6,7 +6,7 @@ import type { PersonalKind, RosterColumn } from './roster-columns';
 import type { ColumnMapping } from './roster-preview';
 
 const kindText: Readonly<Record<PersonalKind, string>> = {
-  email: 'e-mail addresses',
+  email: 'email addresses',
   'birth-date': 'birth dates or ages',
   phone: 'telephone numbers',
   address: 'addresses',

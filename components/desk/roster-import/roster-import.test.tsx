@@ -47,7 +47,7 @@ describe('adding students', () => {
   it('leaves personal columns behind and says so', async () => {
     const { addStudents, user } = open();
     await paste(user, 'Given;Family;E-mail\nAsh;Reed;ash@school.test\nLou;Fern;lou@school.test');
-    expect(await screen.findByText(/looks like e-mail addresses/)).toBeTruthy();
+    expect(await screen.findByText(/looks like email addresses/)).toBeTruthy();
     const column = screen.getByLabelText('Column with the name to show');
     expect(
       within(column)

@@ -112,7 +112,7 @@ export function nameProblemText(problem: NameProblem): string {
     case 'already-there':
       return 'A student with this name is in the class already. Leave it out, or add an initial.';
     case 'looks-like-email':
-      return 'This looks like an e-mail address. Type a name or a pseudonym instead.';
+      return 'This looks like an email address. Type a name or a pseudonym instead.';
   }
 }
 

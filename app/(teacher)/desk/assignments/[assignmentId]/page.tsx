@@ -5,18 +5,21 @@ import {
   TemptingStarsTable,
   UsableStarsTable,
 } from '@/components/desk/answer-key/answer-key-tables';
+import { KeyPicture } from '@/components/desk/answer-key/key-picture';
 import { keyWarnings } from '@/components/desk/answer-key/key-warnings';
 import { SampleTasks } from '@/components/desk/answer-key/sample-tasks';
 import { AssignmentSummary } from '@/components/desk/assignment-summary';
 import { ConfirmAction } from '@/components/desk/confirm-action';
 import { ProgressPanel } from '@/components/desk/progress-panel';
 import { zonedTimeText } from '@/components/desk/zoned-time';
+import { skyPictureStars } from '@/components/sky/sky-picture-stars';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';
 import { PageHeader } from '@/components/ui/page-header';
 import { Panel } from '@/components/ui/panel';
 import { PrintButton } from '@/components/ui/print-button';
 import { getViewer } from '@/lib/auth/session';
+import { loadCatalogue } from '@/lib/content/sky-catalogue';
 import { getAssignment, previewAnswerKey } from '@/lib/data/assignments';
 import { getClass } from '@/lib/data/classes';
 import { getGradebook } from '@/lib/data/gradebook';
@@ -157,7 +160,15 @@ export default async function AssignmentPage({
               every look-alike named.
             </p>
           </div>
-          <BestPairsTable answerKey={preview.key} />
+          <div className="grid items-start gap-6 xl:grid-cols-[minmax(0,26rem)_minmax(0,1fr)]">
+            <KeyPicture
+              answerKey={preview.key}
+              frame={preview.frame}
+              scenario={assignment.scenario}
+              stars={skyPictureStars(loadCatalogue(), preview.frame)}
+            />
+            <BestPairsTable answerKey={preview.key} />
+          </div>
           <UsableStarsTable answerKey={preview.key} />
           <TemptingStarsTable answerKey={preview.key} />
           <SampleTasks answerKey={preview.key} variants={preview.variants} />
