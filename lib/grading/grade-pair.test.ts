@@ -26,8 +26,14 @@ function found<T>(value: T | undefined): T {
 }
 
 type ChosenStar = { hip: number; lookAlike: `hip-${number}` | 'venus' | null };
-const pick = (hip: number, lookAlike: ChosenStar['lookAlike'] = null): ChosenStar => ({ hip, lookAlike });
-const choose = (one: ChosenStar, other: ChosenStar): PairSubmission => ({ kind: 'pair', stars: [one, other] });
+const pick = (hip: number, lookAlike: ChosenStar['lookAlike'] = null): ChosenStar => ({
+  hip,
+  lookAlike,
+});
+const choose = (one: ChosenStar, other: ChosenStar): PairSubmission => ({
+  kind: 'pair',
+  stars: [one, other],
+});
 const chooseHips = ([one, other]: readonly [number, number]) => choose(pick(one), pick(other));
 
 function result(
@@ -155,8 +161,7 @@ describe('the dead band', () => {
   const partner = found(
     answerKey.pairs.find((pair) => pair.stars.includes(vega.hip) && plain(pair)),
   );
-  const lowest = (lowestAltitudeDeg: number) =>
-    eveningVariant({ settings: { lowestAltitudeDeg } });
+  const lowest = (lowestAltitudeDeg: number) => eveningVariant({ settings: { lowestAltitudeDeg } });
 
   it('lets a star pass that is 0.09° too low, though the key is strict', () => {
     const close = lowest(vega.altitudeDeg + 0.09);
@@ -192,7 +197,9 @@ describe('the dead band', () => {
         ],
       });
     expect(result(chooseHips(partner.stars), cloud(10.05)).stars.every((s) => s.usable)).toBe(true);
-    expect(result(chooseHips(partner.stars), cloud(10.15)).stars.every((s) => s.usable)).toBe(false);
+    expect(result(chooseHips(partner.stars), cloud(10.15)).stars.every((s) => s.usable)).toBe(
+      false,
+    );
   });
 
   it('agrees with a student who finds no pair where only the limits make one', () => {
@@ -350,7 +357,9 @@ describe('advice', () => {
   it('names closeness, equal azimuth, or a better pair, whichever explains the loss', () => {
     expect(adviceFor((p) => p.separationDeg < 25)).toBe('too-close');
     expect(adviceFor((p) => p.separationDeg > 31 && gap(p) < 15)).toBe('same-azimuth');
-    expect(adviceFor((p) => p.separationDeg > 31 && gap(p) > 21 && p.mark < 98)).toBe('better-pair');
+    expect(adviceFor((p) => p.separationDeg > 31 && gap(p) > 21 && p.mark < 98)).toBe(
+      'better-pair',
+    );
   });
 
   it('names opposition where the stars are nearly opposite', () => {
@@ -435,9 +444,9 @@ describe('what cannot be marked', () => {
 
   it('is a submission that brings its own score: the schema refuses the extra field', () => {
     const best = found(answerKey.pairs[0]);
-    expect(
-      pairSubmissionSchema.safeParse({ ...chooseHips(best.stars), total: 100 }).success,
-    ).toBe(false);
+    expect(pairSubmissionSchema.safeParse({ ...chooseHips(best.stars), total: 100 }).success).toBe(
+      false,
+    );
     expect(
       pairSubmissionSchema.safeParse({
         kind: 'pair',

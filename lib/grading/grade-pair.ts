@@ -92,7 +92,10 @@ function gradeNone(judging: Judging): PairResult {
   };
 }
 
-function gradeChoice(judging: Judging, picks: readonly [PairStarResult, PairStarResult]): PairResult {
+function gradeChoice(
+  judging: Judging,
+  picks: readonly [PairStarResult, PairStarResult],
+): PairResult {
   const { variant, answerKey } = judging;
   const chosen = figuresOf(rated(judging, picks), picks);
   const right = rightPairs(variant, answerKey);

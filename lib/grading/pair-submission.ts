@@ -24,7 +24,9 @@ export type PairSubmission = z.infer<typeof pairSubmissionSchema>;
 /** Work in progress, kept so that an interrupted attempt resumes. */
 export const pairDraftSchema = z.strictObject({
   picks: z
-    .array(z.strictObject({ hip: z.number().int().positive(), lookAlike: skyObjectIdSchema.nullable() }))
+    .array(
+      z.strictObject({ hip: z.number().int().positive(), lookAlike: skyObjectIdSchema.nullable() }),
+    )
     .max(2),
   saysNone: z.boolean(),
   /** How many of the mount's proposals have been turned down or kept so far. */
@@ -63,7 +65,11 @@ export type PairFigures = Omit<AnswerKeyPair, 'mark'> & {
   ];
 };
 
-export type PairCriterion = { id: 'first-star' | 'second-star' | 'geometry' | 'none-usable'; earned: number; possible: number };
+export type PairCriterion = {
+  id: 'first-star' | 'second-star' | 'geometry' | 'none-usable';
+  earned: number;
+  possible: number;
+};
 
 /** The biggest shortfall, as a code; the sentence is written in components/grading. */
 export type PairAdvice =

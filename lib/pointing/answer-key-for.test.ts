@@ -41,7 +41,9 @@ describe('close doubles', () => {
     const { stars } = keyOf(south);
     expect(stars.filter(({ hip }) => hip === 71683 || hip === 71681)).toHaveLength(1);
     expect(named(stars, 'Rigil Kentaurus').usable).toBe(true);
-    expect(named(stars, 'Rigil Kentaurus').cautions.map((c) => c.neighbour)).not.toContain('hip-71681');
+    expect(named(stars, 'Rigil Kentaurus').cautions.map((c) => c.neighbour)).not.toContain(
+      'hip-71681',
+    );
   });
 
   it('Castor and Pollux, 4.5° apart, stay two', () => {
@@ -72,11 +74,7 @@ describe('what makes a star unusable', () => {
     ['too-high', 'Alpheratz', {}],
     ['behind-horizon', 'Vega', { horizon: [{ azimuthDeg: 0, altitudeDeg: 27 }] }],
     ['sky-too-bright', 'Markab', { sky: { darkestLimitMagnitude: 3 } }],
-    [
-      'behind-cloud',
-      'Vega',
-      { clouds: [{ azimuthDeg: 298, altitudeDeg: 28, radiusDeg: 5 }] },
-    ],
+    ['behind-cloud', 'Vega', { clouds: [{ azimuthDeg: 298, altitudeDeg: 28, radiusDeg: 5 }] }],
   ];
   it.each(reasonCases)('%s: %s', (code, name, changes) => {
     const star = named(keyOf(changes).stars, name);
@@ -97,7 +95,9 @@ describe('what makes a star unusable', () => {
     const at = (altitudeDeg: number) => ({
       moon: { ...moon, azimuthDeg: vega.azimuthDeg, altitudeDeg },
     });
-    expect(codes(named(keyOf({}, at(vega.altitudeDeg + 4.9)).stars, 'Vega'))).toEqual(['near-moon']);
+    expect(codes(named(keyOf({}, at(vega.altitudeDeg + 4.9)).stars, 'Vega'))).toEqual([
+      'near-moon',
+    ]);
     expect(codes(named(keyOf({}, at(vega.altitudeDeg + 5.1)).stars, 'Vega'))).toEqual([]);
   });
 
@@ -163,7 +163,9 @@ describe('cautions', () => {
 
   it('leave large-amplitude variables out', () => {
     expect(
-      key.stars.every((star) => star.cautions.every((caution) => caution.neighbour !== 'hip-10826')),
+      key.stars.every((star) =>
+        star.cautions.every((caution) => caution.neighbour !== 'hip-10826'),
+      ),
     ).toBe(true);
   });
 
@@ -171,7 +173,9 @@ describe('cautions', () => {
     for (const { cautions } of key.stars) {
       const order = cautions.map((caution) => caution.fainterByMagnitudes);
       expect(order).toEqual(order.toSorted((a, b) => a - b));
-      expect(cautions.every((c) => c.separationDeg <= 10 && c.fainterByMagnitudes < 0.7)).toBe(true);
+      expect(cautions.every((c) => c.separationDeg <= 10 && c.fainterByMagnitudes < 0.7)).toBe(
+        true,
+      );
     }
   });
 

@@ -18,7 +18,10 @@ export function sensitivityRows(
   ];
   const inAltitude = [Math.cos(azimuth), -Math.sin(azimuth), 0];
   return computer === 'solved-zero'
-    ? [[...crossAzimuth, 0], [...inAltitude, 1]]
+    ? [
+        [...crossAzimuth, 0],
+        [...inAltitude, 1],
+      ]
     : [crossAzimuth, inAltitude];
 }
 

@@ -159,10 +159,7 @@ export function pairErrorModel(
     cone: [coneVariance * cx, coneVariance * cy, coneVariance * cz],
     skew: [skewVariance * sx, skewVariance * sy, skewVariance * sz],
     constant:
-      centring * izero +
-      coneVariance * (1 + ce * ce) +
-      skewVariance * se * se +
-      zeroVariance,
+      centring * izero + coneVariance * (1 + ce * ce) + skewVariance * se * se + zeroVariance,
     skewVariance,
   };
 }
@@ -181,7 +178,10 @@ export function expectedSquareAt(model: PairErrorModel, target: StarPosition): n
     up[1] * (model.cone[1] + sinAltitude * model.skew[1]) +
     up[2] * (model.cone[2] + sinAltitude * model.skew[2]);
   return (
-    kxx + kyy + kzz - along +
+    kxx +
+    kyy +
+    kzz -
+    along +
     2 * (east[0] * model.east[0] + east[1] * model.east[1]) +
     2 * lift +
     model.constant +

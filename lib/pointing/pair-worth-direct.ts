@@ -25,8 +25,14 @@ const squares = (m: Matrix, weights?: readonly number[]): number =>
 function spoilerRows(computer: Telescope['computer'], altitudeDeg: number): number[][] {
   const sin = Math.sin(degreesToRadians(altitudeDeg));
   return computer === 'solved-zero'
-    ? [[1, sin], [0, 0]]
-    : [[0, 1, sin], [1, 0, 0]];
+    ? [
+        [1, sin],
+        [0, 0],
+      ]
+    : [
+        [0, 1, sin],
+        [1, 0, 0],
+      ];
 }
 
 /**

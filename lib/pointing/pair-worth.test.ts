@@ -71,13 +71,19 @@ describe('the worth of a pair', () => {
 
   it('does not change when both stars are turned in azimuth by a whole number of grid steps', () => {
     fc.assert(
-      fc.property(telescope, position, position, fc.integer({ min: 1, max: 359 }), (scope, a, b, by) => {
-        fc.pre(apart(a, b) > 1 && pairConditionNumber(scope.computer, a, b) < 1e3);
-        const before = pairWorth(scope, radius, a, b);
-        const after = pairWorth(scope, radius, turned(a, by), turned(b, by));
-        const ratio = (after.expectedErrorArcmin ?? NaN) / (before.expectedErrorArcmin ?? NaN);
-        expect(Math.abs(ratio - 1)).toBeLessThan(1e-8);
-      }),
+      fc.property(
+        telescope,
+        position,
+        position,
+        fc.integer({ min: 1, max: 359 }),
+        (scope, a, b, by) => {
+          fc.pre(apart(a, b) > 1 && pairConditionNumber(scope.computer, a, b) < 1e3);
+          const before = pairWorth(scope, radius, a, b);
+          const after = pairWorth(scope, radius, turned(a, by), turned(b, by));
+          const ratio = (after.expectedErrorArcmin ?? NaN) / (before.expectedErrorArcmin ?? NaN);
+          expect(Math.abs(ratio - 1)).toBeLessThan(1e-8);
+        },
+      ),
     );
   });
 
@@ -98,7 +104,10 @@ describe('the worth of a pair', () => {
         const one = pairWorth(scope, radius, a, b);
         const other = pairWorth(scope, radius, b, a);
         expect(other.hitRate).toBeCloseTo(one.hitRate, 9);
-        expect((other.expectedErrorArcmin ?? NaN) / (one.expectedErrorArcmin ?? NaN)).toBeCloseTo(1, 8);
+        expect((other.expectedErrorArcmin ?? NaN) / (one.expectedErrorArcmin ?? NaN)).toBeCloseTo(
+          1,
+          8,
+        );
       }),
     );
   });
@@ -193,10 +202,22 @@ describe('the hit rate', () => {
     // eight points low below.
     const random = randomFrom('thrown hit rates').next;
     const pairs: [StarPosition, StarPosition][] = [
-      [{ azimuthDeg: 40, altitudeDeg: 35 }, { azimuthDeg: 130, altitudeDeg: 45 }],
-      [{ azimuthDeg: 200, altitudeDeg: 25 }, { azimuthDeg: 240, altitudeDeg: 60 }],
-      [{ azimuthDeg: 300, altitudeDeg: 50 }, { azimuthDeg: 335, altitudeDeg: 30 }],
-      [{ azimuthDeg: 10, altitudeDeg: 30 }, { azimuthDeg: 170, altitudeDeg: 30 }],
+      [
+        { azimuthDeg: 40, altitudeDeg: 35 },
+        { azimuthDeg: 130, altitudeDeg: 45 },
+      ],
+      [
+        { azimuthDeg: 200, altitudeDeg: 25 },
+        { azimuthDeg: 240, altitudeDeg: 60 },
+      ],
+      [
+        { azimuthDeg: 300, altitudeDeg: 50 },
+        { azimuthDeg: 335, altitudeDeg: 30 },
+      ],
+      [
+        { azimuthDeg: 10, altitudeDeg: 30 },
+        { azimuthDeg: 170, altitudeDeg: 30 },
+      ],
     ];
     for (const scope of [wren, fixed]) {
       for (const [a, b] of pairs) {
@@ -245,8 +266,7 @@ function thrownHitRate(
   b: StarPosition,
   random: () => number,
 ): number {
-  const gauss = () =>
-    Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
+  const gauss = () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
   const solves = scope.computer === 'solved-zero';
   const rad = (deg: number) => (deg * Math.PI) / 180;
   // Effects on (cross-azimuth, altitude) of turning the base about east, north, up, and of the zero.
@@ -296,9 +316,9 @@ function leastSquares(m: number[][], y: number[]): number[] {
     m.reduce((sum, row, k) => sum + (row[i] ?? 0) * (y[k] ?? 0), 0),
   ]);
   for (let i = 0; i < n; i++) {
-    const pivot = system.slice(i).reduce((best, row) =>
-      Math.abs(row[i] ?? 0) > Math.abs(best[i] ?? 0) ? row : best,
-    );
+    const pivot = system
+      .slice(i)
+      .reduce((best, row) => (Math.abs(row[i] ?? 0) > Math.abs(best[i] ?? 0) ? row : best));
     system.splice(system.indexOf(pivot), 1);
     system.splice(i, 0, pivot);
     for (const row of system) {

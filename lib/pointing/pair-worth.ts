@@ -27,7 +27,11 @@ const meanCos2 = mean((_, cos) => cos * cos);
 export function expectedErrorArcmin(model: PairErrorModel): number {
   const [kxx, kyy, kzz] = model.rotation;
   const square =
-    kxx + kyy + kzz - (meanCos2 / 2) * (kxx + kyy) - meanSin2 * kzz +
+    kxx +
+    kyy +
+    kzz -
+    (meanCos2 / 2) * (kxx + kyy) -
+    meanSin2 * kzz +
     2 * (meanCos * model.cone[2] + meanSinCos * model.skew[2]) +
     model.constant +
     meanSin2 * model.skewVariance;
@@ -67,7 +71,9 @@ export function hitRate(model: PairErrorModel, fieldRadiusArcmin: number): numbe
     const sin = band.sinAltitude;
     const cos = band.cosAltitude;
     const level =
-      trace - cos * cos * half + sin * sin * (model.skewVariance - kzz) +
+      trace -
+      cos * cos * half +
+      sin * sin * (model.skewVariance - kzz) +
       2 * cos * (model.cone[2] + sin * model.skew[2]);
     const withCos =
       2 * (model.east[0] - cos * sin * kyz - sin * (model.cone[1] + sin * model.skew[1]));

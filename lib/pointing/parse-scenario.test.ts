@@ -47,8 +47,16 @@ describe('a scenario that cannot be used names its field', () => {
     ['localTime', { localTime: 'tonight' }, /not a local time: write it like/],
     ['localTime', { localTime: '2026-02-30T20:00' }, /not in the calendar/],
     ['localTime', { localTime: '1066-10-14T20:00' }, /years 1900 to 2100/],
-    ['localTime', { localTime: '2026-03-08T02:30' }, /does not exist.*01:30-05:00 or .*03:30-04:00/],
-    ['localTime', { localTime: '2026-11-01T01:30' }, /give the offset: .*01:30-04:00 or .*01:30-05:00/],
+    [
+      'localTime',
+      { localTime: '2026-03-08T02:30' },
+      /does not exist.*01:30-05:00 or .*03:30-04:00/,
+    ],
+    [
+      'localTime',
+      { localTime: '2026-11-01T01:30' },
+      /give the offset: .*01:30-04:00 or .*01:30-05:00/,
+    ],
     ['localTime', { localTime: '2026-12-05T19:30-07:00' }, /use 2026-12-05T19:30-05:00/],
     ['timeZone', { timeZone: 'Atlantis/Capital' }, /not a known time zone/],
     ['telescope.computer', { telescope: { ...telescope, computer: 'clever' } }, /"fixed-zero" or/],

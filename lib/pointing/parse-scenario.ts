@@ -102,7 +102,9 @@ function inWords(issue: z.core.$ZodIssue, json: unknown): ScenarioProblem[] {
         : one(`is ${shown}, but must be ${kinds[issue.expected] ?? issue.expected}.`);
     case 'invalid_value': {
       const values = issue.values.map((value) => JSON.stringify(value)).join(' or ');
-      return one(given === undefined ? `is missing: give ${values}.` : `is ${shown}, but must be ${values}.`);
+      return one(
+        given === undefined ? `is missing: give ${values}.` : `is ${shown}, but must be ${values}.`,
+      );
     }
     case 'too_small':
       return one(

@@ -8,16 +8,37 @@ import { parseScenario } from '../pointing/parse-scenario';
 import { scenarioSchema, type Scenario } from '../pointing/scenario';
 import { storedAnswerKey } from '../pointing/stored-answer-key';
 import { skyFrameAt } from '../sky/frame-at';
-import { defaultWindowMinutes, generatePairVariant } from './generate-pair-variant';
+import { chanceScore } from './chance-score';
+import {
+  defaultWindowMinutes,
+  difficultyHalfWidth,
+  generatePairVariant,
+} from './generate-pair-variant';
+import { nightAt } from './night';
 import { pairTemplates, type PairTemplate, type PairVariant } from './pair-variant';
 
 const catalogue = loadCatalogue();
 const site = loadSites().find(({ id }) => id === 'school-yard');
 const evenings: Scenario[] = [
   eveningJson,
-  { ...eveningJson, place: { latitudeDeg: 52.5, longitudeDeg: 13.4 }, timeZone: 'Europe/Berlin', localTime: '2027-02-12T20:15' },
-  { ...eveningJson, place: { latitudeDeg: -33.9, longitudeDeg: 151.2 }, timeZone: 'Australia/Sydney', localTime: '2027-05-05T20:00' },
-  { ...eveningJson, place: { latitudeDeg: 1.3, longitudeDeg: 103.8 }, timeZone: 'Asia/Singapore', localTime: '2027-08-05T21:00' },
+  {
+    ...eveningJson,
+    place: { latitudeDeg: 52.5, longitudeDeg: 13.4 },
+    timeZone: 'Europe/Berlin',
+    localTime: '2027-02-12T20:15',
+  },
+  {
+    ...eveningJson,
+    place: { latitudeDeg: -33.9, longitudeDeg: 151.2 },
+    timeZone: 'Australia/Sydney',
+    localTime: '2027-05-05T20:00',
+  },
+  {
+    ...eveningJson,
+    place: { latitudeDeg: 1.3, longitudeDeg: 103.8 },
+    timeZone: 'Asia/Singapore',
+    localTime: '2027-08-05T21:00',
+  },
   { ...eveningJson, horizon: site?.horizon ?? [] },
 ].map((json) => scenarioSchema.parse(json));
 
@@ -33,6 +54,21 @@ const keyOf = (variant: PairVariant) =>
     frame: variant.frame,
     catalogue,
   });
+
+/** What blind picking earns in the variant's task, on the sky of a scenario. */
+function chanceOf({ givenHip, proposals }: PairVariant, scenario: Scenario): number {
+  const parsed = parseScenario(scenario);
+  if (!parsed.ok) throw new Error('not a scenario');
+  const { night } = nightAt(scenario, parsed.instant, catalogue);
+  const offered = (hip: number) => proposals?.includes(hip) ?? true;
+  return chanceScore(
+    proposals === null ? night.tempting : night.stars.filter((star) => offered(star.hip)),
+    night.pairs.filter(
+      ({ stars }) => stars.every(offered) && (givenHip === null || stars.includes(givenHip)),
+    ),
+    givenHip,
+  );
+}
 
 const perTemplate = 8;
 let made: Made[] = [];
@@ -113,7 +149,12 @@ describe('variants of clear dark evenings on five places (200 seeds)', () => {
     const none = made.filter(({ variant }) => variant.template === 'none-usable');
     expect(none.length).toBeGreaterThanOrEqual(evenings.length * perTemplate);
     for (const { variant, key } of none) {
-      const graded = gradePair({ variant, answerKey: key, submission: { kind: 'none-usable' }, catalogue });
+      const graded = gradePair({
+        variant,
+        answerKey: key,
+        submission: { kind: 'none-usable' },
+        catalogue,
+      });
       expect(graded.ok && graded.result.total).toBe(100);
       expect(key.stars.filter((star) => star.usable).length).toBeLessThanOrEqual(1);
       const open = key.stars.filter(
@@ -166,6 +207,16 @@ describe('variants of clear dark evenings on five places (200 seeds)', () => {
       expect(best?.mark).toBe(100);
     }
   });
+
+  it('are about as hard as each other: what blind picking earns stays in one window', () => {
+    const targets = new Map(evenings.map((base) => [base, chanceOf(make('', base, []), base)]));
+    for (const { base, variant } of made) {
+      if (variant.template === 'none-usable') continue;
+      const off = chanceOf(variant, variant.scenario) - (targets.get(base) ?? NaN);
+      // The evening itself is the middle of the window, its half width the generator's own.
+      expect(Math.abs(off)).toBeLessThanOrEqual(difficultyHalfWidth + 1e-9);
+    }
+  }, 60_000);
 
   it('say none in none but the none-usable ones, even with every limit moved', () => {
     const right = made.filter(({ variant }) => variant.template !== 'none-usable');

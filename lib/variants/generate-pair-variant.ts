@@ -12,8 +12,10 @@ export const pairGeneratorVersion = 1;
 /** How far the teacher's instant is moved at most unless the teacher says otherwise. */
 export const defaultWindowMinutes = 40;
 
-/** Evenings that are tried for one template before another is taken. */
+/** Moved evenings that one seed looks at. */
 const tries = 8;
+/** Draws of given star, clouds or proposals from them before the nearest to the window is taken. */
+const draws = 3 * tries;
 /** Variants of one family differ by at most this in what blind picking earns, where the sky allows. */
 export const difficultyHalfWidth = 0.12;
 
@@ -39,7 +41,13 @@ export function generatePairVariant(input: {
   const time = instantOfLocalTime(scenario.localTime, scenario.timeZone);
   if (!time.ok) throw new RangeError(`not a local time: ${scenario.localTime}`);
   const random = randomFrom(seed);
-  const evenings = movedEvenings(scenario, Date.parse(time.instant), windowMinutes, random, catalogue);
+  const evenings = movedEvenings(
+    scenario,
+    Date.parse(time.instant),
+    windowMinutes,
+    random,
+    catalogue,
+  );
   const target = draftOf('free-pair', random, evenings.base())?.chance ?? null;
 
   const wanted: readonly PairTemplate[] =
@@ -81,8 +89,8 @@ function nearestDraft(
 ): PairDraft | null {
   let nearest: PairDraft | null = null;
   let distance = Infinity;
-  for (let attempt = 0; attempt < tries; attempt++) {
-    const draft = draftOf(template, random, moved(attempt));
+  for (let draw = 0; draw < draws; draw++) {
+    const draft = draftOf(template, random, moved(draw % tries));
     if (draft === null) continue;
     const off = target === null || draft.chance === null ? 0 : Math.abs(draft.chance - target);
     if (off <= difficultyHalfWidth) return draft;

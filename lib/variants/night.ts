@@ -55,8 +55,7 @@ export function nightAt(
     scenario,
     frame,
     catalogue,
-    keep: (star) =>
-      star.magnitude <= faintestMagnitude + fainterStillTempting + reachForLookAlikes,
+    keep: (star) => star.magnitude <= faintestMagnitude + fainterStillTempting + reachForLookAlikes,
   });
   const lookAlikes = lookAlikesOf(sky);
   const cautioned = new Set(

@@ -21,7 +21,11 @@ export type PairDraft = {
 type Evening = { night: Night; withClouds: (clouds: readonly CloudPatch[]) => Night };
 
 /** Makes one template out of an evening; null when this evening does not have what it takes. */
-export function draftOf(template: PairTemplate, random: Random, evening: Evening): PairDraft | null {
+export function draftOf(
+  template: PairTemplate,
+  random: Random,
+  evening: Evening,
+): PairDraft | null {
   switch (template) {
     case 'free-pair':
       return freePair(evening.night);

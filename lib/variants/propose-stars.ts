@@ -11,7 +11,9 @@ const mostCautious = 3;
  * full pair or too few doubtful stars.
  */
 export function proposeStars(random: Random, night: Night): number[] | null {
-  const fullPairs = night.pairs.filter((pair) => pair.mark >= 2 * starMark + geometryFullMark - 0.01);
+  const fullPairs = night.pairs.filter(
+    (pair) => pair.mark >= 2 * starMark + geometryFullMark - 0.01,
+  );
   // Preferably one whose stars nothing is mistaken for, so that one pair is right beyond question.
   const plain = new Set(night.usable.filter((star) => !star.hasCaution).map((star) => star.hip));
   const plainPairs = fullPairs.filter((pair) => pair.stars.every((hip) => plain.has(hip)));
@@ -32,8 +34,7 @@ export function proposeStars(random: Random, night: Night): number[] | null {
   const named = night.stars.filter((star) => star.named && !chosen.has(star.hip));
   const because = (code: string) => (star: WeighedStar) =>
     star.reasons.some((reason) => reason.code === code);
-  const bright = (star: WeighedStar) =>
-    star.magnitude <= night.scenario.settings.faintestMagnitude;
+  const bright = (star: WeighedStar) => star.magnitude <= night.scenario.settings.faintestMagnitude;
   const near = (star: WeighedStar) =>
     star.usable &&
     (weakPartners.has(star.hip) ||
@@ -73,9 +74,6 @@ function inOrder(
   const order = random.shuffle(hips);
   const [first, second] = order;
   const bothFirst =
-    first !== undefined &&
-    second !== undefined &&
-    good.includes(first) &&
-    good.includes(second);
+    first !== undefined && second !== undefined && good.includes(first) && good.includes(second);
   return bothFirst ? [first, ...order.slice(2), second] : order;
 }

@@ -56,6 +56,6 @@ describe('the seeded generator', () => {
     const random = randomFrom('dice');
     const thrown = new Set(Array.from({ length: 300 }, () => random.integer(1, 6)));
     expect([...thrown].toSorted()).toEqual([1, 2, 3, 4, 5, 6]);
-    expect(random.pick([])).toBeUndefined();
+    expect(random.pick<string>([])).toBeUndefined();
   });
 });

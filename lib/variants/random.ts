@@ -17,7 +17,8 @@ export type Random = {
  * its state by 32-bit FNV-1a with four starts and a final mix; bytes given as numbers do too.
  */
 export function randomFrom(seed: string | Uint8Array): Random {
-  const bytes = typeof seed === 'string' ? [...seed].map((c) => c.codePointAt(0) ?? 0) : [...seed];
+  const bytes =
+    typeof seed === 'string' ? Array.from(seed, (c) => c.codePointAt(0) ?? 0) : [...seed];
   let [a, b, c] = [hash(bytes, 0x811c9dc5), hash(bytes, 0x9e3779b9), hash(bytes, 0x85ebca6b)];
   let counter = hash(bytes, 0xc2b2ae35) | 1;
   const word = (): number => {

@@ -56,7 +56,8 @@ function distributionOf(kit: Kit): Distribution {
   return {
     pairs: marked.length,
     usable,
-    full: marked.filter(({ geometry }) => geometry > geometryFullMark - 1e-6).length / marked.length,
+    full:
+      marked.filter(({ geometry }) => geometry > geometryFullMark - 1e-6).length / marked.length,
     marks: (from, to) =>
       marked.filter(({ apart }) => apart >= from && apart < to).map(({ geometry }) => geometry),
   };
@@ -78,9 +79,12 @@ describe('over forty random dark nights', () => {
     expect(pairs).toBeGreaterThan(9_000);
   });
 
-  it.each(['wren', 'heron', 'owl'])('%s: pairs less than 20° apart earn nothing in the median', (id) => {
-    expect(median(of(id).marks(0, 20))).toBe(0);
-  });
+  it.each(['wren', 'heron', 'owl'])(
+    '%s: pairs less than 20° apart earn nothing in the median',
+    (id) => {
+      expect(median(of(id).marks(0, 20))).toBe(0);
+    },
+  );
 
   it.each(['wren', 'heron', 'owl'])('%s: pairs 60–120° apart earn almost all', (id) => {
     const marks = of(id).marks(60, 120);
