@@ -70,6 +70,11 @@ export class DraftSaver {
     forgetDraft(this.options.attemptKey);
   }
 
+  /** Whether another change came while one was being sent. */
+  private hasNewer(): boolean {
+    return this.waiting !== null;
+  }
+
   private schedule(delayMs: number): void {
     if (this.timer !== null) clearTimeout(this.timer);
     this.timer = setTimeout(() => {
@@ -91,11 +96,11 @@ export class DraftSaver {
     this.sending = false;
     if (answer?.ok === true) {
       this.sequence = answer.value.sequence + 1;
-      if (this.waiting === null) {
+      if (this.hasNewer()) {
+        this.schedule(0);
+      } else {
         forgetDraft(this.options.attemptKey);
         this.show({ state: 'saved' });
-      } else {
-        this.schedule(0);
       }
       return;
     }

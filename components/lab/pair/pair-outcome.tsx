@@ -5,6 +5,8 @@ import type { ReactNode } from 'react';
 import { useEffect, useRef } from 'react';
 import { Notice } from '@/components/ui/notice';
 import type { PairResult } from '@/lib/grading/pair-submission';
+import { skyPictureStars } from '@/components/sky/sky-picture-stars';
+import type { StarCatalogue } from '@/lib/sky/catalogue';
 import type { PairLabSky } from './pair-lab-sky';
 
 const PairResultView = dynamic(() =>
@@ -13,6 +15,7 @@ const PairResultView = dynamic(() =>
 
 type PairOutcomeProps = {
   sky: PairLabSky;
+  catalogue: StarCatalogue;
   result: PairResult | null;
   late: boolean;
   withheldText: string | undefined;
@@ -20,7 +23,7 @@ type PairOutcomeProps = {
 };
 
 /** What stands in the lab's place once the answer has been taken. */
-export function PairOutcome({ sky, result, late, withheldText, children }: PairOutcomeProps) {
+export function PairOutcome({ sky, catalogue, result, late, withheldText, children }: PairOutcomeProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     heading.current?.focus();
@@ -39,7 +42,7 @@ export function PairOutcome({ sky, result, late, withheldText, children }: PairO
       {result === null ? (
         <p className="max-w-measure">{withheldText ?? 'Your teacher decides when the result is shown.'}</p>
       ) : (
-        <PairResultView result={result} sky={sky} />
+        <PairResultView result={result} sky={sky} stars={skyPictureStars(catalogue, sky.frame)} />
       )}
       {children === undefined ? null : <div className="flex flex-wrap gap-3">{children}</div>}
     </div>

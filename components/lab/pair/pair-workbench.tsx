@@ -5,7 +5,6 @@ import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { StatusLine } from '@/components/ui/status-line';
 import { webglAvailable } from '@/components/sky/webgl-available';
 import type { StarCatalogue } from '@/lib/sky/catalogue';
-import { keptDraft } from './kept-draft';
 import { LabSheet } from './lab-sheet';
 import type { PairLabProps } from './pair-lab';
 import { PairOutcome } from './pair-outcome';
@@ -15,7 +14,7 @@ import { ordinalOf } from './pair-words';
 import { saveInWords } from './save-words';
 import { SendingBox } from './sending-box';
 import { SubmissionSender } from './submission-sender';
-import { useDraftSaving } from './use-draft-saving';
+import { draftLeftBehind, useDraftSaving } from './use-draft-saving';
 import type { PairLabModel } from './use-pair-lab';
 import { usePairLab } from './use-pair-lab';
 import { ViewSwitch } from './view-switch';
@@ -53,12 +52,9 @@ function summaryOf(lab: PairLabModel): string {
 /** The lab with its catalogue at hand. */
 export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }) {
   const { sky, mode, attemptKey, catalogue } = props;
-  const saving = useDraftSaving({
-    attemptKey,
-    nextSequence: props.nextSequence ?? 1,
-    save: props.onSave,
-  });
-  const [start] = useState(() => keptDraft(attemptKey)?.draft ?? props.draft);
+  const nextSequence = props.nextSequence ?? 1;
+  const saving = useDraftSaving({ attemptKey, nextSequence, save: props.onSave });
+  const [start] = useState(() => draftLeftBehind(attemptKey, nextSequence) ?? props.draft);
   const lab = usePairLab({ sky, catalogue, draft: start, onDraft: saving.push });
   const [drawable, setDrawable] = useState(webglAvailable);
   const [wantedView, setView] = useState<LabView>('sky');
@@ -78,7 +74,7 @@ export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }
 
   if (sent.state === 'done') {
     return (
-      <PairOutcome sky={sky} result={sent.result} late={sent.late} withheldText={props.withheldText}>
+      <PairOutcome sky={sky} catalogue={catalogue} result={sent.result} late={sent.late} withheldText={props.withheldText}>
         {props.afterwards}
       </PairOutcome>
     );

@@ -4,8 +4,14 @@ import { useEffect, useState, useSyncExternalStore } from 'react';
 import type { PairDraft } from '@/lib/grading/pair-submission';
 import type { SaveDraft, SaveState } from './draft-saver';
 import { DraftSaver } from './draft-saver';
+import { forgetDraft, keepDraft, keptDraft } from './kept-draft';
 
-type DraftSavingInput = { attemptKey: string; nextSequence: number; save: SaveDraft | undefined };
+type DraftSavingInput = {
+  attemptKey: string;
+  nextSequence: number;
+  /** Undefined where only this tab keeps the draft, as for a visitor. */
+  save: SaveDraft | undefined;
+};
 
 const nothingToSave: SaveState = { state: 'saved' };
 
@@ -25,6 +31,8 @@ export function useDraftSaving({ attemptKey, nextSequence, save }: DraftSavingIn
   );
   useEffect(() => {
     if (saver === null) return;
+    const left = draftLeftBehind(attemptKey, nextSequence);
+    if (left !== null) saver.push(left);
     const onOnline = (): void => {
       saver.retryNow();
     };
@@ -37,12 +45,27 @@ export function useDraftSaving({ attemptKey, nextSequence, save }: DraftSavingIn
       window.removeEventListener('online', onOnline);
       window.removeEventListener('beforeunload', onLeave);
     };
-  }, [saver]);
+  }, [saver, attemptKey, nextSequence]);
   return {
     saveState,
-    push: (draft) => saver?.push(draft),
-    stop: () => saver?.stop(),
+    push: (draft) => {
+      if (saver === null) keepDraft(attemptKey, { sequence: 1, draft });
+      else saver.push(draft);
+    },
+    stop: () => {
+      if (saver === null) forgetDraft(attemptKey);
+      else saver.stop();
+    },
   };
+}
+
+/**
+ * A draft that an earlier visit of this tab could not send. One that the server, or another device,
+ * has overtaken is left alone.
+ */
+export function draftLeftBehind(attemptKey: string, nextSequence: number): PairDraft | null {
+  const kept = keptDraft(attemptKey);
+  return kept !== null && kept.sequence >= nextSequence ? kept.draft : null;
 }
 
 const noSubscription = (): (() => void) => () => undefined;

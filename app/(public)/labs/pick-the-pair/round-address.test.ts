@@ -1,0 +1,24 @@
+import { expect, test } from 'vitest';
+import { readRoundAddress, roundAddress } from './round-address';
+
+test('an address read back is the same round', () => {
+  const round = { seed: 'ab12', kitId: 'owl', siteId: 'open-field', placeId: 4119617, localTime: '2026-12-05T19:30' };
+  const query = Object.fromEntries(new URL(roundAddress(round), 'http://localhost').searchParams);
+  expect(readRoundAddress(query)).toEqual(round);
+});
+
+test('empty fields of the form count as not given', () => {
+  expect(readRoundAddress({ seed: 'x', kit: 'wren', site: '', place: '', time: '' })).toEqual({
+    seed: 'x',
+    kitId: 'wren',
+    siteId: undefined,
+    placeId: undefined,
+    localTime: undefined,
+  });
+});
+
+test('a repeated field counts once, and a place that is no number not at all', () => {
+  const read = readRoundAddress({ seed: ['a', 'b'], place: '12; drop' });
+  expect(read.seed).toBe('a');
+  expect(read.placeId).toBeUndefined();
+});

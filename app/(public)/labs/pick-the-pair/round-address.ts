@@ -1,0 +1,39 @@
+import { z } from 'zod';
+import { routes } from '@/lib/routes';
+
+const first = z.union([z.string(), z.array(z.string()).transform((values) => values[0])]);
+const filled = first.optional().transform((value) => (value === undefined || value === '' ? undefined : value));
+
+/** The page's query. Anything else in it is ignored; what is wrong in it is told by the round's maker. */
+const querySchema = z.object({ seed: filled, kit: filled, site: filled, place: filled, time: filled });
+
+/** A visitor's round as its page address tells it. */
+export type RoundAddress = {
+  seed: string | undefined;
+  kitId: string | undefined;
+  siteId: string | undefined;
+  placeId: number | undefined;
+  localTime: string | undefined;
+};
+
+export function readRoundAddress(query: Record<string, string | string[] | undefined>): RoundAddress {
+  const { seed, kit, site, place, time } = querySchema.parse(query);
+  const placeId = place !== undefined && /^\d{1,9}$/.test(place) ? Number(place) : undefined;
+  return { seed, kitId: kit, siteId: site, placeId, localTime: time };
+}
+
+/** The address under which the same round can be made again. */
+export const roundAddress = (round: {
+  seed: string;
+  kitId: string;
+  siteId: string;
+  placeId: number;
+  localTime: string;
+}): string =>
+  routes.labs.pickThePair({
+    seed: round.seed,
+    kit: round.kitId,
+    site: round.siteId,
+    place: round.placeId,
+    time: round.localTime,
+  });
