@@ -1,11 +1,9 @@
 'use server';
 
-import { revalidatePath } from 'next/cache';
 import { getViewer } from '@/lib/auth/session';
 import { saveDraft, submitAttempt } from '@/lib/data/attempts';
 import type { Result } from '@/lib/data/result';
 import type { PairResult } from '@/lib/grading/pair-submission';
-import { routes } from '@/lib/routes';
 
 /** Keeps work in progress. `input` is parsed in lib/data, where ownership is decided too. */
 export async function saveAttemptDraft(
@@ -22,7 +20,6 @@ export async function sendAttempt(
 ): Promise<Result<{ result: PairResult | null; late: boolean }>> {
   const sent = await submitAttempt(await getViewer(), attemptId, input);
   if (!sent.ok) return sent;
-  revalidatePath(routes.student.myWork());
   const { result, late } = sent.value;
   return { ok: true, value: { result, late } };
 }

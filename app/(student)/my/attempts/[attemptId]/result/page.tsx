@@ -3,12 +3,12 @@ import { notFound } from 'next/navigation';
 import { markText } from '@/components/grading/gradebook-state-text';
 import { PairResultView } from '@/components/grading/pair-result-view';
 import { pairLabSky } from '@/components/lab/pair/pair-lab-sky';
+import { skyPictureStars } from '@/components/sky/sky-picture-stars';
 import { LinkButton } from '@/components/ui/link-button';
-import { Meter } from '@/components/ui/meter';
 import { Notice } from '@/components/ui/notice';
 import { PageHeader } from '@/components/ui/page-header';
 import { getViewer } from '@/lib/auth/session';
-import { loadKits } from '@/lib/content/sky-catalogue';
+import { loadCatalogue, loadKits } from '@/lib/content/sky-catalogue';
 import { getAttemptResult, listStudentAssignments, type AttemptResult } from '@/lib/data/attempts';
 import { systemClock } from '@/lib/data/clock';
 import { routes } from '@/lib/routes';
@@ -51,6 +51,7 @@ export default async function ResultPage({ params }: ResultPageProps) {
             <PairResultView
               result={attempt.result}
               sky={pairLabSky(attempt.variant, { kitName, placeName: attempt.placeName })}
+              stars={skyPictureStars(loadCatalogue(), attempt.variant.frame)}
             />
           </>
         )}
@@ -90,21 +91,16 @@ function MarkOf({ attempt }: { attempt: AttemptResult }) {
   const { mode, mark, passMark, late, latePenalty } = attempt;
   if (mode === 'practice' || mark === null) return null;
   return (
-    <div className="max-w-md">
-      <Meter
-        value={mark}
-        label="The mark of this attempt"
-        valueText={`${markText(mark)} of 100`}
-        {...(passMark === null
-          ? {}
-          : { markAt: passMark, markLabel: `${markText(passMark)} to pass` })}
-      />
+    <p className="max-w-measure">
+      The mark of this attempt: <strong className="font-semibold">{markText(mark)} of 100</strong>
+      {passMark === null ? '' : `; ${markText(passMark)} to pass`}.
       {late ? (
-        <p className="mt-2 text-caution">
+        <span className="text-caution">
+          {' '}
           It came after the due time
           {latePenalty > 0 ? `: ${markText(latePenalty * 100)} % of the mark is taken off` : ''}.
-        </p>
+        </span>
       ) : null}
-    </div>
+    </p>
   );
 }

@@ -1,5 +1,0 @@
-import { PageLoading } from '@/components/ui/page-loading';
-
-export default function Loading() {
-  return <PageLoading />;
-}
