@@ -77,7 +77,7 @@ export function StudentMenu({
         setExtra(String(student.extraAttempts));
       }}
       trigger={
-        <Button variant="plain" className="min-h-(--target-small) px-0 py-0 text-sm">
+        <Button variant="plain" className="min-h-(--target-small)! px-0! py-0! text-sm!">
           Change<span className="sr-only"> {student.displayName}</span>
         </Button>
       }
@@ -101,7 +101,7 @@ export function StudentMenu({
           </Field>
           <Field
             label="Extra attempts"
-            hint="On top of what each assignment allows. Only teachers see it; it appears in no export."
+            hint="On top of what each assignment allows. Only teachers see it; the gradebook file leaves it out."
             error={errorAt('extraAttempts')}
           >
             {(control) => (

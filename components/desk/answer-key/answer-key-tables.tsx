@@ -1,4 +1,5 @@
 import { TableFrame } from '@/components/ui/table-frame';
+import { errorInWords } from '@/components/grading/pair-result-words';
 import { markText } from '@/components/grading/gradebook-state-text';
 import type { AnswerKey, AnswerKeyStar } from '@/lib/pointing/answer-key';
 import { cautionText, reasonText, temptingStars } from './reason-text';
@@ -51,7 +52,7 @@ export function BestPairsTable({ answerKey }: { answerKey: AnswerKey }) {
               <td className="number">
                 {pair.expectedErrorArcmin === null
                   ? 'not determined'
-                  : `${pair.expectedErrorArcmin.toFixed(1)}′`}
+                  : errorInWords(pair.expectedErrorArcmin)}
               </td>
               <td className="number">{(pair.hitRate * 100).toFixed(0)} of 100</td>
               <td className="number">{markText(pair.mark)}</td>

@@ -1,23 +1,37 @@
+import { onDisc } from '@/components/sky/all-sky';
 import { SkyPicture } from '@/components/sky/sky-picture';
 import type { SkyPictureStar } from '@/components/sky/sky-picture-stars';
 import type { AnswerKey, AnswerKeyStar } from '@/lib/pointing/answer-key';
 import type { Scenario } from '@/lib/pointing/scenario';
 import type { SkyFrame } from '@/lib/sky/sky-frame';
-import { directionFromAzAlt, separationDeg } from '@/lib/units/vector';
 
-/** Names closer than this on the sky would print over one another. */
-const roomForNameDeg = 11;
+/** The picture's own measures: a disc of 200 units, names of 15 units beside their stars. */
+const discRadius = 200;
+const letterWidth = 8.5;
+const lineHeight = 18;
+
+type Box = { left: number; right: number; top: number; bottom: number };
+
+/** Roughly where a star's name is printed: to the left of it near the right edge, else to the right. */
+function nameBox(star: AnswerKeyStar): Box {
+  const { x, y } = onDisc(star, discRadius);
+  const width = star.name.length * letterWidth + 14;
+  const left = x > 110 ? x - width : x;
+  return { left, right: left + width, top: y - 9 - lineHeight / 2, bottom: y - 9 + lineHeight / 2 };
+}
+
+const overlap = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
 /** The brightest usable stars whose names leave room for each other and for the best pair's. */
 function starsToName(answerKey: AnswerKey, taken: readonly AnswerKeyStar[]): AnswerKeyStar[] {
-  const placed = taken.map((star) => directionFromAzAlt(star.azimuthDeg, star.altitudeDeg));
+  const boxes = taken.map(nameBox);
   const named: AnswerKeyStar[] = [];
-  for (const star of answerKey.stars
-    .filter(({ usable }) => usable)
-    .toSorted((a, b) => a.magnitude - b.magnitude)) {
-    const direction = directionFromAzAlt(star.azimuthDeg, star.altitudeDeg);
-    if (placed.some((other) => separationDeg(other, direction) < roomForNameDeg)) continue;
-    placed.push(direction);
+  const usable = answerKey.stars.filter((star) => star.usable);
+  for (const star of usable.toSorted((a, b) => a.magnitude - b.magnitude)) {
+    const box = nameBox(star);
+    if (boxes.some((other) => overlap(other, box))) continue;
+    boxes.push(box);
     named.push(star);
   }
   return named;

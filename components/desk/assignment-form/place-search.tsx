@@ -8,10 +8,15 @@ import type { Place } from '@/lib/data/places';
 
 const countryNames = new Intl.DisplayNames(['en'], { type: 'region' });
 
+/** Region codes are letters in some countries ("IL", "BC") and mere numbers in most. */
+const readableRegion = ({ region }: Place): string => (/^[A-Z]{2,3}$/.test(region) ? region : '');
+const join = (...parts: readonly string[]): string =>
+  parts.filter((part) => part !== '').join(', ');
+const countryOf = (place: Place): string => countryNames.of(place.country) ?? place.country;
+
+/** "Springfield, IL, United States". */
 export const placeText = (place: Place): string =>
-  [place.name, place.region, countryNames.of(place.country) ?? place.country]
-    .filter((part) => part !== '')
-    .join(', ');
+  join(place.name, readableRegion(place), countryOf(place));
 
 /** Long enough that a word being typed asks once, short enough not to be noticed. */
 const pauseMs = 220;
@@ -138,10 +143,8 @@ export function PlaceSearch({
             >
               <span className="font-semibold">{place.name}</span>
               <span className="block text-sm text-soft">
-                {[place.region, countryNames.of(place.country) ?? place.country]
-                  .filter((part) => part !== '')
-                  .join(', ')}{' '}
-                · {coordinateText(place.latitudeDeg, 'N', 'S')}{' '}
+                {join(readableRegion(place), countryOf(place))} ·{' '}
+                {coordinateText(place.latitudeDeg, 'N', 'S')}{' '}
                 {coordinateText(place.longitudeDeg, 'E', 'W')} · {place.elevationM} m
               </span>
             </div>

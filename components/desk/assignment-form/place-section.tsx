@@ -61,7 +61,7 @@ export function PlaceSection({
           <DecimalField
             id="scenario.place.latitudeDeg"
             label="Latitude"
-            unit="°, 0 to 90"
+            unit="°"
             error={problemAt('scenario.place.latitudeDeg')}
             value={draft.latitude}
             onChange={(typed) => {
@@ -83,7 +83,7 @@ export function PlaceSection({
           <DecimalField
             id="scenario.place.longitudeDeg"
             label="Longitude"
-            unit="°, 0 to 180"
+            unit="°"
             error={problemAt('scenario.place.longitudeDeg')}
             value={draft.longitude}
             onChange={(typed) => {

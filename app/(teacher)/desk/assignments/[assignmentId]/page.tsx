@@ -71,9 +71,7 @@ export default async function AssignmentPage({
         actions={
           <>
             {canEdit ? (
-              <LinkButton href={routes.teacher.editAssignment(id)}>
-                {isDraft ? 'Change' : 'Edit'}
-              </LinkButton>
+              <LinkButton href={routes.teacher.editAssignment(id)}>Change</LinkButton>
             ) : null}
             <PrintButton>Print the key</PrintButton>
             {canEdit ? (
