@@ -31,7 +31,13 @@ const classes = [
  * disc is the expected miss, to the same scale: a disc that hides its ring means outside the field.
  * Size tells it, so it needs no colour.
  */
-export function ErrorMapPicture({ title, stars, telescope, fieldRadiusArcmin, caption }: ErrorMapPictureProps) {
+export function ErrorMapPicture({
+  title,
+  stars,
+  telescope,
+  fieldRadiusArcmin,
+  caption,
+}: ErrorMapPictureProps) {
   const cells = errorMap({ stars, telescope, stepDeg });
   const errors = cells.map((cell) => cell.errorArcmin);
   const least = Math.min(...errors);
@@ -42,7 +48,12 @@ export function ErrorMapPicture({ title, stars, telescope, fieldRadiusArcmin, ca
       : `Expected miss from ${errorInWords(least)} to ${errorInWords(most)}; the field reaches ${errorInWords(fieldRadiusArcmin)} from its middle.`;
   return (
     <figure>
-      <svg viewBox="-172 -172 344 344" role="img" aria-label={`${title}. ${said}`} className="block w-full">
+      <svg
+        viewBox="-172 -172 344 344"
+        role="img"
+        aria-label={`${title}. ${said}`}
+        className="block w-full"
+      >
         <circle r={radius + 6} fill="var(--panel)" stroke="var(--strong)" strokeWidth="1.5" />
         {cells.map((cell) => {
           const { x, y } = onDisc(cell, radius);
@@ -50,14 +61,23 @@ export function ErrorMapPicture({ title, stars, telescope, fieldRadiusArcmin, ca
           const opacity = classes.find(({ upTo }) => share <= upTo)?.opacity ?? 1;
           const outside = share > 1;
           return (
-            <g key={`${cell.azimuthDeg} ${cell.altitudeDeg}`} transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}>
+            <g
+              key={`${cell.azimuthDeg} ${cell.altitudeDeg}`}
+              transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}
+            >
               <circle r={fieldRingPx} fill="none" stroke="var(--strong)" strokeWidth="0.9" />
               <circle
                 r={Math.min(8.2, fieldRingPx * share).toFixed(1)}
                 fill={outside ? 'var(--ink)' : 'var(--accent)'}
                 fillOpacity={opacity}
               />
-              {outside ? <path d="M-2.6 -2.6 L2.6 2.6 M2.6 -2.6 L-2.6 2.6" stroke="var(--panel)" strokeWidth="1.4" /> : null}
+              {outside ? (
+                <path
+                  d="M-2.6 -2.6 L2.6 2.6 M2.6 -2.6 L-2.6 2.6"
+                  stroke="var(--panel)"
+                  strokeWidth="1.4"
+                />
+              ) : null}
             </g>
           );
         })}
@@ -74,7 +94,13 @@ export function ErrorMapPicture({ title, stars, telescope, fieldRadiusArcmin, ca
             </g>
           );
         })}
-        <g fontSize="14" fontWeight="600" fill="var(--ink)" textAnchor="middle" dominantBaseline="central">
+        <g
+          fontSize="14"
+          fontWeight="600"
+          fill="var(--ink)"
+          textAnchor="middle"
+          dominantBaseline="central"
+        >
           <text y={-radius - 14}>N</text>
           <text y={radius + 14}>S</text>
           <text x={-radius - 13}>E</text>
@@ -97,7 +123,10 @@ export function ErrorMapLegend() {
     { share: 1.5, text: 'outside' },
   ];
   return (
-    <ul className="flex flex-wrap gap-x-6 gap-y-1 text-sm" aria-label="Ring: the eyepiece’s field. Disc: the expected miss.">
+    <ul
+      className="flex flex-wrap gap-x-6 gap-y-1 text-sm"
+      aria-label="Ring: the eyepiece’s field. Disc: the expected miss."
+    >
       {samples.map(({ share, text }) => (
         <li key={text} className="flex items-center gap-2">
           <svg viewBox="-10 -10 20 20" className="size-6" aria-hidden="true">
@@ -107,7 +136,13 @@ export function ErrorMapLegend() {
               fill={share > 1 ? 'var(--ink)' : 'var(--accent)'}
               fillOpacity={share > 1 ? 1 : share > 0.66 ? 0.8 : 0.35}
             />
-            {share > 1 ? <path d="M-2.6 -2.6 L2.6 2.6 M2.6 -2.6 L-2.6 2.6" stroke="var(--panel)" strokeWidth="1.4" /> : null}
+            {share > 1 ? (
+              <path
+                d="M-2.6 -2.6 L2.6 2.6 M2.6 -2.6 L-2.6 2.6"
+                stroke="var(--panel)"
+                strokeWidth="1.4"
+              />
+            ) : null}
           </svg>
           {text}
         </li>

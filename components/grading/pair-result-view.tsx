@@ -8,7 +8,14 @@ import type { PairFigures, PairResult } from '@/lib/grading/pair-submission';
 import { fieldRadiusArcmin } from '@/lib/pointing/field-radius';
 import { ErrorMapLegend, ErrorMapPicture } from './error-map-picture';
 import { PairResultStars } from './pair-result-stars';
-import { adviceInWords, criterionInWords, errorInWords, hitRateInWords, markInFigures, ofHundred } from './pair-result-words';
+import {
+  adviceInWords,
+  criterionInWords,
+  errorInWords,
+  hitRateInWords,
+  markInFigures,
+  ofHundred,
+} from './pair-result-words';
 
 type PairResultViewProps = {
   result: PairResult;
@@ -26,8 +33,14 @@ export function PairResultView({ result, sky, stars = [] }: PairResultViewProps)
       <div className="grid gap-6 lg:grid-cols-[minmax(0,1fr)_minmax(0,26rem)]">
         <div className="space-y-6">
           <div className="max-w-measure space-y-3">
-            <p className="text-lg leading-snug font-semibold">{adviceInWords(result.advice, result)}</p>
-            <Meter value={result.total} label="Mark" valueText={`${markInFigures(result.total)} of 100`} />
+            <p className="text-lg leading-snug font-semibold">
+              {adviceInWords(result.advice, result)}
+            </p>
+            <Meter
+              value={result.total}
+              label="Mark"
+              valueText={`${markInFigures(result.total)} of 100`}
+            />
             {hits === null ? null : <p>{hits}</p>}
           </div>
           <PairFiguresTable result={result} />
@@ -43,7 +56,7 @@ export function PairResultView({ result, sky, stars = [] }: PairResultViewProps)
           pairs={picturePairs(result)}
         />
       </div>
-      <PairResultStars stars={result.stars} />
+      <PairResultStars stars={result.stars} givenHip={sky.givenHip} />
       <ErrorMaps result={result} sky={sky} fieldArcmin={fieldArcmin} />
     </div>
   );
@@ -54,7 +67,8 @@ const placesOf = (pair: PairFigures): SkyPicturePair['stars'] => [
   { ...pair.positions[1], name: pair.names[1] },
 ];
 
-const samePair = (a: PairFigures, b: PairFigures): boolean => a.stars.every((hip) => b.stars.includes(hip));
+const samePair = (a: PairFigures, b: PairFigures): boolean =>
+  a.stars.every((hip) => b.stars.includes(hip));
 
 function picturePairs({ chosen, best }: PairResult): SkyPicturePair[] {
   return [
@@ -65,7 +79,8 @@ function picturePairs({ chosen, best }: PairResult): SkyPicturePair[] {
 
 function pictureInWords({ chosen, best }: PairResult): string {
   const own = chosen === null ? '' : ` The chosen pair: ${chosen.names.join(' and ')}.`;
-  const other = best === null ? ' No pair would have done.' : ` The best pair: ${best.names.join(' and ')}.`;
+  const other =
+    best === null ? ' No pair would have done.' : ` The best pair: ${best.names.join(' and ')}.`;
   return `The whole sky with horizon and stars.${own}${other}`;
 }
 
@@ -139,16 +154,25 @@ function MarkTable({ result }: { result: PairResult }) {
   );
 }
 
-function ErrorMaps({ result, sky, fieldArcmin }: { result: PairResult; sky: PairLabSky; fieldArcmin: number }) {
+function ErrorMaps({
+  result,
+  sky,
+  fieldArcmin,
+}: {
+  result: PairResult;
+  sky: PairLabSky;
+  fieldArcmin: number;
+}) {
   const { chosen, best } = result;
   if (chosen === null && best === null) return null;
   const same = chosen !== null && best !== null && samePair(chosen, best);
   return (
     <Panel title="Where targets would land" level={3}>
       <p className="mb-3 max-w-measure text-sm">
-        After aligning on a pair, the telescope is sent to targets all over the sky. In each direction the ring is the
-        field of the eyepiece and the disc how far off the target is expected to land, to the same scale. A disc that
-        covers its ring: not in the eyepiece. Looking up, east is on the left; stars mark the pair.
+        After aligning on a pair, the telescope is sent to targets all over the sky. In each
+        direction the ring is the field of the eyepiece and the disc how far off the target is
+        expected to land, to the same scale. A disc that covers its ring: not in the eyepiece.
+        Looking up, east is on the left; stars mark the pair.
       </p>
       <ErrorMapLegend />
       <div className="mt-4 grid gap-6 sm:grid-cols-2">

@@ -54,7 +54,10 @@ const starNamed = (result: Pick<PairResult, 'stars'>, hip: number): string =>
   result.stars.find((star) => star.hip === hip)?.name ?? 'That star';
 
 /** One sentence on the biggest shortfall and what to do about it next time. */
-export function adviceInWords(advice: PairAdvice, result: Pick<PairResult, 'stars' | 'best'>): string {
+export function adviceInWords(
+  advice: PairAdvice,
+  result: Pick<PairResult, 'stars' | 'best'>,
+): string {
   switch (advice.code) {
     case 'well-chosen':
       return 'Well chosen: hardly another pair in tonight’s sky would point better.';
@@ -79,7 +82,10 @@ export function adviceInWords(advice: PairAdvice, result: Pick<PairResult, 'star
   }
 }
 
-export function criterionInWords(criterion: PairCriterion, result: Pick<PairResult, 'stars'>): string {
+export function criterionInWords(
+  criterion: PairCriterion,
+  result: Pick<PairResult, 'stars'>,
+): string {
   switch (criterion.id) {
     case 'first-star':
       return `First star${result.stars[0] === undefined ? '' : `: ${result.stars[0].name}`}`;
@@ -93,9 +99,14 @@ export function criterionInWords(criterion: PairCriterion, result: Pick<PairResu
 }
 
 /** "82 of 100 targets would be in the eyepiece; with the best pair, 97." */
-export function hitRateInWords({ chosen, best }: Pick<PairResult, 'chosen' | 'best'>): string | null {
+export function hitRateInWords({
+  chosen,
+  best,
+}: Pick<PairResult, 'chosen' | 'best'>): string | null {
   if (chosen === null) {
-    return best === null ? null : `With the best pair, ${ofHundred(best.hitRate)} of 100 targets would be in the eyepiece.`;
+    return best === null
+      ? null
+      : `With the best pair, ${ofHundred(best.hitRate)} of 100 targets would be in the eyepiece.`;
   }
   const own = `${ofHundred(chosen.hitRate)} of 100 targets would be in the eyepiece`;
   return best === null ? `${own}.` : `${own}; with the best pair, ${ofHundred(best.hitRate)}.`;
@@ -103,4 +114,6 @@ export function hitRateInWords({ chosen, best }: Pick<PairResult, 'chosen' | 'be
 
 /** Marks as they are shown: one decimal where there is one. */
 export const markInFigures = (mark: number): string =>
-  Number.isInteger(Math.round(mark * 10) / 10) ? String(Math.round(mark)) : (Math.round(mark * 10) / 10).toFixed(1);
+  Number.isInteger(Math.round(mark * 10) / 10)
+    ? String(Math.round(mark))
+    : (Math.round(mark * 10) / 10).toFixed(1);

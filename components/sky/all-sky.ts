@@ -1,5 +1,13 @@
 import type { Vector3 } from '@/lib/units/vector';
-import { azAltFromDirection, cross, directionFromAzAlt, dot, length, normalise, separationDeg } from '@/lib/units/vector';
+import {
+  azAltFromDirection,
+  cross,
+  directionFromAzAlt,
+  dot,
+  length,
+  normalise,
+  separationDeg,
+} from '@/lib/units/vector';
 import { degreesToRadians } from '@/lib/units/angle';
 
 export type Placed = { azimuthDeg: number; altitudeDeg: number };
@@ -9,7 +17,10 @@ export type Placed = { azimuthDeg: number; altitudeDeg: number };
  * from below, so east lies to the LEFT. Equal steps of altitude are equal steps outward
  * (azimuthal equidistant projection).
  */
-export function onDisc({ azimuthDeg, altitudeDeg }: Placed, radius: number): { x: number; y: number } {
+export function onDisc(
+  { azimuthDeg, altitudeDeg }: Placed,
+  radius: number,
+): { x: number; y: number } {
   const out = (radius * (90 - Math.max(0, altitudeDeg))) / 90;
   const azimuth = degreesToRadians(azimuthDeg);
   return { x: -out * Math.sin(azimuth), y: -out * Math.cos(azimuth) };
@@ -66,9 +77,16 @@ export function skyCirclePath(centre: Placed, radiusDeg: number, radius: number)
 }
 
 /** The line of a given altitude all round, as closed SVG path data. */
-export function ringPath(altitudeAt: (azimuthDeg: number) => number, azimuths: readonly number[], radius: number): string {
+export function ringPath(
+  altitudeAt: (azimuthDeg: number) => number,
+  azimuths: readonly number[],
+  radius: number,
+): string {
   return `M${azimuths.map((azimuthDeg) => point({ azimuthDeg, altitudeDeg: altitudeAt(azimuthDeg) }, radius)).join(' L')} Z`;
 }
 
 export const apartDeg = (a: Placed, b: Placed): number =>
-  separationDeg(directionFromAzAlt(a.azimuthDeg, a.altitudeDeg), directionFromAzAlt(b.azimuthDeg, b.altitudeDeg));
+  separationDeg(
+    directionFromAzAlt(a.azimuthDeg, a.altitudeDeg),
+    directionFromAzAlt(b.azimuthDeg, b.altitudeDeg),
+  );

@@ -56,7 +56,14 @@ export function ConstellationFigures({ catalogue, frame }: ConstellationFiguresP
   );
   return (
     <lineSegments geometry={geometry} renderOrder={drawOrder.figures} frustumCulled={false}>
-      <lineBasicMaterial color={0xd8c49a} transparent opacity={0.42} depthTest={false} depthWrite={false} toneMapped={false} />
+      <lineBasicMaterial
+        color={0xd8c49a}
+        transparent
+        opacity={0.42}
+        depthTest={false}
+        depthWrite={false}
+        toneMapped={false}
+      />
     </lineSegments>
   );
 }

@@ -85,11 +85,24 @@ export function Fists({ view }: { view: SkyView }) {
   return (
     <>
       <mesh geometry={row} renderOrder={drawOrder.fists} frustumCulled={false}>
-        <meshBasicMaterial map={texture} transparent opacity={0.6} depthTest={false} depthWrite={false} toneMapped={false} />
+        <meshBasicMaterial
+          map={texture}
+          transparent
+          opacity={0.6}
+          depthTest={false}
+          depthWrite={false}
+          toneMapped={false}
+        />
       </mesh>
       <group ref={stack}>
         <mesh geometry={column} renderOrder={drawOrder.fists} frustumCulled={false}>
-          <meshBasicMaterial map={texture} transparent depthTest={false} depthWrite={false} toneMapped={false} />
+          <meshBasicMaterial
+            map={texture}
+            transparent
+            depthTest={false}
+            depthWrite={false}
+            toneMapped={false}
+          />
         </mesh>
       </group>
     </>

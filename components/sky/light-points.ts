@@ -21,7 +21,10 @@ export function lightGeometry(lights: readonly SkyLight[]): BufferGeometry {
     tint.set(starTint(light.colourIndex), index * 3);
     // Low stars are seen through more air and twinkle more.
     const unrest = light.twinkles ? 0.25 + 0.75 * Math.exp(-light.altitudeDeg / 28) : 0;
-    look.set([lightDiameterPx(light.seenAs), light.clarity, unrest, (index * 2.399963) % 6.2832], index * 4);
+    look.set(
+      [lightDiameterPx(light.seenAs), light.clarity, unrest, (index * 2.399963) % 6.2832],
+      index * 4,
+    );
   });
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new BufferAttribute(position, 3));

@@ -53,11 +53,17 @@ function lightOnDisc(frame: SkyFrame, right: Vector3, up: Vector3): Vector3 {
 
 function moonGeometry(centre: Vector3, right: Vector3, up: Vector3): BufferGeometry {
   const half = skyRadius * Math.tan(degreesToRadians(glareRadiusDeg));
-  const corners = [[-1, -1], [1, -1], [1, 1], [-1, 1]] as const;
+  const corners = [
+    [-1, -1],
+    [1, -1],
+    [1, 1],
+    [-1, 1],
+  ] as const;
   const position = new Float32Array(12);
   corners.forEach(([x, y], index) => {
     for (const axis of [0, 1, 2] as const) {
-      position[index * 3 + axis] = centre[axis] * skyRadius + (right[axis] * x + up[axis] * y) * half;
+      position[index * 3 + axis] =
+        centre[axis] * skyRadius + (right[axis] * x + up[axis] * y) * half;
     }
   });
   const geometry = new BufferGeometry();

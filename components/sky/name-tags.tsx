@@ -50,7 +50,14 @@ function NameTag({ mark, label, view }: { mark: SkyMark; label: string; view: Sk
   const [x, y, z] = scenePoint(mark.azimuthDeg, mark.altitudeDeg);
   return (
     <sprite ref={sprite} position={[x, y, z]} renderOrder={drawOrder.nameTags}>
-      <spriteMaterial map={tag.texture} transparent sizeAttenuation={false} depthTest={false} depthWrite={false} toneMapped={false} />
+      <spriteMaterial
+        map={tag.texture}
+        transparent
+        sizeAttenuation={false}
+        depthTest={false}
+        depthWrite={false}
+        toneMapped={false}
+      />
     </sprite>
   );
 }
@@ -61,7 +68,12 @@ type NameTagsProps = { marks: readonly SkyMark[]; view: SkyView };
 export function NameTags({ marks, view }: NameTagsProps) {
   return marks.map((mark) =>
     mark.label === null ? null : (
-      <NameTag key={`${mark.label}${String(mark.azimuthDeg)}`} mark={mark} label={mark.label} view={view} />
+      <NameTag
+        key={`${mark.label}${String(mark.azimuthDeg)}`}
+        mark={mark}
+        label={mark.label}
+        view={view}
+      />
     ),
   );
 }

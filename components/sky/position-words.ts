@@ -53,7 +53,8 @@ export function positionInWords(azimuthDeg: number, altitudeDeg: number): string
 }
 
 /** Rounded to 5°, with 360° read as 0°. */
-export const roundedAzimuthDeg = (azimuthDeg: number): number => (Math.round(azimuthDeg / 5) * 5) % 360;
+export const roundedAzimuthDeg = (azimuthDeg: number): number =>
+  (Math.round(azimuthDeg / 5) * 5) % 360;
 export const roundedAltitudeDeg = (altitudeDeg: number): number => Math.round(altitudeDeg / 5) * 5;
 
 /** Brightness to half a magnitude, as an eye would judge it. */

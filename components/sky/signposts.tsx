@@ -80,7 +80,13 @@ export function Signposts() {
   if (texture === null) return null;
   return (
     <mesh geometry={geometry} renderOrder={drawOrder.signposts} frustumCulled={false}>
-      <meshBasicMaterial map={texture} transparent depthTest={false} depthWrite={false} toneMapped={false} />
+      <meshBasicMaterial
+        map={texture}
+        transparent
+        depthTest={false}
+        depthWrite={false}
+        toneMapped={false}
+      />
     </mesh>
   );
 }

@@ -83,7 +83,13 @@ export function SkyCanvas({ view, onLost, children }: SkyCanvasProps) {
           dpr: Math.min(highestPixelRatio, window.devicePixelRatio),
           size: { width, height, top: 0, left: 0 },
           camera: { near: skyRadius / 100, far: skyRadius * 2, position: [0, 0, 0] },
-          gl: { antialias: false, alpha: false, depth: false, stencil: false, powerPreference: 'low-power' },
+          gl: {
+            antialias: false,
+            alpha: false,
+            depth: false,
+            stencil: false,
+            powerPreference: 'low-power',
+          },
         })
         .then(
           () => {
@@ -106,7 +112,8 @@ export function SkyCanvas({ view, onLost, children }: SkyCanvasProps) {
   }, [view]);
 
   useEffect(() => {
-    if (root.current?.ready.status === 'fulfilled' && view.widthPx > 1) root.current.render(children);
+    if (root.current?.ready.status === 'fulfilled' && view.widthPx > 1)
+      root.current.render(children);
   }, [children, view]);
 
   return <div ref={host} className="absolute inset-0" />;

@@ -46,7 +46,11 @@ const fadeMagnitudes = 0.9;
  * choice, with no source: bright stars glimmer through, so that picking one stays a mistake one
  * can make.
  */
-function cloudDimming(clouds: readonly CloudPatch[], azimuthDeg: number, altitudeDeg: number): number {
+function cloudDimming(
+  clouds: readonly CloudPatch[],
+  azimuthDeg: number,
+  altitudeDeg: number,
+): number {
   let dimming = 0;
   const u = directionFromAzAlt(azimuthDeg, altitudeDeg);
   for (const cloud of clouds) {
@@ -100,7 +104,12 @@ export function skyLights(input: SkyLightsInput): SkyLight[] {
   }
   for (const planet of frame.planets) {
     add(
-      { id: planet.body, colourIndex: planetColourIndex[planet.body], star: null, planet: planet.body },
+      {
+        id: planet.body,
+        colourIndex: planetColourIndex[planet.body],
+        star: null,
+        planet: planet.body,
+      },
       planet.azimuthDeg,
       planet.altitudeDeg,
       planet.magnitude,

@@ -22,7 +22,8 @@ export function skyPictureStars(
     }
   }
   for (const { azimuthDeg, altitudeDeg, magnitude } of frame.planets) {
-    if (altitudeDeg > 0 && magnitude <= faintestMagnitude) stars.push({ azimuthDeg, altitudeDeg, magnitude });
+    if (altitudeDeg > 0 && magnitude <= faintestMagnitude)
+      stars.push({ azimuthDeg, altitudeDeg, magnitude });
   }
   return stars;
 }

@@ -45,14 +45,22 @@ const rim = [
 export function SkyPicture(props: SkyPictureProps) {
   const { title, stars, horizon, clouds, moon, pairs = [], named = [], limits } = props;
   const id = useId();
-  const azimuths = [...new Set([...everyTwoDegrees, ...horizon.map((point) => point.azimuthDeg)])].sort((a, b) => a - b);
+  const azimuths = [
+    ...new Set([...everyTwoDegrees, ...horizon.map((point) => point.azimuthDeg)]),
+  ].sort((a, b) => a - b);
   const skyline = ringPath((a) => horizonAltitudeDeg(horizon, a), azimuths, radius);
   const rimCircle = ringPath(() => 0, everyTwoDegrees, radius);
   return (
     <figure className={props.className}>
       <svg viewBox="-228 -228 456 456" role="img" aria-label={title} className="block w-full">
         <defs>
-          <pattern id={`${id}-ground`} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+          <pattern
+            id={`${id}-ground`}
+            width="5"
+            height="5"
+            patternUnits="userSpaceOnUse"
+            patternTransform="rotate(45)"
+          >
             <rect width="5" height="5" fill="var(--sunken)" />
             <path d="M0 0 V5" stroke="var(--strong)" strokeWidth="1.6" />
           </pattern>
@@ -62,7 +70,12 @@ export function SkyPicture(props: SkyPictureProps) {
         </defs>
         <circle r={radius} fill="var(--panel)" />
         {[30, 60].map((altitude) => (
-          <circle key={altitude} r={(radius * (90 - altitude)) / 90} fill="none" stroke="var(--line)" />
+          <circle
+            key={altitude}
+            r={(radius * (90 - altitude)) / 90}
+            fill="none"
+            stroke="var(--line)"
+          />
         ))}
         {limits === undefined ? null : (
           <g fill="none" stroke="var(--soft)" strokeDasharray="2 4">
@@ -98,7 +111,13 @@ export function SkyPicture(props: SkyPictureProps) {
         {namesOnce([...pairs.flatMap((pair) => pair.stars), ...named]).map((star) => (
           <NameMark key={star.name} star={star} />
         ))}
-        <g fontSize="17" fontWeight="600" fill="var(--ink)" textAnchor="middle" dominantBaseline="central">
+        <g
+          fontSize="17"
+          fontWeight="600"
+          fill="var(--ink)"
+          textAnchor="middle"
+          dominantBaseline="central"
+        >
           {rim.map(({ sign, azimuthDeg }) => {
             const { x, y } = onDisc({ azimuthDeg, altitudeDeg: 0 }, radius + 14);
             return (
@@ -142,11 +161,21 @@ function PairMark({ pair }: { pair: SkyPicturePair }) {
   const [one, other] = pair.stars;
   return (
     <g fill="none" stroke={best ? 'var(--ink)' : 'var(--accent)'} strokeWidth="2.6">
-      <path d={greatCirclePath(one, other, radius)} strokeDasharray={best ? '3 6' : undefined} strokeLinecap="round" />
+      <path
+        d={greatCirclePath(one, other, radius)}
+        strokeDasharray={best ? '3 6' : undefined}
+        strokeLinecap="round"
+      />
       {pair.stars.map((star) => {
         const { x, y } = onDisc(star, radius);
         return best ? (
-          <rect key={star.name} x={(x - 10.5).toFixed(1)} y={(y - 10.5).toFixed(1)} width="21" height="21" />
+          <rect
+            key={star.name}
+            x={(x - 10.5).toFixed(1)}
+            y={(y - 10.5).toFixed(1)}
+            width="21"
+            height="21"
+          />
         ) : (
           <circle key={star.name} cx={x.toFixed(1)} cy={y.toFixed(1)} r="8.5" />
         );

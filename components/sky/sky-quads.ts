@@ -25,7 +25,12 @@ export function skyQuads(quads: readonly SkyQuad[]): BufferGeometry {
     const up = cross(right, centre);
     const halfWidth = Math.tan(degreesToRadians(quad.widthDeg / 2));
     const halfHeight = Math.tan(degreesToRadians(quad.heightDeg / 2));
-    const corners = [[-1, -1], [1, -1], [1, 1], [-1, 1]] as const;
+    const corners = [
+      [-1, -1],
+      [1, -1],
+      [1, 1],
+      [-1, 1],
+    ] as const;
     corners.forEach(([x, y], corner) => {
       const vertex = which * 4 + corner;
       for (const axis of [0, 1, 2] as const) {

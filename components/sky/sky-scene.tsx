@@ -43,7 +43,9 @@ export function SkyScene(props: SkySceneProps) {
     <>
       <LookAround view={view} />
       <SkyDome frame={frame} />
-      {props.showFigures ? <ConstellationFigures catalogue={props.catalogue} frame={frame} /> : null}
+      {props.showFigures ? (
+        <ConstellationFigures catalogue={props.catalogue} frame={frame} />
+      ) : null}
       <Stars lights={stars} view={view} lookedAt={props.lookedAt} />
       <Planets lights={planets} view={view} />
       <Moon frame={frame} />

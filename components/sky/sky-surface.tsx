@@ -85,7 +85,10 @@ export function SkySurface({ onPick, onLost, keys, ...scene }: SkySurfaceProps) 
           <SkyScene {...scene} />
         </SkyCanvas>
         {/* In the after-dark theme the picture is seen through red glass. */}
-        <div aria-hidden="true" className="pointer-events-none absolute inset-0 hidden bg-[#ff5a30] mix-blend-multiply [html[data-theme=after-dark]_&]:block" />
+        <div
+          aria-hidden="true"
+          className="pointer-events-none absolute inset-0 hidden bg-[#ff5a30] mix-blend-multiply [html[data-theme=after-dark]_&]:block"
+        />
         <div
           aria-hidden="true"
           className="pointer-events-none absolute inset-0 hidden border-[3px] border-sky-lamp group-focus-visible:block"

@@ -38,8 +38,16 @@ export class SkyView {
 
   constructor(start: { azimuthDeg: number; altitudeDeg: number; fieldDeg?: number }) {
     this.azimuthDeg = this.wantedAzimuthDeg = wrap360(start.azimuthDeg);
-    this.altitudeDeg = this.wantedAltitudeDeg = clamp(start.altitudeDeg, lowestLookDeg, highestLookDeg);
-    this.fieldDeg = this.wantedFieldDeg = clamp(start.fieldDeg ?? 58, narrowestFieldDeg, widestFieldDeg);
+    this.altitudeDeg = this.wantedAltitudeDeg = clamp(
+      start.altitudeDeg,
+      lowestLookDeg,
+      highestLookDeg,
+    );
+    this.fieldDeg = this.wantedFieldDeg = clamp(
+      start.fieldDeg ?? 58,
+      narrowestFieldDeg,
+      widestFieldDeg,
+    );
   }
 
   readonly subscribe = (listener: () => void): (() => void) => {

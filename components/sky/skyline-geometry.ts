@@ -25,7 +25,9 @@ const shade = (colour: Rgb, towards: Rgb, share: number, alpha = 1): Rgba => [
 const swell = (azimuthDeg: number, phase: number): number => {
   const turn = (azimuthDeg * Math.PI) / 180;
   return (
-    Math.sin(turn * 3 + phase) * 0.5 + Math.sin(turn * 7 + phase * 2.3) * 0.3 + Math.sin(turn * 17 + phase * 4.1) * 0.2
+    Math.sin(turn * 3 + phase) * 0.5 +
+    Math.sin(turn * 7 + phase * 2.3) * 0.3 +
+    Math.sin(turn * 17 + phase * 4.1) * 0.2
   );
 };
 
@@ -51,15 +53,34 @@ function sheet(top: Edge, bottom: Edge, face: Rgba, foot: Rgba, rim: Rgba): Stri
 function strips(horizon: readonly HorizonPoint[], colours: TwilightColours): Strip[] {
   const { ground, horizon: haze } = colours;
   const skyline: Edge = (a) => horizonAltitudeDeg(horizon, a);
-  const inner: Edge = (a) => Math.min(skyline(a) - 0.7, skyline(a) * 0.5 - 0.6 + 0.7 * swell(a, 1.2));
+  const inner: Edge = (a) =>
+    Math.min(skyline(a) - 0.7, skyline(a) * 0.5 - 0.6 + 0.7 * swell(a, 1.2));
   const near: Edge = (a) => -4.2 + 0.9 * swell(a, 4.4);
   const feet: Edge = () => -89.9;
   return [
-    ...sheet(skyline, (a) => inner(a) - 0.1, shade(ground, haze, 0.4), shade(ground, haze, 0.5), shade(ground, haze, 0.8)),
+    ...sheet(
+      skyline,
+      (a) => inner(a) - 0.1,
+      shade(ground, haze, 0.4),
+      shade(ground, haze, 0.5),
+      shade(ground, haze, 0.8),
+    ),
     shadowOf(inner),
-    ...sheet(inner, (a) => near(a) - 0.1, shade(ground, haze, 0.22), shade(ground, haze, 0.3), shade(ground, haze, 0.5)),
+    ...sheet(
+      inner,
+      (a) => near(a) - 0.1,
+      shade(ground, haze, 0.22),
+      shade(ground, haze, 0.3),
+      shade(ground, haze, 0.5),
+    ),
     shadowOf(near),
-    ...sheet(near, feet, shade(ground, haze, 0.1), shade(ground, [0, 0, 0], 0.4), shade(ground, haze, 0.34)),
+    ...sheet(
+      near,
+      feet,
+      shade(ground, haze, 0.1),
+      shade(ground, [0, 0, 0], 0.4),
+      shade(ground, haze, 0.34),
+    ),
   ];
 }
 
@@ -71,7 +92,10 @@ function stripMesh(parts: readonly Strip[], azimuths: readonly number[]): Buffer
   for (const strip of parts) {
     const start = position.length / 3;
     for (const azimuth of azimuths) {
-      position.push(...scenePoint(azimuth, strip.upper(azimuth)), ...scenePoint(azimuth, strip.lower(azimuth)));
+      position.push(
+        ...scenePoint(azimuth, strip.upper(azimuth)),
+        ...scenePoint(azimuth, strip.lower(azimuth)),
+      );
       colour.push(...strip.upperColour, ...strip.lowerColour);
     }
     for (let i = 0; i < azimuths.length - 1; i += 1) {
@@ -94,13 +118,16 @@ export function skylineGeometry(
   horizon: readonly HorizonPoint[],
   colours: TwilightColours,
 ): { sheets: BufferGeometry; edges: BufferGeometry } {
-  const azimuths = [...new Set([...Array(361).keys(), ...horizon.map((point) => point.azimuthDeg)])].sort(
-    (a, b) => a - b,
-  );
+  const azimuths = [
+    ...new Set([...Array(361).keys(), ...horizon.map((point) => point.azimuthDeg)]),
+  ].sort((a, b) => a - b);
   const all = strips(horizon, colours);
   const solid = (strip: Strip): boolean => strip.upperColour[3] === 1 && strip.lowerColour[3] === 1;
   return {
     sheets: stripMesh(all.filter(solid), azimuths),
-    edges: stripMesh(all.filter((strip) => !solid(strip)), azimuths),
+    edges: stripMesh(
+      all.filter((strip) => !solid(strip)),
+      azimuths,
+    ),
   };
 }

@@ -11,7 +11,12 @@ describe('to-scene', () => {
   });
 
   test('going to the scene and back changes nothing', () => {
-    for (const [azimuth, altitude] of [[0, 0], [37, 12], [181, -5], [300, 89]] as const) {
+    for (const [azimuth, altitude] of [
+      [0, 0],
+      [37, 12],
+      [181, -5],
+      [300, 89],
+    ] as const) {
       const u = directionFromAzAlt(azimuth, altitude);
       const back = fromScene(toScene(u));
       for (const axis of [0, 1, 2] as const) expect(back[axis]).toBeCloseTo(u[axis], 14);
@@ -26,7 +31,12 @@ describe('to-scene', () => {
   });
 
   test('a camera turned to a direction looks along it', () => {
-    for (const [azimuth, altitude] of [[0, 0], [90, 0], [215, 40], [359, 85]] as const) {
+    for (const [azimuth, altitude] of [
+      [0, 0],
+      [90, 0],
+      [215, 40],
+      [359, 85],
+    ] as const) {
       const { aboutY, aboutX } = cameraTurn(azimuth, altitude);
       const looks = new ThreeVector(0, 0, -1).applyEuler(new Euler(aboutX, aboutY, 0, 'YXZ'));
       const wanted = sceneDirection(azimuth, altitude);

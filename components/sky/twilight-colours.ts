@@ -22,12 +22,54 @@ const hex = (value: number): Rgb => [
 
 /** Painted by eye, from full night to day; the altitudes are those that define the twilights. */
 const stops: readonly Stop[] = [
-  { sunAltitudeDeg: -18, zenith: hex(0x0d1424), middle: hex(0x17223a), horizon: hex(0x2b3650), glow: hex(0x2f3850), ground: hex(0x0b0e15) },
-  { sunAltitudeDeg: -12, zenith: hex(0x121c33), middle: hex(0x20304f), horizon: hex(0x42506c), glow: hex(0x6a5a62), ground: hex(0x0d1119) },
-  { sunAltitudeDeg: -9, zenith: hex(0x19294a), middle: hex(0x2e4670), horizon: hex(0x66779a), glow: hex(0xb07f63), ground: hex(0x11151e) },
-  { sunAltitudeDeg: -6, zenith: hex(0x25406c), middle: hex(0x48679a), horizon: hex(0x8d9fbc), glow: hex(0xdf9d66), ground: hex(0x161a23) },
-  { sunAltitudeDeg: 0, zenith: hex(0x4a78ad), middle: hex(0x7ba1c9), horizon: hex(0xc3ccd4), glow: hex(0xf4c38a), ground: hex(0x2a2d33) },
-  { sunAltitudeDeg: 10, zenith: hex(0x5b90c8), middle: hex(0x92b8dc), horizon: hex(0xd3e0e8), glow: hex(0xf3ead8), ground: hex(0x4a4c4c) },
+  {
+    sunAltitudeDeg: -18,
+    zenith: hex(0x0d1424),
+    middle: hex(0x17223a),
+    horizon: hex(0x2b3650),
+    glow: hex(0x2f3850),
+    ground: hex(0x0b0e15),
+  },
+  {
+    sunAltitudeDeg: -12,
+    zenith: hex(0x121c33),
+    middle: hex(0x20304f),
+    horizon: hex(0x42506c),
+    glow: hex(0x6a5a62),
+    ground: hex(0x0d1119),
+  },
+  {
+    sunAltitudeDeg: -9,
+    zenith: hex(0x19294a),
+    middle: hex(0x2e4670),
+    horizon: hex(0x66779a),
+    glow: hex(0xb07f63),
+    ground: hex(0x11151e),
+  },
+  {
+    sunAltitudeDeg: -6,
+    zenith: hex(0x25406c),
+    middle: hex(0x48679a),
+    horizon: hex(0x8d9fbc),
+    glow: hex(0xdf9d66),
+    ground: hex(0x161a23),
+  },
+  {
+    sunAltitudeDeg: 0,
+    zenith: hex(0x4a78ad),
+    middle: hex(0x7ba1c9),
+    horizon: hex(0xc3ccd4),
+    glow: hex(0xf4c38a),
+    ground: hex(0x2a2d33),
+  },
+  {
+    sunAltitudeDeg: 10,
+    zenith: hex(0x5b90c8),
+    middle: hex(0x92b8dc),
+    horizon: hex(0xd3e0e8),
+    glow: hex(0xf3ead8),
+    ground: hex(0x4a4c4c),
+  },
 ];
 
 const mix = (a: Rgb, b: Rgb, share: number): Rgb => [
@@ -47,7 +89,8 @@ export function twilightColours(sunAltitudeDeg: number): TwilightColours {
   }
   if (below === undefined || above === undefined) throw new Error('there are no colours to mix');
   const span = above.sunAltitudeDeg - below.sunAltitudeDeg;
-  const share = span > 0 ? Math.min(1, Math.max(0, (sunAltitudeDeg - below.sunAltitudeDeg) / span)) : 0;
+  const share =
+    span > 0 ? Math.min(1, Math.max(0, (sunAltitudeDeg - below.sunAltitudeDeg) / span)) : 0;
   return {
     zenith: mix(below.zenith, above.zenith, share),
     middle: mix(below.middle, above.middle, share),

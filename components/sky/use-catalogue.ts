@@ -35,7 +35,9 @@ export type CatalogueState =
 /** The star catalogue of a version, fetched once. */
 export function useCatalogue(version: string): CatalogueState {
   const [round, setRound] = useState(0);
-  const [answer, setAnswer] = useState<{ key: string; catalogue: StarCatalogue | null } | null>(null);
+  const [answer, setAnswer] = useState<{ key: string; catalogue: StarCatalogue | null } | null>(
+    null,
+  );
   const key = `${version} ${round}`;
   useEffect(() => {
     let wanted = true;

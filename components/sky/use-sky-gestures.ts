@@ -48,7 +48,6 @@ export function useSkyGestures({ surface, view, lights, onPick }: GestureInput):
   const hands = useRef({ presses: new Map<number, Press>(), dragging: false, pinched: false });
 
   return useMemo(() => {
-
     const placeOf = (event: ReactPointerEvent<HTMLElement>): { x: number; y: number } => {
       const box = event.currentTarget.getBoundingClientRect();
       return { x: event.clientX - box.left, y: event.clientY - box.top };
@@ -80,7 +79,8 @@ export function useSkyGestures({ surface, view, lights, onPick }: GestureInput):
         const held = hands.current;
         const press = held.presses.get(event.pointerId);
         if (press === undefined) {
-          if (event.pointerType === 'mouse') view.point(pickLight(lights.current, view, at, mouseReachPx));
+          if (event.pointerType === 'mouse')
+            view.point(pickLight(lights.current, view, at, mouseReachPx));
           return;
         }
         const before = spread();

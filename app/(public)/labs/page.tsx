@@ -25,8 +25,9 @@ export default function LabsPage() {
           }
         >
           <p className="max-w-measure">
-            Under the real sky of your place and date, find two alignment stars that would make a telescope point well,
-            and see how many of 100 targets would then be in the eyepiece. About ten minutes a round.
+            Under the real sky of your place and date, find two alignment stars that would make a
+            telescope point well, and see how many of 100 targets would then be in the eyepiece.
+            About ten minutes a round.
           </p>
         </Panel>
         <SunCaution />

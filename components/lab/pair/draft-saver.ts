@@ -2,13 +2,17 @@ import type { PairDraft } from '@/lib/grading/pair-submission';
 import type { Result } from '@/lib/data/result';
 import { forgetDraft, keepDraft } from './kept-draft';
 
-export type SaveDraft = (input: { sequence: number; draft: PairDraft }) => Promise<Result<{ sequence: number }>>;
+export type SaveDraft = (input: {
+  sequence: number;
+  draft: PairDraft;
+}) => Promise<Result<{ sequence: number }>>;
 
 /**
  * 'saved': the server has it. 'saving': on its way. 'kept': only this device has it; it will be sent
  * again. 'refused': the server will not take it, and says why.
  */
-export type SaveState = { state: 'saved' | 'saving' | 'kept' } | { state: 'refused'; message: string };
+export type SaveState =
+  { state: 'saved' | 'saving' | 'kept' } | { state: 'refused'; message: string };
 
 export type DraftSaverOptions = {
   attemptKey: string;

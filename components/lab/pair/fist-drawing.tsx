@@ -5,18 +5,42 @@ import { handPosition } from '@/components/sky/position-words';
 type FistDrawingProps = { azimuthDeg: number; altitudeDeg: number };
 
 const width = 320;
-const height = 188;
-const ground = 158;
+const height = 156;
+const ground = 130;
 
-function Fist({ x, y, size, half, clipId }: { x: number; y: number; size: number; half: boolean; clipId: string }) {
+function Fist({
+  x,
+  y,
+  size,
+  half,
+  clipId,
+}: {
+  x: number;
+  y: number;
+  size: number;
+  half: boolean;
+  clipId: string;
+}) {
   return (
     <g
       transform={`translate(${x} ${y}) scale(${size / 100})`}
       clipPath={half ? `url(#${clipId})` : undefined}
       opacity={half ? 0.85 : 1}
     >
-      <path d={fistOutline} fill="var(--sky-lamp)" fillOpacity="0.16" stroke="var(--sky-lamp)" strokeWidth="3.4" />
-      <path d={fistFolds} fill="none" stroke="var(--sky-lamp)" strokeWidth="2.4" strokeOpacity="0.6" />
+      <path
+        d={fistOutline}
+        fill="var(--sky-lamp)"
+        fillOpacity="0.16"
+        stroke="var(--sky-lamp)"
+        strokeWidth="3.4"
+      />
+      <path
+        d={fistFolds}
+        fill="none"
+        stroke="var(--sky-lamp)"
+        strokeWidth="2.4"
+        strokeOpacity="0.6"
+      />
     </g>
   );
 }
@@ -34,7 +58,7 @@ const counted = (fists: number): { half: boolean }[] => [
 export function FistDrawing({ azimuthDeg, altitudeDeg }: FistDrawingProps) {
   const id = useId();
   const { fistsUp, fistsRight, signpost } = handPosition(azimuthDeg, altitudeDeg);
-  const size = Math.min(27, 128 / Math.max(1, fistsUp));
+  const size = Math.min(24, 112 / Math.max(1, fistsUp));
   const post = width / 2 - (fistsRight * size) / 2;
   const column = post + fistsRight * size;
   const top = ground - fistsUp * size;
@@ -42,7 +66,11 @@ export function FistDrawing({ azimuthDeg, altitudeDeg }: FistDrawingProps) {
   const rightHalf = `${id}-right`;
   const lowerHalf = `${id}-lower`;
   return (
-    <svg viewBox={`0 0 ${width} ${height}`} aria-hidden="true" className="on-sky block w-full rounded-md">
+    <svg
+      viewBox={`0 0 ${width} ${height}`}
+      aria-hidden="true"
+      className="on-sky block w-full rounded-md"
+    >
       <defs>
         <clipPath id={leftHalf}>
           <rect x="-4" y="-4" width="54" height="108" />
@@ -81,9 +109,9 @@ export function FistDrawing({ azimuthDeg, altitudeDeg }: FistDrawingProps) {
         />
       ))}
       <g transform={`translate(${post} ${ground - 2})`}>
-        <rect x="-1.6" y="-4" width="3.2" height="30" fill="#8d8069" />
-        <path d="M-17 -26 H17 V-9 L3 -7 L0 -2 L-3 -7 L-17 -9 Z" fill="#e6d9bb" />
-        <text y="-12.5" textAnchor="middle" fontSize="13" fontWeight="700" fill="#23211c">
+        <rect x="-1.6" y="-4" width="3.2" height="30" fill="var(--sky-line)" />
+        <path d="M-17 -26 H17 V-9 L3 -7 L0 -2 L-3 -7 L-17 -9 Z" fill="var(--on-sky)" />
+        <text y="-12.5" textAnchor="middle" fontSize="13" fontWeight="700" fill="var(--land-near)">
           {signpost.sign}
         </text>
       </g>

@@ -13,13 +13,20 @@ type Place = { azimuthDeg: number; altitudeDeg: number };
  * Three hints, each telling more than the one before. They speak of the scenario's own limits and
  * of what has been chosen, never of the answer.
  */
-export function hintsFor(sky: Pick<PairLabSky, 'settings' | 'template'>, kept: readonly Place[]): readonly string[] {
+export function hintsFor(
+  sky: Pick<PairLabSky, 'settings' | 'template'>,
+  kept: readonly Place[],
+): readonly string[] {
   const { lowestAltitudeDeg, highestAltitudeDeg, horizonMarginDeg, moonDistanceDeg } = sky.settings;
   const band = `Look for bright stars between ${fists(lowestAltitudeDeg)} and ${fists(highestAltitudeDeg)} up: lower ones swim in thick air, higher ones are hard to turn to.`;
   const around = `Keep clear of the skyline by at least ${horizonMarginDeg}°, of the Moon by ${moonDistanceDeg}°, and of cloud. The star should be the brightest light in its part of the sky.`;
   const [first, second] = kept;
   if (first === undefined) {
-    return [band, around, 'Two stars fix the telescope best when they are far apart: think of a quarter of the sky, nine fists, and look in different directions.'];
+    return [
+      band,
+      around,
+      'Two stars fix the telescope best when they are far apart: think of a quarter of the sky, nine fists, and look in different directions.',
+    ];
   }
   if (second === undefined) {
     return [

@@ -33,7 +33,8 @@ export function keptDraft(attemptKey: string): KeptDraft | null {
   if (text === null) return null;
   try {
     const json: unknown = JSON.parse(text);
-    if (typeof json !== 'object' || json === null || !('sequence' in json) || !('draft' in json)) return null;
+    if (typeof json !== 'object' || json === null || !('sequence' in json) || !('draft' in json))
+      return null;
     const draft = pairDraftSchema.safeParse(json.draft);
     return typeof json.sequence === 'number' && draft.success
       ? { sequence: json.sequence, draft: draft.data }

@@ -1,4 +1,8 @@
-import { brightnessInWords, positionInWords, toHalfMagnitude } from '@/components/sky/position-words';
+import {
+  brightnessInWords,
+  positionInWords,
+  toHalfMagnitude,
+} from '@/components/sky/position-words';
 import type { SkyLight } from '@/components/sky/sky-lights';
 import { FistDrawing } from './fist-drawing';
 import { degreesInWords, shineInWords } from './pair-words';
@@ -12,13 +16,19 @@ export function LightCard({ light, letter }: { light: SkyLight; letter: string |
       <FistDrawing azimuthDeg={light.azimuthDeg} altitudeDeg={light.altitudeDeg} />
       <p>
         {letter === null ? null : <strong className="me-1">Light {letter}:</strong>}
-        <span className="font-semibold">{capital(positionInWords(light.azimuthDeg, light.altitudeDeg))}</span>
-        <span className="block font-figures text-sm text-soft">{capital(degreesInWords(light))}</span>
+        <span className="font-semibold">
+          {capital(positionInWords(light.azimuthDeg, light.altitudeDeg))}
+        </span>
+        <span className="block font-figures text-sm text-soft">
+          {capital(degreesInWords(light))}
+        </span>
       </p>
       <p>
         {capital(brightnessInWords(light.seenAs))}{' '}
-        <span className="font-figures text-sm text-soft">(looks like magnitude {toHalfMagnitude(light.seenAs)})</span>.{' '}
-        {shineInWords(light)}
+        <span className="font-figures text-sm text-soft">
+          (looks like magnitude {toHalfMagnitude(light.seenAs)})
+        </span>
+        . {shineInWords(light)}
         {light.veiled ? ' It glimmers through cloud.' : ''}
       </p>
     </div>

@@ -35,7 +35,8 @@ export function labelledLights(
     })
     .sort(
       (a, b) =>
-        Number(a.listed === 'neighbour') - Number(b.listed === 'neighbour') || a.azimuthDeg - b.azimuthDeg,
+        Number(a.listed === 'neighbour') - Number(b.listed === 'neighbour') ||
+        a.azimuthDeg - b.azimuthDeg,
     )
     .map((light, index) => ({ ...light, letter: letterOf(index) }));
 }

@@ -20,13 +20,20 @@ export function LookAlikeQuestion({ lab, hip, inTable }: LookAlikeQuestionProps)
   const neighbour = selected !== null && selected.id !== `hip-${hip}` ? selected : null;
   return (
     <section aria-labelledby="look-alike-heading" className="space-y-3">
-      <h3 ref={heading} tabIndex={-1} id="look-alike-heading" className="font-semibold focus-visible:outline-none">
+      <h3
+        ref={heading}
+        tabIndex={-1}
+        id="look-alike-heading"
+        className="font-semibold focus-visible:outline-none"
+      >
         Could something near {name} be mistaken for it?
       </h3>
       <p className="text-sm">
-        Look within one fist of it. A light that is brighter, or almost as bright, could end up in the
-        eyepiece instead.{' '}
-        {inTable ? 'Choose that light in the table, or say that there is none.' : 'Pick that light in the sky, or say that there is none.'}
+        Look within one fist of it. A light that is brighter, or almost as bright, could end up in
+        the eyepiece instead.{' '}
+        {inTable
+          ? 'Choose that light in the table, or say that there is none.'
+          : 'Pick that light in the sky, or say that there is none.'}
       </p>
       {neighbour === null ? null : (
         <>

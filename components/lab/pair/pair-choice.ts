@@ -61,9 +61,14 @@ function applied(
 ): Pick<PairChoice, 'draft' | 'answered'> | null {
   switch (action.type) {
     case 'keep':
-      if (draft.picks.length >= 2 || draft.picks.some((pick) => pick.hip === action.hip)) return null;
+      if (draft.picks.length >= 2 || draft.picks.some((pick) => pick.hip === action.hip))
+        return null;
       return {
-        draft: { ...draft, saysNone: false, picks: [...draft.picks, { hip: action.hip, lookAlike: null }] },
+        draft: {
+          ...draft,
+          saysNone: false,
+          picks: [...draft.picks, { hip: action.hip, lookAlike: null }],
+        },
         answered,
       };
     case 'drop':
@@ -132,7 +137,10 @@ export function submissionOf(choice: PairChoice, givenHip: number | null): PairS
   if (stage.at === 'none') return { kind: 'none-usable' };
   if (stage.at !== 'review') return null;
   const given = choice.draft.picks.find((pick) => pick.hip === givenHip);
-  const ordered = given === undefined ? choice.draft.picks : [given, ...choice.draft.picks.filter((pick) => pick !== given)];
+  const ordered =
+    given === undefined
+      ? choice.draft.picks
+      : [given, ...choice.draft.picks.filter((pick) => pick !== given)];
   const [first, second] = ordered;
   if (first === undefined || second === undefined) return null;
   return { kind: 'pair', stars: [first, second] };

@@ -1,4 +1,10 @@
-import type { CloudPatch, Eyepiece, HorizonPoint, ScenarioSettings, Telescope } from '@/lib/pointing/scenario';
+import type {
+  CloudPatch,
+  Eyepiece,
+  HorizonPoint,
+  ScenarioSettings,
+  Telescope,
+} from '@/lib/pointing/scenario';
 import type { SkyFrame } from '@/lib/sky/sky-frame';
 import type { PairTemplate, PairVariant } from '@/lib/variants/pair-variant';
 

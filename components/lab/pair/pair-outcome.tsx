@@ -23,7 +23,14 @@ type PairOutcomeProps = {
 };
 
 /** What stands in the lab's place once the answer has been taken. */
-export function PairOutcome({ sky, catalogue, result, late, withheldText, children }: PairOutcomeProps) {
+export function PairOutcome({
+  sky,
+  catalogue,
+  result,
+  late,
+  withheldText,
+  children,
+}: PairOutcomeProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     heading.current?.focus();
@@ -40,7 +47,9 @@ export function PairOutcome({ sky, catalogue, result, late, withheldText, childr
         </Notice>
       ) : null}
       {result === null ? (
-        <p className="max-w-measure">{withheldText ?? 'Your teacher decides when the result is shown.'}</p>
+        <p className="max-w-measure">
+          {withheldText ?? 'Your teacher decides when the result is shown.'}
+        </p>
       ) : (
         <PairResultView result={result} sky={sky} stars={skyPictureStars(catalogue, sky.frame)} />
       )}

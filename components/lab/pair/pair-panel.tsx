@@ -27,18 +27,27 @@ export function PairPanel({ lab, mode, inTable, sending, hintLevels }: PairPanel
   const { sky, stage, choice } = lab;
   const task = taskOf[sky.template];
   const choosing = stage.at === 'first-star' || stage.at === 'second-star';
+  // On a phone there is room for one thing: the light in hand, or the step that is next.
+  const atHand = lab.selected !== null || !choosing;
+  const behind = atHand ? 'hidden lg:block' : undefined;
   return (
     <div className="space-y-4">
-      <header>
+      <header className={behind}>
         <h2 className="text-lg leading-snug font-semibold">{task.title}</h2>
         <p className="text-sm text-soft">
           {sky.placeName} · {sky.localTimeText} · telescope {sky.kitName}
         </p>
         <p className="mt-2 text-sm">{task.text}</p>
       </header>
-      <KeptStars lab={lab} />
-      {choosing && sky.template === 'mount-proposes' ? <ProposalStep lab={lab} inTable={inTable} /> : null}
-      {choosing && sky.template !== 'mount-proposes' ? <PickStep lab={lab} inTable={inTable} /> : null}
+      <div className={behind}>
+        <KeptStars lab={lab} />
+      </div>
+      {choosing && sky.template === 'mount-proposes' ? (
+        <ProposalStep lab={lab} inTable={inTable} />
+      ) : null}
+      {choosing && sky.template !== 'mount-proposes' ? (
+        <PickStep lab={lab} inTable={inTable} />
+      ) : null}
       {stage.at === 'look-alike' ? (
         <LookAlikeQuestion key={stage.hip} lab={lab} hip={stage.hip} inTable={inTable} />
       ) : null}

@@ -16,7 +16,12 @@ export function PairReview({ lab, mode, children }: PairReviewProps) {
   const { stage, choice } = lab;
   return (
     <section aria-labelledby="review-heading" className="space-y-3">
-      <h3 ref={heading} tabIndex={-1} id="review-heading" className="font-semibold focus-visible:outline-none">
+      <h3
+        ref={heading}
+        tabIndex={-1}
+        id="review-heading"
+        className="font-semibold focus-visible:outline-none"
+      >
         {mode === 'check' ? 'Read it once more before you submit' : 'Your answer'}
       </h3>
       {stage.at === 'none' ? (

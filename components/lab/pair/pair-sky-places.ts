@@ -35,13 +35,16 @@ export function pairSkyPlaces(sky: PairLabSky, catalogue: StarCatalogue): PairSk
     lightOf: (id) => byId.get(id) ?? null,
     placeOf: (id) => {
       const planet = sky.frame.planets.find(({ body }) => body === id);
-      if (planet !== undefined) return { azimuthDeg: planet.azimuthDeg, altitudeDeg: planet.altitudeDeg };
+      if (planet !== undefined)
+        return { azimuthDeg: planet.azimuthDeg, altitudeDeg: planet.altitudeDeg };
       const hip = hipOf(id);
       const star = hip === null ? undefined : mergedStarOf(catalogue, hip);
       if (star === undefined) return null;
       const azimuthDeg = places.azimuthDeg[star.index];
       const altitudeDeg = places.altitudeDeg[star.index];
-      return azimuthDeg === undefined || altitudeDeg === undefined ? null : { azimuthDeg, altitudeDeg };
+      return azimuthDeg === undefined || altitudeDeg === undefined
+        ? null
+        : { azimuthDeg, altitudeDeg };
     },
   };
 }

@@ -73,13 +73,23 @@ export function PairSky({ lab, figuresOffered, onLost }: PairSkyProps) {
       />
       <div className="absolute start-3 top-11 flex flex-col items-start gap-1.5">
         <SkyToggle pressed={showFists} onPress={toggleFists} label="Fists" />
-        {figuresOffered ? <SkyToggle pressed={showFigures} onPress={toggleFigures} label="Figures" /> : null}
+        {figuresOffered ? (
+          <SkyToggle pressed={showFigures} onPress={toggleFigures} label="Figures" />
+        ) : null}
       </div>
     </div>
   );
 }
 
-function SkyToggle({ pressed, onPress, label }: { pressed: boolean; onPress: () => void; label: string }) {
+function SkyToggle({
+  pressed,
+  onPress,
+  label,
+}: {
+  pressed: boolean;
+  onPress: () => void;
+  label: string;
+}) {
   return (
     <button
       type="button"

@@ -45,7 +45,9 @@ export function PairTable({ lab }: { lab: PairLabModel }) {
                 {...control}
                 value={brightness}
                 onChange={(event) => {
-                  const chosen = brightnessFilters.find(({ value }) => value === event.target.value);
+                  const chosen = brightnessFilters.find(
+                    ({ value }) => value === event.target.value,
+                  );
                   if (chosen !== undefined) setBrightness(chosen.value);
                 }}
               >
@@ -78,7 +80,11 @@ export function PairTable({ lab }: { lab: PairLabModel }) {
         </div>
       ) : null}
       <TableFrame
-        caption={near === null ? `${rows.length} lights, from north round through east` : `${rows.length} lights near ${lab.nameOf(near.id)}, the nearest first`}
+        caption={
+          near === null
+            ? `${rows.length} lights, from north round through east`
+            : `${rows.length} lights near ${lab.nameOf(near.id)}, the nearest first`
+        }
         className="max-h-none lg:max-h-[75dvh]"
       >
         <thead>
@@ -102,14 +108,23 @@ export function PairTable({ lab }: { lab: PairLabModel }) {
   );
 }
 
-function LightRow({ row, lab, groupName }: { row: TableRow; lab: PairLabModel; groupName: string }) {
+function LightRow({
+  row,
+  lab,
+  groupName,
+}: {
+  row: TableRow;
+  lab: PairLabModel;
+  groupName: string;
+}) {
   const { light, fistsAway } = row;
   const hand = handPosition(light.azimuthDeg, light.altitudeDeg);
   const inputId = `${groupName}-${light.letter}`;
   const notes = notesOf(light, { horizon: lab.sky.horizon, moon: lab.sky.frame.moon });
   const pick = lab.choice.draft.picks.findIndex(({ hip }) => `hip-${hip}` === light.id);
   if (pick >= 0) notes.unshift(`your ${pick === 0 ? 'first' : 'second'} star`);
-  if (lab.proposalHip !== null && light.id === `hip-${lab.proposalHip}`) notes.unshift('proposed by the mount');
+  if (lab.proposalHip !== null && light.id === `hip-${lab.proposalHip}`)
+    notes.unshift('proposed by the mount');
   return (
     <tr className={lab.selected?.id === light.id ? 'bg-accent-soft' : undefined}>
       <th scope="row" className="whitespace-nowrap">

@@ -1,5 +1,10 @@
 import type { PairTemplate } from '@/lib/variants/pair-variant';
-import { brightnessInWords, positionInWords, roundedAltitudeDeg, roundedAzimuthDeg } from '@/components/sky/position-words';
+import {
+  brightnessInWords,
+  positionInWords,
+  roundedAltitudeDeg,
+  roundedAzimuthDeg,
+} from '@/components/sky/position-words';
 import type { SkyLight } from '@/components/sky/sky-lights';
 
 /** What is to be done, in the learner's terms. All end alike: any night may have no good pair. */

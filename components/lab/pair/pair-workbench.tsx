@@ -31,7 +31,8 @@ const PairSky = dynamic(() => import('./pair-sky').then((module) => module.PairS
 });
 const PairTable = dynamic(() => import('./pair-table').then((module) => module.PairTable));
 
-const noWebgl = 'This browser cannot draw the sky, so the table is open instead: it asks the same and counts the same.';
+const noWebgl =
+  'This browser cannot draw the sky, so the table is open instead: it asks the same and counts the same.';
 
 function summaryOf(lab: PairLabModel): string {
   switch (lab.stage.at) {
@@ -55,15 +56,25 @@ export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }
   const nextSequence = props.nextSequence ?? 1;
   const saving = useDraftSaving({ attemptKey, nextSequence, save: props.onSave });
   const [start] = useState(() => draftLeftBehind(attemptKey, nextSequence) ?? props.draft);
-  const lab = usePairLab({ sky, catalogue, draft: start, onDraft: saving.push });
+  const bench = usePairLab({ sky, catalogue, draft: start, onDraft: saving.push });
+  const [sheetOpen, setSheetOpen] = useState(true);
+  const lab: PairLabModel = {
+    ...bench,
+    look: (light) => {
+      bench.look(light);
+      if (light !== null) setSheetOpen(true);
+    },
+  };
   const [drawable, setDrawable] = useState(webglAvailable);
   const [wantedView, setView] = useState<LabView>('sky');
-  const [sheetOpen, setSheetOpen] = useState(true);
   const view = drawable ? wantedView : 'table';
 
   const [sender] = useState(() => new SubmissionSender(attemptKey, props.onSubmit));
   const sent = useSyncExternalStore(sender.subscribe, sender.state, sender.state);
-  const submission = useMemo(() => submissionOf(lab.choice, sky.givenHip), [lab.choice, sky.givenHip]);
+  const submission = useMemo(
+    () => submissionOf(lab.choice, sky.givenHip),
+    [lab.choice, sky.givenHip],
+  );
   const { stop } = saving;
   const done = sent.state === 'done';
   useEffect(() => {
@@ -74,7 +85,13 @@ export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }
 
   if (sent.state === 'done') {
     return (
-      <PairOutcome sky={sky} catalogue={catalogue} result={sent.result} late={sent.late} withheldText={props.withheldText}>
+      <PairOutcome
+        sky={sky}
+        catalogue={catalogue}
+        result={sent.result}
+        late={sent.late}
+        withheldText={props.withheldText}
+      >
         {props.afterwards}
       </PairOutcome>
     );
@@ -88,9 +105,19 @@ export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }
       <div className="flex min-h-0 flex-1 flex-col">
         <ViewSwitch view={view} drawable={drawable} onChange={setView} />
         {drawable ? null : <p className="bg-caution-soft px-4 py-2 text-sm">{noWebgl}</p>}
-        <div className="relative min-h-0 flex-1">
+        <div
+          className="relative min-h-0 flex-1"
+          // On a phone the sheet makes way for the sky as soon as the sky is touched.
+          onPointerDownCapture={() => {
+            setSheetOpen(false);
+          }}
+        >
           {view === 'sky' ? (
-            <PairSky lab={lab} figuresOffered={mode === 'practice' && (props.figuresOffered ?? true)} onLost={lost} />
+            <PairSky
+              lab={lab}
+              figuresOffered={mode === 'practice' && (props.figuresOffered ?? true)}
+              onLost={lost}
+            />
           ) : (
             <div className="size-full overflow-y-auto pb-16 lg:pb-0">
               <PairTable lab={lab} />
@@ -99,7 +126,9 @@ export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }
         </div>
       </div>
       <LabSheet summary={summaryOf(lab)} open={sheetOpen} onOpenChange={setSheetOpen}>
-        {props.about === undefined ? null : <div className="mb-2 text-sm text-soft">{props.about}</div>}
+        {props.about === undefined ? null : (
+          <div className="mb-2 text-sm text-soft">{props.about}</div>
+        )}
         <h1 className="sr-only">Pick the pair</h1>
         <PairPanel
           lab={lab}
@@ -116,7 +145,9 @@ export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }
             />
           }
         />
-        <StatusLine className="mt-3">{[lab.said, saveText].filter((text) => text !== '').join(' ')}</StatusLine>
+        <StatusLine className="mt-3">
+          {[lab.said, saveText].filter((text) => text !== '').join(' ')}
+        </StatusLine>
       </LabSheet>
     </div>
   );

@@ -14,8 +14,8 @@ export function ProposalStep({ lab, inTable }: { lab: PairLabModel; inTable: boo
     return (
       <section aria-label="The mount's proposal" className="space-y-3">
         <p className="rounded-md bg-sunken p-3">
-          The mount has no further star to propose. Start again with its first one, or say that tonight
-          has no good pair.
+          The mount has no further star to propose. Start again with its first one, or say that
+          tonight has no good pair.
         </p>
         <Button className="w-full" onClick={lab.proposeAgain}>
           Start again with the first
@@ -34,8 +34,10 @@ export function ProposalStep({ lab, inTable }: { lab: PairLabModel; inTable: boo
           <div className="space-y-2">
             <FistDrawing {...place} />
             <p>
-              <span className="font-semibold">{positionInWords(place.azimuthDeg, place.altitudeDeg)}.</span> The eye sees
-              no star there.
+              <span className="font-semibold">
+                {positionInWords(place.azimuthDeg, place.altitudeDeg)}.
+              </span>{' '}
+              The eye sees no star there.
             </p>
           </div>
         )

@@ -13,7 +13,8 @@ export function SendingBox({ state, mode, onSend }: SendingBoxProps) {
     <div className="space-y-3">
       {state.state === 'no-answer' ? (
         <Notice tone="caution" title="No connection" live="alert">
-          Your answer is kept on this device. Send it again when the connection is back: it counts once.
+          Your answer is kept on this device. Send it again when the connection is back: it counts
+          once.
         </Notice>
       ) : null}
       {state.state === 'refused' ? (
@@ -22,7 +23,11 @@ export function SendingBox({ state, mode, onSend }: SendingBoxProps) {
         </Notice>
       ) : null}
       <Button variant="primary" size="large" className="w-full" busy={sending} onClick={onSend}>
-        {state.state === 'no-answer' ? 'Send again' : mode === 'check' ? 'Submit' : 'Show how good it is'}
+        {state.state === 'no-answer'
+          ? 'Send again'
+          : mode === 'check'
+            ? 'Submit'
+            : 'Show how good it is'}
       </Button>
     </div>
   );

@@ -1,3 +1,4 @@
+import { cloudsInWords } from './clouds-in-words';
 import { horizonAltitudeDeg } from '@/lib/sky/horizon';
 import { signpostDirections } from '@/components/sky/directions';
 import { fistsInWords, positionInWords, toHalfFists } from '@/components/sky/position-words';
@@ -39,23 +40,15 @@ export function SkyInWords({ lab }: { lab: PairLabModel }) {
               : sun.trueAltitudeDeg < -6
                 ? 'Deep twilight: only brighter stars show.'
                 : 'Bright twilight: hardly any star shows.'}{' '}
-          Overhead the faintest star to be seen is of magnitude {nakedEyeLimit.toFixed(1)} (our own approximation).
+          Overhead the faintest star to be seen is of magnitude {nakedEyeLimit.toFixed(1)} (our own
+          approximation).
         </li>
         <li>
           {moon.altitudeDeg > 0
             ? `The Moon is up: ${moonInWords(moon.illuminatedFraction)}, ${positionInWords(moon.azimuthDeg, moon.altitudeDeg)}.`
             : 'The Moon is below the horizon.'}
         </li>
-        {clouds.length === 0 ? (
-          <li>No cloud.</li>
-        ) : (
-          clouds.map((cloud) => (
-            <li key={`${cloud.azimuthDeg} ${cloud.altitudeDeg}`}>
-              A cloud about {fistsInWords(toHalfFists(cloud.radiusDeg * 2))} across; its middle stands{' '}
-              {positionInWords(cloud.azimuthDeg, cloud.altitudeDeg)}.
-            </li>
-          ))
-        )}
+        <li>{cloudsInWords(clouds)}</li>
         <li>
           The skyline reaches up to:{' '}
           {signpostDirections

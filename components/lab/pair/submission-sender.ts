@@ -56,7 +56,8 @@ export class SubmissionSender {
   async send(submission: PairSubmission): Promise<void> {
     if (this.shown.state === 'sending' || this.shown.state === 'done') return;
     const content = JSON.stringify(submission);
-    if (this.key?.of !== content) this.key = { of: content, value: keyOf(this.attemptKey, submission) };
+    if (this.key?.of !== content)
+      this.key = { of: content, value: keyOf(this.attemptKey, submission) };
     const idempotencyKey = this.key.value;
     this.show({ state: 'sending' });
     const answer = await this.submit({ submission, idempotencyKey }).catch(() => null);

@@ -13,7 +13,10 @@ export type DirectionFilter = string;
 const neighbourhoodDeg = 15;
 
 const gapDeg = (a: Place, b: Place): number =>
-  separationDeg(directionFromAzAlt(a.azimuthDeg, a.altitudeDeg), directionFromAzAlt(b.azimuthDeg, b.altitudeDeg));
+  separationDeg(
+    directionFromAzAlt(a.azimuthDeg, a.altitudeDeg),
+    directionFromAzAlt(b.azimuthDeg, b.altitudeDeg),
+  );
 
 export type TableRow = {
   light: LabelledLight;
@@ -24,7 +27,11 @@ export type TableRow = {
 /** What a filter leaves, in order of direction; beside a star, its neighbours by distance. */
 export function tableRows(
   lights: readonly LabelledLight[],
-  filter: { brightness: BrightnessFilter; direction: DirectionFilter; near: { id: string; place: Place } | null },
+  filter: {
+    brightness: BrightnessFilter;
+    direction: DirectionFilter;
+    near: { id: string; place: Place } | null;
+  },
 ): TableRow[] {
   if (filter.near !== null) {
     const { id, place } = filter.near;
@@ -40,7 +47,9 @@ export function tableRows(
       if (light.listed === 'neighbour') return false;
       if (filter.brightness === 'first' && light.listed !== 'first') return false;
       if (filter.brightness === 'bright' && light.seenAs > 2.25) return false;
-      return filter.direction === 'all' || nearestSignpost(light.azimuthDeg).word === filter.direction;
+      return (
+        filter.direction === 'all' || nearestSignpost(light.azimuthDeg).word === filter.direction
+      );
     })
     .map((light) => ({ light, fistsAway: null }));
 }

@@ -12,7 +12,11 @@ type ViewSwitchProps = { view: LabView; drawable: boolean; onChange: (view: LabV
 /** Two ways to the same task; what has been chosen stays chosen. */
 export function ViewSwitch({ view, drawable, onChange }: ViewSwitchProps) {
   return (
-    <div role="group" aria-label="How to look at the sky" className="flex border-b-2 border-strong bg-panel px-2">
+    <div
+      role="group"
+      aria-label="How to look at the sky"
+      className="flex border-b-2 border-strong bg-panel px-2"
+    >
       {views.map(({ value, label }) => (
         <button
           key={value}

@@ -15,7 +15,6 @@ const roundSchema = z.strictObject({
   localTime: z.string().max(40),
 });
 
-
 /** Towns for the form. Anyone may ask: the list is open data. */
 export async function findPlacesForVisitor(query: unknown): Promise<Place[]> {
   const parsed = z.string().min(2).max(100).safeParse(query);
@@ -30,7 +29,13 @@ export async function gradeRound(
   const parsed = roundSchema.safeParse(round);
   const submission = z.object({ submission: z.unknown() }).safeParse(sent);
   if (!parsed.success || !submission.success) {
-    return { ok: false, problem: { code: 'bad-input', message: 'This answer cannot be read. Reload the page and try again.' } };
+    return {
+      ok: false,
+      problem: {
+        code: 'bad-input',
+        message: 'This answer cannot be read. Reload the page and try again.',
+      },
+    };
   }
   const graded = await gradeVisitorRound(parsed.data, submission.data.submission);
   return graded.ok ? { ok: true, value: { result: graded.value, late: false } } : graded;

@@ -29,7 +29,8 @@ export default async function PickThePairPage({ searchParams }: PageProps) {
   if (!made.ok) return <SetUp address={address} problem={made.problem.message} />;
   const { placeName, variant, ...round } = made.value;
   // The address then names every choice, so that the round is the same tomorrow.
-  if (address.placeId === undefined || address.localTime === undefined) redirect(roundAddress(round));
+  if (address.placeId === undefined || address.localTime === undefined)
+    redirect(roundAddress(round));
   const kitName = loadKits().find((kit) => kit.id === round.kitId)?.name ?? round.kitId;
   return (
     <div className="-mx-4 -mt-6 -mb-16 sm:-mx-6 sm:-mt-8">
@@ -61,7 +62,8 @@ const given = ({ kitId, siteId, placeId, localTime }: RoundAddress) => ({
 
 async function SetUp({ address, problem }: { address: RoundAddress; problem: string | null }) {
   const { placeId } = address;
-  const place = placeId === undefined || placeId === defaultPlace.id ? defaultPlace : await getPlace(placeId);
+  const place =
+    placeId === undefined || placeId === defaultPlace.id ? defaultPlace : await getPlace(placeId);
   const kits = loadKits();
   const sites = loadSites();
   return (
@@ -92,8 +94,8 @@ async function SetUp({ address, problem }: { address: RoundAddress; problem: str
         />
         <aside className="space-y-5">
           <p className="max-w-measure">
-            No account is needed. The round is in the page’s address: reload it and it is still there. Nothing about
-            you is kept.
+            No account is needed. The round is in the page’s address: reload it and it is still
+            there. Nothing about you is kept.
           </p>
           <SunCaution />
         </aside>

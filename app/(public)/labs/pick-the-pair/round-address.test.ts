@@ -2,7 +2,13 @@ import { expect, test } from 'vitest';
 import { readRoundAddress, roundAddress } from './round-address';
 
 test('an address read back is the same round', () => {
-  const round = { seed: 'ab12', kitId: 'owl', siteId: 'open-field', placeId: 4119617, localTime: '2026-12-05T19:30' };
+  const round = {
+    seed: 'ab12',
+    kitId: 'owl',
+    siteId: 'open-field',
+    placeId: 4119617,
+    localTime: '2026-12-05T19:30',
+  };
   const query = Object.fromEntries(new URL(roundAddress(round), 'http://localhost').searchParams);
   expect(readRoundAddress(query)).toEqual(round);
 });

@@ -2,10 +2,18 @@ import { z } from 'zod';
 import { routes } from '@/lib/routes';
 
 const first = z.union([z.string(), z.array(z.string()).transform((values) => values[0])]);
-const filled = first.optional().transform((value) => (value === undefined || value === '' ? undefined : value));
+const filled = first
+  .optional()
+  .transform((value) => (value === undefined || value === '' ? undefined : value));
 
 /** The page's query. Anything else in it is ignored; what is wrong in it is told by the round's maker. */
-const querySchema = z.object({ seed: filled, kit: filled, site: filled, place: filled, time: filled });
+const querySchema = z.object({
+  seed: filled,
+  kit: filled,
+  site: filled,
+  place: filled,
+  time: filled,
+});
 
 /** A visitor's round as its page address tells it. */
 export type RoundAddress = {
@@ -16,7 +24,9 @@ export type RoundAddress = {
   localTime: string | undefined;
 };
 
-export function readRoundAddress(query: Record<string, string | string[] | undefined>): RoundAddress {
+export function readRoundAddress(
+  query: Record<string, string | string[] | undefined>,
+): RoundAddress {
   const { seed, kit, site, place, time } = querySchema.parse(query);
   const placeId = place !== undefined && /^\d{1,9}$/.test(place) ? Number(place) : undefined;
   return { seed, kitId: kit, siteId: site, placeId, localTime: time };

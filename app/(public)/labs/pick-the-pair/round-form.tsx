@@ -16,7 +16,12 @@ type RoundFormProps = {
   seed: string;
   kits: readonly Choice[];
   sites: readonly Choice[];
-  chosen: { kitId: string; siteId: string; placeId: number | undefined; localTime: string | undefined };
+  chosen: {
+    kitId: string;
+    siteId: string;
+    placeId: number | undefined;
+    localTime: string | undefined;
+  };
   placeName: string;
   findPlaces: (query: string) => Promise<Place[]>;
 };
@@ -25,7 +30,15 @@ const options = (choices: readonly Choice[]) =>
   choices.map(({ id, name, description }) => ({ value: id, label: name, hint: description }));
 
 /** Where, when and with what to practise. It makes a page address, so that a round can be kept and shared. */
-export function RoundForm({ action, seed, kits, sites, chosen, placeName, findPlaces }: RoundFormProps) {
+export function RoundForm({
+  action,
+  seed,
+  kits,
+  sites,
+  chosen,
+  placeName,
+  findPlaces,
+}: RoundFormProps) {
   const [place, setPlace] = useState<Place | null>(null);
   const placeId = place?.id ?? chosen.placeId;
   return (
@@ -46,12 +59,28 @@ export function RoundForm({ action, seed, kits, sites, chosen, placeName, findPl
           hint="Left empty: tonight, at the end of nautical twilight. Each round moves it a little."
         >
           {(control) => (
-            <TextInput {...control} type="datetime-local" name="time" className="max-w-xs" defaultValue={chosen.localTime} />
+            <TextInput
+              {...control}
+              type="datetime-local"
+              name="time"
+              className="max-w-xs"
+              defaultValue={chosen.localTime}
+            />
           )}
         </Field>
       </section>
-      <RadioGroup legend="Telescope" name="kit" options={options(kits)} defaultValue={chosen.kitId} />
-      <RadioGroup legend="What stands round the place" name="site" options={options(sites)} defaultValue={chosen.siteId} />
+      <RadioGroup
+        legend="Telescope"
+        name="kit"
+        options={options(kits)}
+        defaultValue={chosen.kitId}
+      />
+      <RadioGroup
+        legend="What stands round the place"
+        name="site"
+        options={options(sites)}
+        defaultValue={chosen.siteId}
+      />
       <Button type="submit" variant="primary" size="large">
         Go out under this sky
       </Button>

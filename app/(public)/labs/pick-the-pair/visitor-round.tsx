@@ -16,7 +16,13 @@ type VisitorRoundProps = {
 };
 
 /** A visitor's practice. What has been picked is kept by this tab alone. */
-export function VisitorRound({ sky, address, nextAddress, setUpAddress, onSubmit }: VisitorRoundProps) {
+export function VisitorRound({
+  sky,
+  address,
+  nextAddress,
+  setUpAddress,
+  onSubmit,
+}: VisitorRoundProps) {
   return (
     <PairLab
       key={address}
