@@ -6,7 +6,6 @@ import {
   dot,
   length,
   normalise,
-  separationDeg,
 } from '@/lib/units/vector';
 import { degreesToRadians } from '@/lib/units/angle';
 
@@ -84,9 +83,3 @@ export function ringPath(
 ): string {
   return `M${azimuths.map((azimuthDeg) => point({ azimuthDeg, altitudeDeg: altitudeAt(azimuthDeg) }, radius)).join(' L')} Z`;
 }
-
-export const apartDeg = (a: Placed, b: Placed): number =>
-  separationDeg(
-    directionFromAzAlt(a.azimuthDeg, a.altitudeDeg),
-    directionFromAzAlt(b.azimuthDeg, b.altitudeDeg),
-  );

@@ -7,7 +7,7 @@ import { starTint } from './twilight-colours';
  * Diameter in CSS pixels at which a light is drawn. Brightness is told by size and by clarity
  * together; the scale is steeper than the eye's own so that half a magnitude can be told apart.
  */
-export function lightDiameterPx(seenAs: number): number {
+function lightDiameterPx(seenAs: number): number {
   return Math.min(19, 2.2 + 1.2 * Math.max(0, 5.3 - seenAs) ** 1.36);
 }
 

@@ -106,7 +106,10 @@ async function takeForReadme({ address, browser, signIns }: MeasuredProduct): Pr
     console.log(`  content/screenshots/${name}.jpg`);
   };
 
-  await open(page, `${address}${routes.labs.pickThePair()}`);
+  await open(
+    page,
+    `${address}${routes.labs.pickThePair({ seed: 'readme', time: '2026-12-05T18:40' })}`,
+  );
   await take('lab');
   await open(page, `${address}${routes.lessons.choosingAlignmentStars()}`);
   await page.locator('main figure').first().scrollIntoViewIfNeeded();

@@ -8,6 +8,7 @@ const pages = [
   routes.lessons.all(),
   routes.lessons.choosingAlignmentStars(),
   routes.labs.pickThePair(),
+  routes.labs.pickThePair({ seed: 'first-sky' }),
   routes.signIn.student(),
   routes.signIn.teacher(),
   routes.firstTeacher(),

@@ -2,14 +2,14 @@ import type { SkyObjectId } from '@/lib/pointing/answer-key';
 import type { SkyLight } from '@/components/sky/sky-lights';
 
 /** The table leaves out what looks fainter than this: it will hardly serve as a star. */
-export const faintestListed = 3.5;
+const faintestListed = 3.5;
 /** Beside a kept star, lights down to this are listed too: they may be taken for it. */
-export const faintestNeighbour = 4.3;
+const faintestNeighbour = 4.3;
 /** About as many as an eye takes in before it has to look more closely. */
-export const listedAtFirst = 60;
+const listedAtFirst = 60;
 
 /** 0 → A … 25 → Z, 26 → AA … */
-export function letterOf(index: number): string {
+function letterOf(index: number): string {
   const letter = String.fromCharCode(65 + (index % 26));
   return index < 26 ? letter : letterOf(Math.floor(index / 26) - 1) + letter;
 }

@@ -5,7 +5,7 @@ import { fistsInWords, positionInWords, toHalfFists } from '@/components/sky/pos
 import type { PairLabModel } from './use-pair-lab';
 
 /** "first quarter"-like words for how much of the Moon is lit. */
-export function moonInWords(illuminatedFraction: number): string {
+function moonInWords(illuminatedFraction: number): string {
   if (illuminatedFraction < 0.04) return 'a hair-thin Moon';
   if (illuminatedFraction < 0.35) return 'a crescent Moon';
   if (illuminatedFraction < 0.65) return 'a half Moon';
