@@ -24,7 +24,9 @@ export function Term({ definition, children }: TermProps) {
       if (over > 0) setShift(-Math.min(over, box.left - room));
     }
     const onKey = (event: KeyboardEvent) => {
-      if (event.key === 'Escape') setOpen(false);
+      if (event.key !== 'Escape') return;
+      setOpen(false);
+      setShift(0);
     };
     document.addEventListener('keydown', onKey);
     return () => {
@@ -32,11 +34,12 @@ export function Term({ definition, children }: TermProps) {
     };
   }, [open]);
 
-  const show = () => {
+  // Pointer, focus and tap may all ask for it; only hiding puts the card back to its place.
+  const show = () => setOpen(true);
+  const hide = () => {
+    setOpen(false);
     setShift(0);
-    setOpen(true);
   };
-  const hide = () => setOpen(false);
 
   return (
     <span className="relative" onPointerEnter={show} onPointerLeave={hide}>

@@ -27,7 +27,7 @@ const slipSchema = z.strictObject({
 
 const common = { id, prompt: sentence };
 
-export const choiceItemSchema = z.strictObject({
+const choiceItemSchema = z.strictObject({
   ...common,
   kind: z.literal('choice'),
   /** The id of the one right option. */
@@ -35,7 +35,7 @@ export const choiceItemSchema = z.strictObject({
   options: z.array(optionSchema).min(3).max(5),
 });
 
-export const numericItemSchema = z.strictObject({
+const numericItemSchema = z.strictObject({
   ...common,
   kind: z.literal('numeric'),
   unit: z.string().min(1),

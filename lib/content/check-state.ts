@@ -10,7 +10,5 @@ export type CheckState = {
   refusal: string | null;
 };
 
-export const noAnswerYet: CheckState = { tries: 0, answer: '', feedback: null, refusal: null };
-
 /** The server action behind every question. It stores nothing. */
 export type AnswerCheck = (state: CheckState, form: FormData) => Promise<CheckState>;

@@ -90,7 +90,7 @@ const valueOf = (value: number | string, reckoning: Reckoning) =>
   typeof value === 'number' ? value : reckoning.number(value);
 
 /** How far apart two answers to an item are. */
-export function distance(item: NumericItem, a: number, b: number): number {
+function distance(item: NumericItem, a: number, b: number): number {
   return Math.abs(item.wrapsAt360 ? wrap180(a - b) : a - b);
 }
 

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { checkItemSchema } from './check-item';
 
 /** The rows of every progress view. */
-export const skills = [
+const skills = [
   'kit',
   'assemble',
   'level',
@@ -16,7 +16,6 @@ export const skills = [
   'diagnose',
   'safety',
 ] as const;
-export type Skill = (typeof skills)[number];
 
 const slug = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'use small letters, figures and hyphens');
 const text = z.string().trim().min(1);

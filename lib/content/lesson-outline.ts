@@ -49,7 +49,7 @@ function plainText(node: Node): string {
   return blocks.has(node.type) && !/[.!?:]\s*$/.test(inner) ? `${inner}.\n` : inner;
 }
 
-export const headingId = (text: string): string =>
+const headingId = (text: string): string =>
   text
     .toLowerCase()
     .normalize('NFKD')

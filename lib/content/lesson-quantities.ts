@@ -45,7 +45,7 @@ const compass = [
 const counted = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
 
 /** "three and a half fists": as an arm's length tells it, to half a fist of 10°. */
-export function fistsInWords(angleDeg: number): string {
+function fistsInWords(angleDeg: number): string {
   const halves = Math.round(angleDeg / 5);
   const whole = counted[Math.floor(halves / 2)] ?? String(Math.floor(halves / 2));
   if (halves === 1) return 'half a fist';

@@ -45,10 +45,12 @@ describe('every lesson of the product', () => {
 });
 
 describe('the order of lessons', () => {
-  const links = { prerequisites: [], previous: null, next: null };
+  type Links =
+    Parameters<typeof checkLessonOrder>[0] extends ReadonlyMap<string, infer L> ? L : never;
+  const links: Links = { prerequisites: [], previous: null, next: null };
 
   it('is refused when the next lesson does not know the one before', () => {
-    const one = { ...links, next: 'two' };
+    const one: Links = { ...links, next: 'two' };
     expect(
       checkLessonOrder(
         new Map([
@@ -68,7 +70,7 @@ describe('the order of lessons', () => {
   });
 
   it('is refused when a lesson needs itself through others', () => {
-    const lessons = new Map([
+    const lessons = new Map<string, Links>([
       ['one', { ...links, prerequisites: ['two'] }],
       ['two', { ...links, prerequisites: ['one'] }],
     ]);

@@ -26,7 +26,7 @@ const lessonsFolder = path.join(process.cwd(), 'content', 'lessons');
 const slugPattern = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 
 /** The folders of content/lessons, in alphabetical order. */
-export async function listLessonSlugs(): Promise<string[]> {
+async function listLessonSlugs(): Promise<string[]> {
   const entries = await readdir(lessonsFolder, { withFileTypes: true });
   return entries
     .filter((entry) => entry.isDirectory() && slugPattern.test(entry.name))
@@ -34,7 +34,7 @@ export async function listLessonSlugs(): Promise<string[]> {
     .sort();
 }
 
-export function parseFrontMatter(data: unknown): LessonFrontMatter {
+function parseFrontMatter(data: unknown): LessonFrontMatter {
   const parsed = lessonFrontMatterSchema.safeParse(data);
   if (parsed.success) return parsed.data;
   const said = parsed.error.issues.map((issue) => `${issue.path.join('.')}: ${issue.message}`);

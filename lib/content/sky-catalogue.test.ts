@@ -61,15 +61,15 @@ describe('the star catalogue', () => {
   });
 
   it('is at most 150 kB on the wire', () => {
-    expect(gzipSync(loadCatalogueText(), { level: 9 }).length).toBeLessThanOrEqual(150_000);
+    expect(gzipSync(loadCatalogueText()).length).toBeLessThanOrEqual(150_000);
   });
 });
 
 describe('serving the catalogue', () => {
-  const ask = (query: string, encoding = 'gzip, br') =>
+  const ask = (query: string) =>
     GET(
       new Request(`http://localhost/sky-data/catalogue${query}`, {
-        headers: { 'Accept-Encoding': encoding },
+        headers: { 'Accept-Encoding': 'gzip, br' },
       }),
     );
 
@@ -81,13 +81,10 @@ describe('serving the catalogue', () => {
     expect(ask('').headers.get('Cache-Control')).toBe('no-cache');
   });
 
-  it('sends it compressed to whoever takes that, plain to others', async () => {
-    const compressed = ask('');
-    expect(compressed.headers.get('Content-Encoding')).toBe('gzip');
-    expect((await compressed.arrayBuffer()).byteLength).toBeLessThanOrEqual(150_000);
-    const plain = ask('', 'identity');
-    expect(plain.headers.get('Content-Encoding')).toBeNull();
-    expect(decodeCatalogue(await plain.json())).toEqual(catalogue);
+  it('sends it as it is: the server compresses, and twice compressed it could not be read', async () => {
+    const answer = ask('');
+    expect(answer.headers.get('Content-Encoding')).toBeNull();
+    expect(decodeCatalogue(await answer.json())).toEqual(catalogue);
   });
 });
 

@@ -30,11 +30,11 @@ export function AltitudeDrawing({ altitudeDeg, facts, label }: AltitudeDrawingPr
       aria-label={label}
       className="mx-auto block w-full max-w-[36rem]"
     >
-      <path d={bandPath(0, 90)} className="fill-sky" />
+      <path d={bandPath(0, 90)} className="fill-sky stroke-sky-line" strokeWidth="0.8" />
       <path d={bandPath(20, 70)} className="fill-sky-low" />
       <path
         d={`M0 0 H${reach} V${-airHeight} H0 Z`}
-        className="fill-on-sky opacity-20 print:opacity-40"
+        className="fill-on-sky opacity-20 print:opacity-15"
       />
       {[20, 70].map((limit) => {
         const end = at(limit, reach + 4);

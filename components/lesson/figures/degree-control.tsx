@@ -10,6 +10,15 @@ type DegreeControlProps = {
   onChange: (value: number) => void;
 };
 
+// Drawn from the theme's colours: the browser's own track is grey, also where only red may shine.
+const sliderLook = [
+  'h-(--target) w-full min-w-0 appearance-none bg-transparent',
+  '[&::-webkit-slider-runnable-track]:h-1.5 [&::-webkit-slider-runnable-track]:rounded-full [&::-webkit-slider-runnable-track]:bg-strong',
+  '[&::-webkit-slider-thumb]:-mt-[0.56rem] [&::-webkit-slider-thumb]:size-6 [&::-webkit-slider-thumb]:appearance-none [&::-webkit-slider-thumb]:rounded-full [&::-webkit-slider-thumb]:border-2 [&::-webkit-slider-thumb]:border-ink [&::-webkit-slider-thumb]:bg-accent',
+  '[&::-moz-range-track]:h-1.5 [&::-moz-range-track]:rounded-full [&::-moz-range-track]:bg-strong',
+  '[&::-moz-range-thumb]:size-5 [&::-moz-range-thumb]:rounded-full [&::-moz-range-thumb]:border-2 [&::-moz-range-thumb]:border-ink [&::-moz-range-thumb]:bg-accent',
+].join(' ');
+
 /** A slider and a number field for one angle in whole degrees: by thumb, by key or by typing. */
 export function DegreeControl({ label, value, min, max, onChange }: DegreeControlProps) {
   const id = useId();
@@ -32,9 +41,9 @@ export function DegreeControl({ label, value, min, max, onChange }: DegreeContro
           setTyped(null);
           onChange(event.target.valueAsNumber);
         }}
-        className="h-(--target) w-full min-w-0 accent-[var(--accent)]"
+        className={sliderLook}
       />
-      <span className="relative inline-flex">
+      <span className="relative inline-flex w-24">
         <input
           id={id}
           type="number"
@@ -48,7 +57,7 @@ export function DegreeControl({ label, value, min, max, onChange }: DegreeContro
             if (number >= min && number <= max) onChange(number);
           }}
           onBlur={() => setTyped(null)}
-          className={classNames(inputLook, 'w-24 pe-7 font-figures')}
+          className={classNames(inputLook, 'pe-7 font-figures')}
         />
         <span
           aria-hidden="true"

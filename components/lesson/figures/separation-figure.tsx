@@ -149,8 +149,8 @@ function inWords(kit: FigureKit, facts: PairFacts): string {
     facts.expectedErrorArcmin === null
       ? 'the alignment stays undetermined'
       : facts.expectedErrorArcmin >= 600
-        ? `a target is missed by ${String(Math.round(facts.expectedErrorArcmin / 60))}° on average`
-        : `a target is missed by ${String(Math.round(facts.expectedErrorArcmin))}′ on average`;
+        ? `a target is typically missed by ${String(Math.round(facts.expectedErrorArcmin / 60))}°`
+        : `a target is typically missed by ${String(Math.round(facts.expectedErrorArcmin))}′`;
   return `The stars are ${String(Math.round(facts.separationDeg))}° apart, ${String(Math.round(facts.azimuthGapDeg))}° in azimuth; ${error}, and ${String(Math.round(facts.hits))} of 100 land in the eyepiece of ${kit.name}, which shows ${String(Math.round(kit.fieldRadiusArcmin))}′ to each side.`;
 }
 
