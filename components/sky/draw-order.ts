@@ -7,8 +7,9 @@ export const drawOrder = {
   figures: 5,
   stars: 10,
   planets: 11,
-  moon: 12,
   clouds: 20,
+  // The Moon shines through cloud.
+  moon: 21,
   skyline: 30,
   skylineEdges: 31,
   fists: 40,

@@ -24,7 +24,10 @@ type Turning = {
   slow: boolean;
   full: number;
   coarse: boolean;
+  /** The timer that waits for rest, 0 for none. */
   rest: number;
+  turnedAtMs: number;
+  awaitRest: () => void;
 };
 
 /** Coarser while a slow device turns, sharp when it rests. */
@@ -35,12 +38,14 @@ function keepPace(gl: WebGLRenderer, held: Turning, turning: boolean, delta: num
     return;
   }
   held.frames += 1;
+  held.turnedAtMs = performance.now();
   // The first frame's length is the pause before it.
   if (held.frames > 1) held.pace = held.pace * 0.85 + Math.min(delta, 0.2) * 0.15;
   if (held.frames > 8 && held.pace > slowFrameSeconds) held.slow = true;
   if (held.slow && !held.coarse && held.frames > 1) {
     held.coarse = true;
     gl.setPixelRatio(held.full * coarseShare);
+    held.awaitRest();
   }
 }
 
@@ -58,23 +63,32 @@ export function LookAround({ view }: { view: SkyView }) {
     full: 1,
     coarse: false,
     rest: 0,
+    turnedAtMs: 0,
+    awaitRest: () => undefined,
   });
   useEffect(() => {
     const held = turn.current;
     const sharpen = (): void => {
+      held.rest = 0;
       if (!held.coarse) return;
+      if (performance.now() - held.turnedAtMs < restMs) {
+        held.rest = window.setTimeout(sharpen, restMs);
+        return;
+      }
       held.coarse = false;
       gl.setPixelRatio(held.full);
       invalidate();
     };
+    held.awaitRest = () => {
+      if (held.rest === 0) held.rest = window.setTimeout(sharpen, restMs);
+    };
     const stop = view.subscribe(() => {
       invalidate();
-      window.clearTimeout(held.rest);
-      held.rest = window.setTimeout(sharpen, restMs);
     });
     return () => {
       stop();
       window.clearTimeout(held.rest);
+      held.rest = 0;
     };
   }, [view, gl, invalidate]);
 

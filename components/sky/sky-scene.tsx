@@ -48,8 +48,8 @@ export function SkyScene(props: SkySceneProps) {
       ) : null}
       <Stars lights={stars} view={view} lookedAt={props.lookedAt} />
       <Planets lights={planets} view={view} />
-      <Moon frame={frame} />
       <Clouds clouds={props.clouds} frame={frame} />
+      <Moon frame={frame} />
       <Skyline horizon={horizon} frame={frame} />
       {props.showFists ? <Fists view={view} /> : null}
       <Signposts />

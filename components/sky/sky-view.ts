@@ -1,7 +1,7 @@
 import { degreesToRadians, radiansToDegrees, wrap180, wrap360 } from '@/lib/units/angle';
 import { scenePoint } from './to-scene';
 
-const lowestLookDeg = -12;
+const lowestLookDeg = -22;
 export const highestLookDeg = 90;
 /** Of the shorter side of the picture. */
 export const narrowestFieldDeg = 14;

@@ -14,7 +14,7 @@ type Place = { azimuthDeg: number; altitudeDeg: number };
  * of what has been chosen, never of the answer.
  */
 export function hintsFor(
-  sky: Pick<PairLabSky, 'settings' | 'template'>,
+  sky: Pick<PairLabSky, 'settings'>,
   kept: readonly Place[],
 ): readonly string[] {
   const { lowestAltitudeDeg, highestAltitudeDeg, horizonMarginDeg, moonDistanceDeg } = sky.settings;

@@ -10,7 +10,7 @@ import {
   submissionOf,
 } from './pair-choice';
 
-const free = { template: 'free-pair', givenHip: null, proposals: null } as const;
+const free = { task: 'free-pair', givenHip: null, proposals: null } as const;
 const after = (start: PairChoice, ...actions: PairChoiceAction[]): PairChoice =>
   actions.reduce(changeChoice, start);
 
@@ -82,7 +82,7 @@ describe('choosing a pair', () => {
 test('a given star stands first, is sent first and is not asked about', () => {
   const start = startChoice(
     { ...emptyPairDraft, picks: [{ hip: 5, lookAlike: null }] },
-    { template: 'partner', givenHip: 91262, proposals: null },
+    { task: 'partner', givenHip: 91262, proposals: null },
   );
   expect(start.draft.picks.map(({ hip }) => hip)).toEqual([91262, 5]);
   expect(stageOf(start)).toEqual({ at: 'look-alike', hip: 5 });
@@ -93,7 +93,7 @@ test('a given star stands first, is sent first and is not asked about', () => {
 test('the mount’s proposals come in order; kept and refused ones do not come again', () => {
   const proposals = [1, 2, 3];
   const start = startChoice(emptyPairDraft, {
-    template: 'mount-proposes',
+    task: 'mount-proposes',
     givenHip: null,
     proposals,
   });

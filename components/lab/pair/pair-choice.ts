@@ -2,7 +2,7 @@ import type { PairDraft, PairSubmission } from '@/lib/grading/pair-submission';
 import type { SkyObjectId } from '@/lib/pointing/answer-key';
 import type { PairLabSky } from './pair-lab-sky';
 
-type Task = Pick<PairLabSky, 'template' | 'givenHip' | 'proposals'>;
+type Task = Pick<PairLabSky, 'task' | 'givenHip' | 'proposals'>;
 
 /** What has been chosen so far, and the steps back. Pure: the lab's screen is drawn from it. */
 export type PairChoice = {

@@ -8,13 +8,27 @@ import type {
 import type { SkyFrame } from '@/lib/sky/sky-frame';
 import type { PairTemplate, PairVariant } from '@/lib/variants/pair-variant';
 
+/**
+ * What the learner is asked. A night without any pair must not be told from one with, so to the
+ * learner (and in the page's data) it is a free choice like the others.
+ */
+export type PairTask = Exclude<PairTemplate, 'none-usable' | 'cloud-bank'>;
+
+const taskOfTemplate: Readonly<Record<PairTemplate, PairTask>> = {
+  'free-pair': 'free-pair',
+  'cloud-bank': 'free-pair',
+  'none-usable': 'free-pair',
+  partner: 'partner',
+  'mount-proposes': 'mount-proposes',
+};
+
 /** All that the lab and its result show of one variant. It holds no answer. */
 export type PairLabSky = {
   catalogueVersion: string;
   frame: SkyFrame;
   horizon: readonly HorizonPoint[];
   clouds: readonly CloudPatch[];
-  template: PairTemplate;
+  task: PairTask;
   givenHip: number | null;
   proposals: readonly number[] | null;
   kitName: string;
@@ -59,7 +73,7 @@ export function pairLabSky(
     frame: variant.frame,
     horizon: scenario.horizon,
     clouds: scenario.clouds,
-    template: variant.template,
+    task: taskOfTemplate[variant.template],
     givenHip: variant.givenHip,
     proposals: variant.proposals,
     kitName: about.kitName,

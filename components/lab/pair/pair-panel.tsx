@@ -9,7 +9,7 @@ import { LookAlikeQuestion } from './look-alike-question';
 import { PairReview } from './pair-review';
 import { PickStep } from './pick-step';
 import { ProposalStep } from './proposal-step';
-import { taskOf } from './pair-words';
+import { taskWords } from './pair-words';
 import type { PairLabModel } from './use-pair-lab';
 
 type PairPanelProps = {
@@ -25,7 +25,7 @@ type PairPanelProps = {
 /** The task, the two picks and the one step that is next. */
 export function PairPanel({ lab, mode, inTable, sending, hintLevels }: PairPanelProps) {
   const { sky, stage, choice } = lab;
-  const task = taskOf[sky.template];
+  const task = taskWords[sky.task];
   const choosing = stage.at === 'first-star' || stage.at === 'second-star';
   // On a phone there is room for one thing: the light in hand, or the step that is next.
   const atHand = lab.selected !== null || !choosing;
@@ -42,12 +42,10 @@ export function PairPanel({ lab, mode, inTable, sending, hintLevels }: PairPanel
       <div className={behind}>
         <KeptStars lab={lab} />
       </div>
-      {choosing && sky.template === 'mount-proposes' ? (
+      {choosing && sky.task === 'mount-proposes' ? (
         <ProposalStep lab={lab} inTable={inTable} />
       ) : null}
-      {choosing && sky.template !== 'mount-proposes' ? (
-        <PickStep lab={lab} inTable={inTable} />
-      ) : null}
+      {choosing && sky.task !== 'mount-proposes' ? <PickStep lab={lab} inTable={inTable} /> : null}
       {stage.at === 'look-alike' ? (
         <LookAlikeQuestion key={stage.hip} lab={lab} hip={stage.hip} inTable={inTable} />
       ) : null}

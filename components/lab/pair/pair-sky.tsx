@@ -1,6 +1,7 @@
 'use client';
 
 import { useEffect, useMemo, useState } from 'react';
+import { projectToScreen } from '@/components/sky/project';
 import { SkySurface } from '@/components/sky/sky-surface';
 import { SkyView } from '@/components/sky/sky-view';
 import { skyMarks } from './mark-lights';
@@ -47,6 +48,16 @@ export function PairSky({ lab, figuresOffered, onLost }: PairSkyProps) {
     const place = placeOf(`hip-${asked}`);
     if (place !== null) view.lookAt(place.azimuthDeg, Math.max(8, place.altitudeDeg));
   }, [asked, placeOf, view]);
+
+  // On a phone the sheet covers the lower part: a light picked there is lifted clear of it.
+  useEffect(() => {
+    if (selectedId === null || !window.matchMedia('(max-width: 1023px)').matches) return;
+    const place = placeOf(selectedId);
+    const point =
+      place === null ? null : projectToScreen(view, place.azimuthDeg, place.altitudeDeg);
+    if (point === null || point.y < view.heightPx * 0.34) return;
+    view.turnBy(0, -(point.y - view.heightPx * 0.2) * view.degreesPerPixel());
+  }, [selectedId, placeOf, view]);
 
   const toggleFigures = (): void => {
     if (figuresOffered) setShowFigures(!showFigures);

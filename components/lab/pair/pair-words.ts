@@ -1,4 +1,4 @@
-import type { PairTemplate } from '@/lib/variants/pair-variant';
+import type { PairTask } from './pair-lab-sky';
 import {
   brightnessInWords,
   positionInWords,
@@ -7,28 +7,19 @@ import {
 } from '@/components/sky/position-words';
 import type { SkyLight } from '@/components/sky/sky-lights';
 
-/** What is to be done, in the learner's terms. All end alike: any night may have no good pair. */
-export const taskOf: Readonly<Record<PairTemplate, { title: string; text: string }>> = {
+/** What is to be done, in the learner's terms. Any night may have no good pair. */
+export const taskWords: Readonly<Record<PairTask, { title: string; text: string }>> = {
   'free-pair': {
     title: 'Choose two alignment stars',
-    text: 'Find two stars that would make this telescope point well over the whole sky. Mind how high they stand, what surrounds them and how they lie to each other.',
+    text: 'Find two stars that would make this telescope point well over the whole sky. Mind how high they stand, what covers or surrounds them, and how they lie to each other.',
   },
   partner: {
     title: 'Find the best partner',
     text: 'The first star is given. Find the second one that makes the best pair with it.',
   },
-  'cloud-bank': {
-    title: 'Choose two stars beside the cloud',
-    text: 'Cloud covers part of the sky. Find two stars, clear of it, that would make this telescope point well.',
-  },
   'mount-proposes': {
     title: 'Take or refuse what the mount proposes',
     text: 'The mount proposes one star after another. It knows neither your skyline nor the clouds, and it does not know what lies nearby. Keep two good ones.',
-  },
-  // Must not be told apart from a free choice.
-  'none-usable': {
-    title: 'Choose two alignment stars',
-    text: 'Find two stars that would make this telescope point well over the whole sky. Mind how high they stand, what surrounds them and how they lie to each other.',
   },
 };
 

@@ -37,7 +37,7 @@ const sky: PairLabSky = {
   frame: skyFrameAt({ instant: '2026-12-05T18:10:00Z', place: scenario.place }),
   horizon: [],
   clouds: [],
-  template: 'free-pair',
+  task: 'free-pair',
   givenHip: null,
   proposals: null,
   kitName: 'Wren',

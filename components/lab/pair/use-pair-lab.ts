@@ -53,7 +53,7 @@ export function usePairLab({ sky, catalogue, draft, onDraft }: PairLabInput): Pa
   const [selectedId, setSelectedId] = useState<SkyObjectId | null>(null);
   const [said, say] = useState('');
   const stage = stageOf(choice);
-  const proposalHip = sky.template === 'mount-proposes' ? proposalOf(choice, sky.proposals) : null;
+  const proposalHip = sky.task === 'mount-proposes' ? proposalOf(choice, sky.proposals) : null;
   const selected = selectedId === null ? null : places.lightOf(selectedId);
 
   const act = (action: PairChoiceAction, message: string): void => {
@@ -90,7 +90,7 @@ export function usePairLab({ sky, catalogue, draft, onDraft }: PairLabInput): Pa
     keepSelected: () => {
       if (selected === null) say('Pick a light first.');
       else if (selected.star === null) say(planetIsNoStar);
-      else if (sky.template === 'mount-proposes' && selected.star.hip !== proposalHip)
+      else if (sky.task === 'mount-proposes' && selected.star.hip !== proposalHip)
         say('Here the mount proposes: take its star or ask for another.');
       else keep(selected.star.hip);
     },
