@@ -8,12 +8,3 @@ export const zonedTimeText = (instant: string, timeZone: string): string =>
     hour: '2-digit',
     minute: '2-digit',
   }).format(new Date(instant));
-
-/** "5 Dec 2026". */
-export const zonedDateText = (instant: string, timeZone: string): string =>
-  new Intl.DateTimeFormat('en-GB', {
-    timeZone,
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-  }).format(new Date(instant));

@@ -67,7 +67,9 @@ await withProduct(async ({ address, browser }) => {
   // The loader of TypeScript wraps inner functions in a call of this name.
   await page.addInitScript('globalThis.__name = (value) => value');
   await page.addInitScript(countDrawnFrames);
-  await page.goto(`${address}${routes.labs.pickThePair({ seed: 'measured' })}`, { waitUntil: 'networkidle' });
+  await page.goto(`${address}${routes.labs.pickThePair({ seed: 'measured' })}`, {
+    waitUntil: 'networkidle',
+  });
   const canvas = page.locator('canvas').first();
   const box = await canvas.boundingBox();
   if (box === null) throw new Error('The lab shows no sky.');

@@ -8,4 +8,3 @@ export const assignmentScenarioSchema = z.strictObject({
   kitId: z.string().max(60).nullable(),
   siteId: z.string().max(60).nullable(),
 });
-export type AssignmentScenario = z.output<typeof assignmentScenarioSchema>;
