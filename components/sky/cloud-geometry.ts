@@ -1,12 +1,12 @@
 import { BufferAttribute, BufferGeometry } from 'three';
-import { degreesToRadians } from '@/lib/units/angle';
-import type { Vector3 } from '@/lib/units/vector';
-import { cross, normalise } from '@/lib/units/vector';
 import type { CloudPatch } from '@/lib/pointing/scenario';
-import { sceneDirection, skyRadius } from './to-scene';
+import { directionFromAzAlt, separationDeg } from '@/lib/units/vector';
+import { scenePoint } from './to-scene';
 
-const rings = 26;
-const spokes = 96;
+/** Mesh width in degrees: half of what the smallest lumps measure. */
+const stepDeg = 1.5;
+const columns = 360 / stepDeg;
+const rows = 90 / stepDeg;
 
 const smooth = (from: number, to: number, value: number): number => {
   const share = Math.min(1, Math.max(0, (value - from) / (to - from)));
@@ -36,52 +36,61 @@ function noise(x: number, y: number, z: number): number {
 const lumpsAt = (x: number, y: number, z: number): number =>
   noise(x * 8.5, y * 18, z * 8.5) * 0.62 + noise(x * 23 + 7, y * 48 + 7, z * 23 + 7) * 0.38;
 
+type Veil = { opacity: number; shade: number };
+
+/** How thick the cloud is in a direction: the thickest patch counts, none beyond its true radius. */
+function veilAt(clouds: readonly CloudPatch[], azimuthDeg: number, altitudeDeg: number): Veil {
+  const u = directionFromAzAlt(azimuthDeg, altitudeDeg);
+  let depth = 0;
+  for (const cloud of clouds) {
+    const centre = directionFromAzAlt(cloud.azimuthDeg, cloud.altitudeDeg);
+    depth = Math.max(depth, 1 - separationDeg(u, centre) / cloud.radiusDeg);
+  }
+  if (depth === 0) return { opacity: 0, shade: 0 };
+  const lumps = lumpsAt(u[0], u[2], u[1]);
+  const body = smooth(0, 0.42, depth + (lumps - 0.55) * 0.5);
+  return {
+    opacity: body * smooth(0, 0.1, depth) * (0.74 + 0.2 * lumps),
+    shade: smooth(0.25, 0.9, body * (0.4 + lumps)),
+  };
+}
+
 /**
- * Spherical caps with an opacity and a shade a vertex, nothing at the patch's true radius. Worked
- * out once here: the same noise per pixel would cost a laptop without a graphics card half its frames.
+ * All patches as one sheet with an opacity and a shade a vertex. Worked out once here, and never
+ * painted twice over: noise per pixel, or patches over each other, would cost a laptop without a
+ * graphics card half its frames.
  */
 export function cloudGeometry(clouds: readonly CloudPatch[]): BufferGeometry {
+  const veils: Veil[] = [];
   const position: number[] = [];
-  const veil: number[] = [];
-  const index: number[] = [];
-  for (const cloud of clouds) {
-    const centre = sceneDirection(cloud.azimuthDeg, cloud.altitudeDeg);
-    // At the zenith any "right" will do; the nudge keeps the product from vanishing.
-    const right: Vector3 = normalise(cross(centre, [0, 1, 1e-6]));
-    const up = cross(right, centre);
-    const start = position.length / 3;
-    for (let ring = 0; ring <= rings; ring += 1) {
-      const share = ring / rings;
-      const reach = degreesToRadians(cloud.radiusDeg * share);
-      for (let spoke = 0; spoke <= spokes; spoke += 1) {
-        const turn = (spoke / spokes) * 2 * Math.PI;
-        const sideways = Math.sin(reach) * Math.cos(turn);
-        const upward = Math.sin(reach) * Math.sin(turn);
-        const at = [0, 1, 2].map((axis) => {
-          const [c = 0, r = 0, u = 0] = [centre[axis], right[axis], up[axis]];
-          return c * Math.cos(reach) + r * sideways + u * upward;
-        });
-        const [x = 0, y = 0, z = 0] = at;
-        position.push(x * skyRadius, y * skyRadius, z * skyRadius);
-        const lumps = lumpsAt(x, y, z);
-        const body = smooth(0, 0.42, 1 - share + (lumps - 0.55) * 0.5);
-        veil.push(
-          body * smooth(0, 0.1, 1 - share) * (0.72 + 0.2 * lumps),
-          smooth(0.25, 0.9, body * (0.4 + lumps)),
-        );
-      }
+  for (let row = 0; row <= rows; row += 1) {
+    for (let column = 0; column <= columns; column += 1) {
+      const azimuthDeg = column * stepDeg;
+      const altitudeDeg = row * stepDeg;
+      position.push(...scenePoint(azimuthDeg, altitudeDeg));
+      // The last column is the first again: the circle closes without a seam.
+      veils.push(veilAt(clouds, azimuthDeg % 360, altitudeDeg));
     }
-    for (let ring = 0; ring < rings; ring += 1) {
-      for (let spoke = 0; spoke < spokes; spoke += 1) {
-        const corner = start + ring * (spokes + 1) + spoke;
-        const outer = corner + spokes + 1;
-        index.push(corner, outer, corner + 1, corner + 1, outer, outer + 1);
-      }
+  }
+  const index: number[] = [];
+  const clear = (vertex: number): boolean => (veils[vertex]?.opacity ?? 0) === 0;
+  for (let row = 0; row < rows; row += 1) {
+    for (let column = 0; column < columns; column += 1) {
+      const corner = row * (columns + 1) + column;
+      const above = corner + columns + 1;
+      if (clear(corner) && clear(corner + 1) && clear(above) && clear(above + 1)) continue;
+      index.push(corner, corner + 1, above, corner + 1, above + 1, above);
     }
   }
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new BufferAttribute(new Float32Array(position), 3));
-  geometry.setAttribute('veil', new BufferAttribute(new Float32Array(veil), 2));
+  geometry.setAttribute(
+    'veil',
+    new BufferAttribute(
+      new Float32Array(veils.flatMap(({ opacity, shade }) => [opacity, shade])),
+      2,
+    ),
+  );
   geometry.setIndex(index);
   return geometry;
 }

@@ -9,7 +9,7 @@ import { cameraTurn } from './to-scene';
 
 /** Slower than this while turning, and the picture is drawn coarser until it rests. */
 const slowFrameSeconds = 1 / 36;
-const coarseShare = 0.62;
+const coarseShare = 0.55;
 /** After this long without a turn the picture is drawn at full sharpness again. */
 const restMs = 160;
 
