@@ -38,7 +38,7 @@ export function AttemptTable({
         {attempts.map((attempt) => (
           <tr key={attempt.attemptId}>
             <td className="number">{attempt.number}</td>
-            <th scope="row">
+            <th scope="row" className="min-w-40">
               {attempt.submittedAt === null ? (
                 templateText[attempt.template].name
               ) : (

@@ -109,7 +109,9 @@ function Cell({
         {shown}
       </Link>
       {notes.length === 0 ? null : (
-        <span className="ms-2 text-xs text-soft">{notes.join(' · ')}</span>
+        <span className="ms-2 inline-block text-xs whitespace-nowrap text-soft">
+          {notes.join(' · ')}
+        </span>
       )}
     </>
   );

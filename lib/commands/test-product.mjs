@@ -60,8 +60,8 @@ function refuseGaps({ passed, skipped }) {
 
 /** @type {{ title: string, quiet?: boolean, work: () => Promise<unknown> }[]} */
 const steps = [
-  { title: 'Packages', work: ensureInstalled },
-  { title: 'Database client', work: ensureGenerated },
+  { title: 'Packages', quiet: true, work: ensureInstalled },
+  { title: 'Database client', quiet: true, work: ensureGenerated },
   {
     title: 'Format',
     work: () =>
@@ -109,8 +109,8 @@ const steps = [
       refuseGaps(unitResults());
     },
   },
-  { title: 'Browser', work: requireChromium },
-  { title: 'Production build', work: () => ensureBuilt(testBuildFolder) },
+  { title: 'Browser', quiet: true, work: requireChromium },
+  { title: 'Production build', quiet: true, work: () => ensureBuilt(testBuildFolder) },
   {
     title: 'Browser tests',
     quiet: true,
