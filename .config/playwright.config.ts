@@ -20,7 +20,7 @@ export default defineConfig({
   timeout: 120_000,
   // Software rendering on two cores that the other worker shares.
   expect: { timeout: 20_000 },
-  reporter: [['list'], ['json']],
+  reporter: [['list'], ['json', { outputFile: path.join(output, 'browser.json') }]],
   use: {
     browserName: 'chromium',
     launchOptions: { executablePath, args: chromiumArguments },

@@ -118,7 +118,7 @@ const steps = [
       await runPackage(
         '@playwright/test/cli.js',
         ['test', '--config', '.config/playwright.config.ts'],
-        { show: true, env: { PLAYWRIGHT_JSON_OUTPUT_FILE: browserReport } },
+        { show: true },
       );
       refuseGaps(browserResults());
     },

@@ -45,8 +45,12 @@ async function startProduct(): Promise<Product & { stop: () => Promise<void> }> 
   };
 }
 
-/** Chromium's own remarks about drawing in software; nothing of ours. */
-const expectedRemarks = [/GL Driver Message/, /Automatic fallback to software WebGL/];
+/** Chromium's own remarks about drawing in software, and one of fiber 9 about three; nothing of ours. */
+const expectedRemarks = [
+  /GL Driver Message/,
+  /Automatic fallback to software WebGL/,
+  /THREE\.Clock: This module has been deprecated/,
+];
 
 /** What a page should not have said: errors and warnings on its console, and uncaught exceptions. */
 export class Complaints {
