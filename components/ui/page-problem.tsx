@@ -1,9 +1,7 @@
 'use client';
 
 import { Button } from './button';
-import { LinkButton } from './link-button';
-import { PageHeader } from './page-header';
-import { routes } from '@/lib/routes';
+import { buttonLook } from './button-look';
 
 type PageProblemProps = {
   /** Next's short reference to the entry in the server's log; nothing about the reader. */
@@ -11,14 +9,21 @@ type PageProblemProps = {
   tryAgain: () => void;
 };
 
-/** The page broke. What was saved is safe; here is what to do. */
+/**
+ * The page broke. What was saved is safe; here is what to do. Every first visit loads this, so it
+ * leans on little; and its link loads the front page anew, which a broken page had better do.
+ */
 export function PageProblem({ reference, tryAgain }: PageProblemProps) {
   return (
     <div role="alert">
-      <PageHeader
-        title="This page did not come together"
-        lead="Something went wrong on our side, not yours. What you had already saved or handed in is kept."
-      />
+      <header className="mb-6">
+        <h1 className="text-3xl font-[560] tracking-[-0.012em]">This page did not come together</h1>
+        <p className="mt-1 max-w-measure text-balance text-soft">
+          Something went wrong on our side, not yours. What you had already saved or handed in is
+          kept.
+        </p>
+        <div aria-hidden="true" className="bench-edge mt-4" />
+      </header>
       <div className="max-w-measure space-y-4">
         <p>
           Try once more. If it happens again, go back to the start and come in from there; and tell
@@ -34,7 +39,10 @@ export function PageProblem({ reference, tryAgain }: PageProblemProps) {
           <Button variant="primary" onClick={tryAgain}>
             Try again
           </Button>
-          <LinkButton href={routes.home()}>To the start</LinkButton>
+          {/* eslint-disable-next-line @next/next/no-html-link-for-pages -- see above */}
+          <a href="/" className={buttonLook('quiet', 'normal')}>
+            To the start
+          </a>
         </div>
       </div>
     </div>

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { packAssets } from './packed-assets.mjs';
 import { root, runPackage, step } from './steps.mjs';
 
 /** What a build is made from. Tests and commands are no part of it. */
@@ -88,6 +89,7 @@ export function ensureBuilt(buildFolder) {
   return unlessUnchanged(path.join(root, buildFolder, 'built-from'), fingerprint(sources), () =>
     step('Building the pages (about a minute)', async () => {
       await runPackage('next/dist/bin/next', ['build'], { env: { DUSKBENCH_BUILD: buildFolder } });
+      await packAssets(path.join(root, buildFolder, 'static'));
     }),
   );
 }

@@ -50,8 +50,8 @@ async function answers(address) {
  * @throws {StepFailure} when it ends before it answers
  */
 export async function serve({ buildFolder, dataFolder, mode, host, port, env = {} }) {
-  const next = path.join(root, 'node_modules/next/dist/bin/next');
-  const child = spawn(process.execPath, [next, 'start', '-H', host, '-p', String(port)], {
+  const server = path.join(root, 'lib/commands/web-server.mjs');
+  const child = spawn(process.execPath, [server, host, String(port)], {
     cwd: root,
     env: {
       ...process.env,
