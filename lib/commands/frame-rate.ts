@@ -55,6 +55,8 @@ async function dragAbout(page: Page, centre: { x: number; y: number }): Promise<
   while (elapsed < runMs) {
     const angle = (elapsed / runMs) * 2 * Math.PI;
     await page.mouse.move(centre.x + 200 * Math.sin(angle), centre.y + 60 * Math.sin(2 * angle));
+    // As often as a mouse reports; more would only keep the browser busy.
+    await page.waitForTimeout(16);
     elapsed = performance.now() - startedAt;
   }
   const frames = (await framesSoFar(page)) - before;

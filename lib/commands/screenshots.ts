@@ -102,8 +102,8 @@ async function takeForReadme({ address, browser, signIns }: MeasuredProduct): Pr
   if (teacher === undefined) throw new StepFailure('The demo class has no teacher.');
   const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
   const take = async (name: string) => {
-    await page.screenshot({ path: path.join(folder, `${name}.jpg`), type: 'jpeg', quality: 82 });
-    console.log(`  content/screenshots/${name}.jpg`);
+    await page.screenshot({ path: path.join(folder, `${name}.png`) });
+    console.log(`  content/screenshots/${name}.png`);
   };
 
   await open(
@@ -117,13 +117,20 @@ async function takeForReadme({ address, browser, signIns }: MeasuredProduct): Pr
   await signIn(page, address, teacher);
   await open(page, `${address}${routes.teacher.desk()}`);
   const classLink = page.locator('main a[href^="/desk/classes/"]:not([href$="/new"])').first();
-  await classLink.click();
-  await page.waitForLoadState('networkidle');
+  const gradebook = await classLink.getAttribute('href');
+  if (gradebook === null) throw new StepFailure('The desk lists no class.');
+  await open(page, `${address}${gradebook}`);
   await take('gradebook');
-  const pages = await findPages(page, address, new URL(page.url()).pathname);
+  const pages = await findPages(page, address, gradebook);
   const attempt = pages.get(kindOf(routes.teacher.attempt('00000000-0000-0000-0000-000000000000')));
   if (attempt === undefined) throw new StepFailure('No link leads to a finished attempt.');
   await open(page, `${address}${attempt}`);
+  await page
+    .getByRole('heading', { level: 2 })
+    .first()
+    .evaluate((heading) => {
+      heading.scrollIntoView({ block: 'start' });
+    });
   await take('attempt');
 }
 
