@@ -51,6 +51,16 @@ export async function prepareData(mode, folder) {
   await ensureMigrated(folder);
   return step(
     mode === 'demo' ? 'Filling in places and the demo class' : 'Filling in places',
-    async () => parseReport(await runTypeScript('prisma/seed.ts', [], { env })),
+    async () => parseReport(await seed(env)),
   );
+}
+
+/** @param {Record<string, string>} env */
+async function seed(env) {
+  try {
+    return await runTypeScript('prisma/seed.ts', [], { env });
+  } catch (error) {
+    if (!(error instanceof StepFailure) || error.output === '') throw error;
+    throw new StepFailure('The data folder could not be made ready.', error.output);
+  }
 }
