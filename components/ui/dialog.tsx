@@ -4,6 +4,16 @@ import type { ReactNode } from 'react';
 import { Dialog as RadixDialog } from 'radix-ui';
 import { X } from 'lucide-react';
 
+/**
+ * The style that keeps the page behind a dialog from scrolling is put in by a library. It looks for
+ * the page's nonce under this name; without one the page's policy would refuse the style.
+ */
+function lendNonce(): void {
+  const { nonce } = document.querySelector<HTMLScriptElement>('script[nonce]') ?? {};
+  Reflect.set(globalThis, '__webpack_nonce__', nonce);
+}
+if (typeof document !== 'undefined') lendNonce();
+
 type DialogProps = {
   /** The button that opens it; leave out when `open` is given. */
   trigger?: ReactNode;
