@@ -9,16 +9,15 @@ import type { AssignmentDraft } from './assignment-draft';
 import { PlaceSearch, placeText } from './place-search';
 import { Section, type SectionProps } from './section';
 
-/** A minus sign before the number is read as the other side. */
+/** A minus sign before the number means south or west, whichever side was set before. */
 function withSide<Side extends string>(
   text: string,
   side: Side,
-  positive: Side,
   negative: Side,
 ): { text: string; side: Side } {
   const minus = /^\s*[-\u2212]\s*/;
   if (!minus.test(text)) return { text, side };
-  return { text: text.replace(minus, ''), side: side === positive ? negative : positive };
+  return { text: text.replace(minus, ''), side: negative };
 }
 
 export function PlaceSection({
@@ -65,7 +64,7 @@ export function PlaceSection({
             error={problemAt('scenario.place.latitudeDeg')}
             value={draft.latitude}
             onChange={(typed) => {
-              const { text, side } = withSide(typed, draft.latitudeSide, 'N', 'S');
+              const { text, side } = withSide(typed, draft.latitudeSide, 'S');
               change({ latitude: text, latitudeSide: side });
             }}
           />
@@ -87,7 +86,7 @@ export function PlaceSection({
             error={problemAt('scenario.place.longitudeDeg')}
             value={draft.longitude}
             onChange={(typed) => {
-              const { text, side } = withSide(typed, draft.longitudeSide, 'E', 'W');
+              const { text, side } = withSide(typed, draft.longitudeSide, 'W');
               change({ longitude: text, longitudeSide: side });
             }}
           />
