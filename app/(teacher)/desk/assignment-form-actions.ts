@@ -88,6 +88,21 @@ function withDue({
   };
 }
 
+const timeSchema = z.looseObject({
+  scenario: z.looseObject({ localTime: z.string(), timeZone: zoneSchema }),
+});
+
+/** A refused time as the form asks about it: lib/data speaks of the public scenario format. */
+function inFormWords(problem: DraftProblem, input: unknown): DraftProblem {
+  const parsed = timeSchema.safeParse(input);
+  if (problem.field !== 'scenario.localTime' || !parsed.success) return problem;
+  const { localTime, timeZone } = parsed.data.scenario;
+  const resolved = instantOfLocalTime(localTime, timeZone);
+  return resolved.ok
+    ? problem
+    : { ...problem, message: localTimeProblem(resolved, localTime, timeZone).message };
+}
+
 const draftInputSchema = z.object({
   input: z.unknown(),
   dueLocalTime: z.string().max(40).nullable(),
@@ -99,7 +114,7 @@ export async function saveNew(classId: string, draft: DraftInput): Promise<Saved
   const due = withDue(parsed.data);
   if (!due.ok) return { ok: false, problems: [due.problem] };
   const made = await createAssignment(await getViewer(), classId, due.input);
-  if (!made.ok) return { ok: false, problems: [made.problem] };
+  if (!made.ok) return { ok: false, problems: [inFormWords(made.problem, due.input)] };
   revalidatePath(routes.teacher.classAssignments(classId));
   return { ok: true, href: routes.teacher.assignment(made.value.assignmentId) };
 }
@@ -114,7 +129,7 @@ export async function saveChanged(
   const due = withDue(parsed.data);
   if (!due.ok) return { ok: false, problems: [due.problem] };
   const changed = await updateAssignment(await getViewer(), assignmentId, due.input, version);
-  if (!changed.ok) return { ok: false, problems: [changed.problem] };
+  if (!changed.ok) return { ok: false, problems: [inFormWords(changed.problem, due.input)] };
   revalidatePath(routes.teacher.assignment(assignmentId), 'layout');
   return { ok: true, href: routes.teacher.assignment(assignmentId) };
 }
