@@ -1,5 +1,5 @@
 import { routes } from '../../lib/routes';
-import { expectAccessible } from '../support/accessibility';
+import { expectAccessible, expectNothingSticksOut } from '../support/accessibility';
 import { expect, test } from '../support/product';
 
 const pages = [
@@ -30,10 +30,7 @@ for (const address of pages) {
         await page.setViewportSize(size);
         await page.goto(address, { waitUntil: 'networkidle' });
         await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-        const overflow = await page.evaluate(
-          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-        );
-        expect(overflow, `pixels that stick out at ${size.width}`).toBeLessThanOrEqual(0);
+        await expectNothingSticksOut(page);
       }
       await expectAccessible(page);
     }

@@ -13,3 +13,11 @@ export async function expectAccessible(page: Page): Promise<void> {
     );
   expect(serious, `serious accessibility problems at ${page.url()}`).toEqual([]);
 }
+
+/** The page does not scroll sideways at the width it is shown at. */
+export async function expectNothingSticksOut(page: Page): Promise<void> {
+  const overflow = await page.evaluate(
+    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  );
+  expect(overflow, `pixels that stick out at ${page.url()}`).toBeLessThanOrEqual(0);
+}

@@ -1,4 +1,10 @@
-import { test as base, expect, type ConsoleMessage, type Page } from '@playwright/test';
+import {
+  test as base,
+  expect,
+  type BrowserContext,
+  type ConsoleMessage,
+  type Page,
+} from '@playwright/test';
 import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -18,6 +24,8 @@ type Product = {
   /** Such as http://127.0.0.1:41234, without a slash at the end. */
   address: string;
   demoSignIns: readonly SignIn[];
+  /** Holds the database of this server alone. */
+  dataFolder: string;
 };
 
 /** Starts the production server on a copy of the seeded data and a free port, one a worker. */
@@ -38,6 +46,7 @@ async function startProduct(): Promise<Product & { stop: () => Promise<void> }> 
   return {
     address: server.address,
     demoSignIns: signInsSchema.parse(JSON.parse(process.env[signInsVariable] ?? '[]')),
+    dataFolder,
     stop: async () => {
       await server.stop();
       rmSync(dataFolder, { recursive: true, force: true });
@@ -76,7 +85,11 @@ export class Complaints {
   }
 }
 
-type TestFixtures = { complaints: Complaints };
+type TestFixtures = {
+  complaints: Complaints;
+  /** A page in a browser of its own, such as another person's, whose console is listened to as well. */
+  openBrowser: () => Promise<Page>;
+};
 type WorkerFixtures = { product: Product };
 
 /** Playwright's test, with the running product, and failing on anything a console complains of. */
@@ -92,6 +105,8 @@ export const test = base.extend<TestFixtures, WorkerFixtures>({
   baseURL: async ({ product }, use) => {
     await use(product.address);
   },
+  // Says where a test hangs, long before its whole time is up.
+  actionTimeout: 20_000,
   complaints: [
     async ({ context }, use) => {
       const complaints = new Complaints();
@@ -103,6 +118,18 @@ export const test = base.extend<TestFixtures, WorkerFixtures>({
     },
     { auto: true },
   ],
+  openBrowser: async ({ browser, complaints, baseURL }, use) => {
+    const opened: BrowserContext[] = [];
+    await use(async () => {
+      const context = await browser.newContext(baseURL === undefined ? {} : { baseURL });
+      opened.push(context);
+      context.on('page', (page) => {
+        complaints.listenTo(page);
+      });
+      return context.newPage();
+    });
+    for (const context of opened) await context.close();
+  },
 });
 
 export { expect };

@@ -1,0 +1,115 @@
+import Database from 'better-sqlite3';
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { z } from 'zod';
+import { storedAnswerKeySchema, storedVariantSchema } from '../../lib/data/stored-attempt';
+import { rightPairs } from '../../lib/grading/allowed-pairs';
+import { gradePair } from '../../lib/grading/grade-pair';
+import { pairSubmissionSchema } from '../../lib/grading/pair-submission';
+import type { AnswerKey, AnswerKeyStar } from '../../lib/pointing/answer-key';
+import { storedAnswerKey } from '../../lib/pointing/stored-answer-key';
+import { decodeCatalogue } from '../../lib/sky/catalogue';
+import { skyFrameAt } from '../../lib/sky/frame-at';
+import type { PairVariant } from '../../lib/variants/pair-variant';
+
+const catalogue = decodeCatalogue(
+  JSON.parse(
+    readFileSync(path.resolve(import.meta.dirname, '../../content/stars/catalogue.json'), 'utf8'),
+  ),
+);
+
+const rowSchema = z.object({
+  variant: z.string(),
+  answerKey: z.string(),
+  submission: z.string().nullable(),
+});
+
+function query(dataFolder: string, sql: string, ...values: string[]): unknown[] {
+  const database = new Database(path.join(dataFolder, 'duskbench.sqlite'), { readonly: true });
+  try {
+    return database.prepare(sql).all(...values);
+  } finally {
+    database.close();
+  }
+}
+
+/** The number of rows that the statement counts as `n`. */
+export function count(dataFolder: string, sql: string, ...values: string[]): number {
+  const [row] = query(dataFolder, sql, ...values);
+  return z.object({ n: z.number() }).parse(row).n;
+}
+
+/** What the product's database keeps of an attempt: the sky and what was handed in. */
+function storedAttempt(dataFolder: string, attemptId: string) {
+  const [row] = query(
+    dataFolder,
+    'SELECT variant, answerKey, submission FROM Attempt WHERE id = ?',
+    attemptId,
+  );
+  const { variant, answerKey, submission } = rowSchema.parse(row);
+  return {
+    variant: storedVariantSchema.parse(JSON.parse(variant)),
+    answerKey: storedAnswerKeySchema.parse(JSON.parse(answerKey)),
+    submission: submission === null ? null : pairSubmissionSchema.parse(JSON.parse(submission)),
+  };
+}
+
+/** Two stars, and the sky they stand in. */
+export type StoredPair = { variant: PairVariant; stars: readonly [AnswerKeyStar, AnswerKeyStar] };
+
+/** A hand's press reaches two degrees or so: nothing of a like brightness may stand nearer. */
+const leastGapDeg = 4;
+
+const clearStar = (key: AnswerKey, hip: number): AnswerKeyStar | undefined =>
+  key.stars.find(
+    (star) =>
+      star.hip === hip && star.cautions.every(({ separationDeg }) => separationDeg > leastGapDeg),
+  );
+
+/**
+ * Two stars of an open attempt that may serve, with room about them to be pressed on: the best such
+ * pair, or one that is worth clearly less, so that a wrong mark cannot pass for it. A given star
+ * comes first. Null where the mount proposes the stars, or where there is no such pair.
+ */
+export function pairToPick(
+  dataFolder: string,
+  attemptId: string,
+  quality: 'best' | 'middling',
+): StoredPair | null {
+  const { variant, answerKey } = storedAttempt(dataFolder, attemptId);
+  if (variant.proposals !== null) return null;
+  const pairs = rightPairs(variant, answerKey).flatMap(({ stars, hitRate }) => {
+    const [hip, otherHip] = stars[1] === variant.givenHip ? ([stars[1], stars[0]] as const) : stars;
+    const first = clearStar(answerKey, hip);
+    const second = clearStar(answerKey, otherHip);
+    return first === undefined || second === undefined
+      ? []
+      : [{ stars: [first, second] as const, hitRate }];
+  });
+  const [best] = pairs;
+  const chosen =
+    quality === 'best'
+      ? best
+      : (pairs.find(({ hitRate }) => hitRate < 0.85 * (best?.hitRate ?? 0)) ?? pairs.at(-1));
+  return chosen === undefined ? null : { variant, stars: chosen.stars };
+}
+
+/**
+ * The mark of what was handed in, worked out here from the scenario and the instant alone: sky,
+ * answer key and mark anew, without the key or the mark that the product stored.
+ */
+export function markByEngine(dataFolder: string, attemptId: string): number {
+  const { variant, submission } = storedAttempt(dataFolder, attemptId);
+  if (submission === null) throw new Error('Nothing has been handed in.');
+  const { scenario } = variant;
+  const { instant } = variant.frame;
+  const frame = skyFrameAt({ instant, place: scenario.place });
+  const graded = gradePair({
+    variant: { ...variant, frame },
+    answerKey: storedAnswerKey({ scenario, instant, frame, catalogue }),
+    submission,
+    catalogue,
+  });
+  if (!graded.ok) throw new Error(`not marked: ${graded.refusal.code}`);
+  return graded.result.total;
+}
