@@ -50,7 +50,7 @@ export function AttemptTable({
                 <span className="block font-normal text-soft">for {attempt.assignmentTitle}</span>
               ) : null}
             </th>
-            <td>
+            <td className="min-w-32">
               {attempt.submittedAt === null
                 ? 'still open'
                 : zonedTimeText(attempt.submittedAt, timeZone)}

@@ -32,7 +32,7 @@ export function DecisionForms({
     <details className="no-print rounded-md border border-line bg-panel px-4 py-3">
       <summary className="font-semibold">Own mark, excuse, more time</summary>
       <div className="mt-4 grid gap-8 lg:grid-cols-3">
-        <section aria-label="Own mark">
+        <div>
           <ActionForm
             idPrefix={`${idPrefix}-mark`}
             action={actions.mark}
@@ -48,8 +48,8 @@ export function DecisionForms({
             submitLabel="Set the mark"
             busyLabel="Setting"
           />
-        </section>
-        <section aria-label="Excuse">
+        </div>
+        <div>
           <ActionForm
             idPrefix={`${idPrefix}-excuse`}
             action={actions.excuse}
@@ -68,8 +68,8 @@ export function DecisionForms({
             ]}
             submitLabel="Save"
           />
-        </section>
-        <section aria-label="More time">
+        </div>
+        <div>
           <ActionForm
             idPrefix={`${idPrefix}-due`}
             action={actions.due}
@@ -93,7 +93,7 @@ export function DecisionForms({
             submitLabel="Set the due time"
             busyLabel="Setting"
           />
-        </section>
+        </div>
       </div>
     </details>
   );

@@ -30,7 +30,7 @@ export function ProgressPanel({
   underWay: number;
 }) {
   return (
-    <Panel title="Progress" actions={<KeepFresh />}>
+    <Panel title="Progress" actions={<KeepFresh />} className="print:hidden">
       {underWay === 0 ? null : (
         <p className="mb-3 text-soft">
           {underWay} {underWay === 1 ? 'attempt is' : 'attempts are'} open at this moment.

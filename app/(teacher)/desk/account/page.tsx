@@ -41,7 +41,7 @@ export default async function AccountPage() {
             <tbody>
               {sessions.map((session) => (
                 <tr key={session.id}>
-                  <th scope="row">
+                  <th scope="row" className="min-w-32">
                     {session.device}
                     {session.current ? (
                       <span className="font-normal text-soft"> (this one)</span>
