@@ -1,0 +1,260 @@
+import type { Locator, Page } from '@playwright/test';
+import { markText } from '../../components/grading/gradebook-state-text';
+import { markInFigures } from '../../components/grading/pair-result-words';
+import { routes } from '../../lib/routes';
+import { expect, test } from '../support/product';
+import { signInAsDemoTeacher, signInWithCard, type Card } from '../support/signing-in';
+import { SkyHand } from '../support/sky-hand';
+import {
+  createClass,
+  fillNewAssignment,
+  publish,
+  saveDraftAssignment,
+} from '../support/teacher-desk';
+import { count, markByEngine, pairToPick, type StoredPair } from '../support/stored-work';
+
+const title = 'Two stars over Funchal';
+const student = 'Petrel';
+const lost = /net::ERR_|Failed to load resource/;
+
+const lastPart = (page: Page): string => new URL(page.url()).pathname.split('/').at(-1) ?? '';
+const isAction = (method: string, body: string | null, holding: string): boolean =>
+  method === 'POST' && (body ?? '').includes(holding);
+
+/** The texts of all tables in a part of a page, cell by cell: what was picked beside what was best. */
+const figuresOf = (part: Locator): Promise<string[]> =>
+  part.getByRole('table').locator('th, td').allInnerTexts();
+
+async function addStudents(page: Page, classId: string): Promise<void> {
+  await page.goto(routes.teacher.classRoster(classId));
+  await page.getByRole('tab', { name: 'Paste or open columns' }).click();
+  await page
+    .getByLabel('Paste columns from a spreadsheet')
+    .fill(
+      'Nr\tHome mail\tBird\n1\tp@mail.example\tPetrel\n2\ts@mail.example\tSiskin\n3\t\tPetrel\n',
+    );
+  await page.getByRole('button', { name: 'Read the columns' }).click();
+  await expect(page.getByText('One column is left behind')).toBeVisible();
+  await page.getByLabel('The first row names the columns').check();
+  const column = page.getByLabel('Column with the name to show');
+  const birds = await column.getByRole('option', { name: /^Bird:/ }).getAttribute('value');
+  await column.selectOption(birds);
+  const preview = page.getByRole('table', { name: 'Preview of the students to add' });
+  await expect(preview.getByLabel('Name in row 2')).toHaveValue('Petrel');
+  await expect(page.getByText('2 to add; 1 row is left out until mended')).toBeVisible();
+  await preview.getByLabel('Name in row 4').fill('Whimbrel');
+  await page.getByRole('button', { name: 'Add 3 students' }).click();
+  await expect(page.getByText('3 students added.')).toBeVisible();
+}
+
+async function makeCards(page: Page, classId: string): Promise<Card> {
+  await page.goto(routes.teacher.classCards(classId));
+  await page.getByRole('button', { name: 'Make 3 cards' }).click();
+  await expect(page.getByText('3 cards are ready: print now')).toBeVisible();
+  const facts = page.getByRole('listitem').filter({ hasText: student }).getByRole('definition');
+  const [classCode, cardNumber, words] = await facts.allInnerTexts();
+  await page.getByRole('button', { name: 'Done: take them off the screen' }).click();
+  await expect(page.getByText(words ?? '', { exact: true })).toBeHidden();
+  return { classCode: classCode ?? '', cardNumber: cardNumber ?? '', words: words ?? '' };
+}
+
+/** The key as a table, best pair first, and the same pair marked in the picture of the sky. */
+async function readAnswerKey(page: Page): Promise<void> {
+  const best = page
+    .getByRole('table', { name: /usable pairs/ })
+    .getByRole('row')
+    .nth(1);
+  await expect(best).toHaveText(/^1.*(of 100).*100$/);
+  const pair = await best.getByRole('rowheader').innerText();
+  await expect(page.getByRole('img', { name: `The best pair, ${pair}, is marked` })).toBeVisible();
+}
+
+const nothingNear = (page: Page, name: string): Promise<void> =>
+  test.step(`nothing near ${name}`, async () => {
+    await expect(
+      page.getByRole('heading', { name: `Could something near ${name} be mistaken for it?` }),
+    ).toBeVisible();
+    await page.getByRole('button', { name: 'Nothing near it' }).click();
+  });
+
+/** What the student will choose in the check: not the best there is. */
+function toCheck(dataFolder: string, attemptId: string): StoredPair {
+  const pair = pairToPick(dataFolder, attemptId, 'middling');
+  if (pair === null) throw new Error('This sky has no pair that can be pressed on.');
+  return pair;
+}
+
+/** Where the sky faces when the lab opens: a given star, else south. */
+function handOn(page: Page, { variant, stars }: StoredPair): SkyHand {
+  return new SkyHand(
+    page,
+    variant.givenHip === null ? { azimuthDeg: 180, altitudeDeg: 23 } : stars[0],
+  );
+}
+
+/** Finds on the drawn sky what is not given, keeps it and answers what the lab asks about each star. */
+async function pickBoth(page: Page, pair: StoredPair): Promise<void> {
+  const hand = handOn(page, pair);
+  const [first, second] = pair.stars;
+  const given = pair.variant.givenHip !== null;
+  if (!given) {
+    await hand.pick(first);
+    await page.getByRole('button', { name: 'Keep as first star' }).click();
+  }
+  await hand.pick(second);
+  await page.getByRole('button', { name: 'Keep as second star' }).click();
+  if (!given) await nothingNear(page, first.name);
+  await nothingNear(page, second.name);
+}
+
+/** Goes from sky to sky until the task is one of finding stars: practice offers every kind in turn. */
+async function practiseUntilStarsAreToBeFound(
+  page: Page,
+  task: Locator,
+  dataFolder: string,
+): Promise<StoredPair> {
+  for (let round = 0; round < 6; round += 1) {
+    await page.goto(routes.student.myWork());
+    await task.getByRole('button', { name: 'Practise under this sky' }).click();
+    await expect(page.getByText('Practice: nothing here counts.')).toBeVisible();
+    const pair = pairToPick(dataFolder, lastPart(page), 'best');
+    if (pair !== null) return pair;
+  }
+  throw new Error('six skies, and in none were two stars to be found');
+}
+
+test('a teacher sets a task for tonight, a student does it, and the gradebook shows the mark', async ({
+  page,
+  product,
+  openBrowser,
+  complaints,
+}) => {
+  const { dataFolder } = product;
+  await signInAsDemoTeacher(page, product.demoSignIns);
+  const classId = await createClass(page, 'Evening club');
+  await addStudents(page, classId);
+  const card = await makeCards(page, classId);
+  await fillNewAssignment(page, classId, title);
+  await saveDraftAssignment(page, title);
+  await readAnswerKey(page);
+  await publish(page);
+
+  const first = await openBrowser();
+  await signInWithCard(first, card);
+  const task = first.getByRole('article', { name: title });
+  await expect(task).toContainText(/Due in \d days/);
+
+  await test.step('practice: two stars on the drawn sky, explained at once', async () => {
+    const pair = await practiseUntilStarsAreToBeFound(first, task, dataFolder);
+    await pickBoth(first, pair);
+    await first.getByRole('button', { name: 'Show how good it is' }).click();
+    await expect(
+      first.getByRole('heading', { level: 1, name: 'Pick the pair: how it came out' }),
+    ).toBeFocused();
+    for (const { name } of pair.stars)
+      await expect(first.getByRole('heading', { level: 3, name })).toBeVisible();
+    await expect(first.getByText('It may serve as an alignment star.')).toHaveCount(2);
+    await expect(first.getByRole('meter', { name: 'Mark' })).toBeVisible();
+    await first.getByRole('link', { name: 'Back to my work' }).click();
+  });
+
+  const attemptAddress = await test.step('check: one star, then the lab is left', async () => {
+    await task.getByRole('button', { name: 'Start the check' }).click();
+    await expect(first.getByText('Attempt 1 of 2')).toBeVisible();
+    const address = first.url();
+    const pair = toCheck(dataFolder, lastPart(first));
+    await handOn(first, pair).pick(pair.stars[0]);
+    const saved = first.waitForResponse((answer) =>
+      isAction(answer.request().method(), answer.request().postData(), '"sequence"'),
+    );
+    await first.getByRole('button', { name: 'Keep as first star' }).click();
+    await saved;
+    await first.context().close();
+    return address;
+  });
+  const attemptId = new URL(attemptAddress).pathname.split('/').at(-1) ?? '';
+  const chosen = toCheck(dataFolder, attemptId);
+  const { stars } = chosen;
+
+  const second = await openBrowser();
+  await test.step('on another device the attempt resumes with its pick', async () => {
+    await signInWithCard(second, card);
+    await second.getByRole('link', { name: 'Go on with the check' }).click();
+    await expect(second).toHaveURL(attemptAddress);
+    await expect(second.getByRole('button', { name: `Replace ${stars[0].name}` })).toBeVisible();
+    await expect(second.getByText('No second star yet')).toBeVisible();
+    await handOn(second, chosen).pick(stars[1]);
+    await second.getByRole('button', { name: 'Keep as second star' }).click();
+    for (const { name } of stars) await nothingNear(second, name);
+    const review = second.getByRole('region', { name: 'Read it once more before you submit' });
+    for (const { name } of stars) await expect(review).toContainText(name);
+  });
+
+  await test.step('an answer whose receipt was lost is sent again and counts once', async () => {
+    complaints.expect(lost);
+    let sent = 0;
+    await second.route(attemptAddress, async (route) => {
+      const request = route.request();
+      if (!isAction(request.method(), request.postData(), '"idempotencyKey"'))
+        return route.continue();
+      sent += 1;
+      if (sent > 1) return route.continue();
+      // The server takes it; the student's browser never hears of it.
+      await route.fetch();
+      return route.abort('connectionreset');
+    });
+    await second.getByRole('button', { name: 'Submit' }).click();
+    await expect(second.getByText('Your answer is kept on this device.')).toBeVisible();
+    await second.getByRole('button', { name: 'Send again' }).click();
+    await expect(
+      second.getByRole('heading', { level: 1, name: 'Pick the pair: how it came out' }),
+    ).toBeVisible();
+    expect(sent).toBe(2);
+    const submitted = `SELECT count(*) AS n FROM Event WHERE attemptId = ? AND kind = 'submitted'`;
+    expect(count(dataFolder, submitted, attemptId)).toBe(1);
+    expect(count(dataFolder, 'SELECT count(*) AS n FROM Mark WHERE attemptId = ?', attemptId)).toBe(
+      1,
+    );
+  });
+
+  const total = markByEngine(dataFolder, attemptId);
+  const mark = markText(total);
+  const seenAtOnce = await figuresOf(second.getByRole('main'));
+  await test.step('the student sees the mark that the engine gives, also later', async () => {
+    await expect(second.getByRole('meter', { name: 'Mark' })).toHaveAttribute(
+      'aria-valuetext',
+      `${markInFigures(total)} of 100`,
+    );
+    await second.goto(routes.student.myWork());
+    const done = second.getByRole('article', { name: title });
+    await expect(done).toContainText('1 of 2 attempts left');
+    await expect(done.getByRole('meter', { name: 'Your mark' })).toHaveAttribute(
+      'aria-valuetext',
+      new RegExp(`^${mark} of 100; `),
+    );
+    await done.getByRole('link', { name: 'See how it came out' }).click();
+    await expect(second.getByText(`The mark of this attempt: ${mark} of 100`)).toBeVisible();
+    expect(await figuresOf(second.getByRole('main'))).toEqual(seenAtOnce);
+  });
+
+  await test.step('the gradebook has it, and the attempt shows what was picked and what was best', async () => {
+    await page.goto(routes.teacher.classGradebook(classId));
+    const cell = page.getByRole('link', { name: new RegExp(`^${student}, ${title}: ${mark}\\b`) });
+    await expect(cell).toBeVisible();
+    await cell.click();
+    await expect(
+      page.getByRole('heading', { level: 1, name: `${student}: ${title}` }),
+    ).toBeVisible();
+    await expect(page.getByRole('meter', { name: 'Mark of this attempt' })).toHaveAttribute(
+      'aria-valuetext',
+      new RegExp(`^${mark} of 100; `),
+    );
+    const result = page.getByRole('region', { name: /What was picked, what would have been best/ });
+    expect(await figuresOf(result)).toEqual(seenAtOnce);
+    await expect(result.getByRole('columnheader', { name: /Your pair/ })).toContainText(
+      stars[0].name,
+    );
+    await expect(result.getByRole('columnheader', { name: /The best pair/ })).toBeVisible();
+    await expect(result.getByRole('img', { name: /^The whole sky.*The best pair:/ })).toBeVisible();
+  });
+});
