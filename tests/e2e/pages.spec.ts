@@ -1,0 +1,119 @@
+import type { Page } from '@playwright/test';
+import { themes } from '../../components/ui/theme';
+import { routes } from '../../lib/routes';
+import { expectAccessible, expectNothingSticksOut } from '../support/accessibility';
+import { expect, test } from '../support/product';
+import { demoCard, signInAsDemoTeacher, signInWithCard } from '../support/signing-in';
+import { demoClassName, openClass } from '../support/teacher-desk';
+
+// The pages that anybody may see are looked at in public-pages.spec.ts.
+
+type Look = (page: Page, address: string) => Promise<void>;
+
+/** Loads a page, checks it wide and narrow, and leaves it wide. */
+const lookAt: Look = async (page, address) => {
+  await test.step(address.replace(/[0-9a-f]{8}-[0-9a-f-]{27}/g, '…'), async () => {
+    await page.goto(address);
+    await checkShown(page);
+  });
+};
+
+async function checkShown(page: Page): Promise<void> {
+  await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible();
+  await expectAccessible(page);
+  await page.setViewportSize({ width: 390, height: 844 });
+  await expectNothingSticksOut(page);
+  await page.setViewportSize({ width: 1280, height: 720 });
+}
+
+const addressOf = async (page: Page, link: RegExp): Promise<string> =>
+  (await page.getByRole('link', { name: link }).first().getAttribute('href')) ?? '';
+
+for (const theme of themes) {
+  test(`a teacher's pages are accessible and fit a phone, ${theme}`, async ({
+    page,
+    context,
+    product,
+    baseURL,
+  }) => {
+    await context.addCookies([{ name: 'theme', value: theme, url: baseURL ?? '' }]);
+    await signInAsDemoTeacher(page, product.demoSignIns);
+    const classId = await openClass(page, demoClassName);
+    const attempt = await addressOf(page, /^Alder, A first pair:/);
+    const student = await addressOf(page, /^Alder$/);
+    const assignment = await addressOf(page, /^Pick the pair for tonight$/);
+    await checkShown(page);
+    await lookAt(page, attempt);
+    await lookAt(page, assignment);
+    await lookAt(page, routes.teacher.newAssignment(classId));
+    // The rest is made of the same parts: their colours have been seen above.
+    if (theme !== 'light') return;
+    await page.goto(routes.teacher.classAssignments(classId));
+    const draft = await addressOf(page, /Under a narrow sky/);
+    await checkShown(page);
+    await lookAt(page, draft);
+    await lookAt(page, `${draft}/edit`);
+    await lookAt(page, student);
+    await lookAt(page, routes.teacher.classRoster(classId));
+    await lookAt(page, routes.teacher.classCards(classId));
+    await lookAt(page, routes.teacher.classSettings(classId));
+    await lookAt(page, routes.teacher.newClass());
+    await lookAt(page, routes.teacher.account());
+    await lookAt(page, routes.teacher.desk());
+  });
+
+  test(`a student's pages are accessible and fit a phone, ${theme}`, async ({
+    page,
+    context,
+    product,
+    baseURL,
+  }) => {
+    await context.addCookies([{ name: 'theme', value: theme, url: baseURL ?? '' }]);
+    await signInWithCard(page, demoCard(product.demoSignIns));
+    await checkShown(page);
+    const result = await addressOf(page, /See how it came out/);
+    await lookAt(page, result);
+    await page.goto(routes.student.myWork());
+    await page.getByRole('button', { name: 'Practise', exact: true }).click();
+    await expect(page.getByText('Practice: nothing here counts.')).toBeVisible();
+    await expect(page.locator('canvas')).toBeVisible();
+    await checkShown(page);
+    await page.getByRole('button', { name: 'Table', exact: true }).click();
+    await expect(page.getByRole('table')).toBeVisible();
+    await checkShown(page);
+    await page.getByRole('button', { name: 'Tonight has no good pair' }).click();
+    await page.getByRole('button', { name: 'Show how good it is' }).click();
+    await expect(
+      page.getByRole('heading', { level: 1, name: 'Pick the pair: how it came out' }),
+    ).toBeFocused();
+    await checkShown(page);
+  });
+}
+
+test('cards on the screen, an invitation and what is not there are accessible and fit a phone', async ({
+  page,
+  product,
+  openBrowser,
+  complaints,
+}) => {
+  await signInAsDemoTeacher(page, product.demoSignIns);
+  const classId = await openClass(page, demoClassName);
+  await page.goto(routes.teacher.classCards(classId));
+  await page.getByLabel('chosen students').check();
+  await page.getByLabel(/^12 Sorrel/).check();
+  await page.getByRole('button', { name: 'Make 1 card' }).click();
+  await expect(page.getByText('1 card is ready: print now')).toBeVisible();
+  await checkShown(page);
+  await page.getByRole('button', { name: 'Done: take them off the screen' }).click();
+
+  await page.goto(routes.teacher.account());
+  await page.getByRole('button', { name: 'Make the link' }).click();
+  const link = await page.getByLabel('Invitation link').inputValue();
+  const guest = await openBrowser();
+  await lookAt(guest, new URL(link).pathname);
+  await expect(guest.getByLabel('Your name')).toBeVisible();
+
+  complaints.expect(/404/);
+  await lookAt(page, routes.teacher.classGradebook('no-such-class'));
+  await lookAt(page, routes.teacher.attempt('no-such-attempt'));
+});
