@@ -4,7 +4,7 @@
  */
 import type { Page } from '@playwright/test';
 import { routes } from '../routes';
-import { withProduct } from './measured-product';
+import { fixedRound, withProduct } from './measured-product';
 
 const barFramesPerSecond = 30;
 const runs = 5;
@@ -69,7 +69,7 @@ await withProduct(async ({ address, browser }) => {
   // The loader of TypeScript wraps inner functions in a call of this name.
   await page.addInitScript('globalThis.__name = (value) => value');
   await page.addInitScript(countDrawnFrames);
-  await page.goto(`${address}${routes.labs.pickThePair({ seed: 'measured' })}`, {
+  await page.goto(`${address}${routes.labs.pickThePair(fixedRound)}`, {
     waitUntil: 'networkidle',
   });
   const canvas = page.locator('canvas').first();

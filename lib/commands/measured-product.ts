@@ -9,6 +9,15 @@ import { serve, tryPort } from './server.mjs';
 import { showFailure, StepFailure } from './steps.mjs';
 import { testBuildFolder } from './test-product.mjs';
 
+/** One round of the lab, the same whenever it is measured: any two stars, a clear December evening. */
+export const fixedRound = {
+  seed: 'by-keyboard',
+  kit: 'wren',
+  site: 'school-yard',
+  place: 0,
+  time: '2026-12-05T19:30',
+};
+
 export type MeasuredProduct = {
   /** Such as http://127.0.0.1:41234, without a slash at the end. */
   address: string;

@@ -4,14 +4,14 @@
  */
 import type { Browser } from '@playwright/test';
 import { routes } from '../routes';
-import { withProduct } from './measured-product';
+import { fixedRound, withProduct } from './measured-product';
 
 /** Kilobytes (1,000 bytes) as they travel, headers included. */
 const pages: readonly { name: string; path: string; barKb: number | null }[] = [
   { name: 'front page', path: routes.home(), barKb: null },
   { name: 'lessons', path: routes.lessons.all(), barKb: null },
   { name: 'lesson', path: routes.lessons.choosingAlignmentStars(), barKb: 140 },
-  { name: 'lab', path: routes.labs.pickThePair({ seed: 'measured' }), barKb: 400 },
+  { name: 'lab', path: routes.labs.pickThePair(fixedRound), barKb: 400 },
   { name: 'sign-in', path: routes.signIn.student(), barKb: null },
 ];
 

@@ -104,6 +104,14 @@ test('a visitor practises by keyboard alone where nothing can be drawn', async (
   await page.goto(routes.labs.pickThePair());
   await press(page, 'Go out under this sky');
   await expectTwin(page);
+  // What that button asks is drawn by lot. This address always asks for any two.
+  await page.goto(
+    routes.labs.pickThePair({
+      ...{ seed: 'by-keyboard', kit: 'wren', site: 'open-field' },
+      ...{ place: 0, time: '2026-12-05T19:30' },
+    }),
+  );
+  await expectTwin(page);
   await keepSomeStar(page, 'first', 3);
   await keepSomeStar(page, 'second', 30);
   await answerBothQuestions(page);
