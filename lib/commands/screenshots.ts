@@ -8,7 +8,7 @@ import path from 'node:path';
 import { parseArgs } from 'node:util';
 import type { BrowserContext, Page } from '@playwright/test';
 import { routes } from '../routes';
-import { fixedRound, withProduct, type MeasuredProduct } from './measured-product';
+import { withProduct, type MeasuredProduct } from './measured-product';
 import { signIn } from './sign-in';
 import { root, StepFailure } from './steps.mjs';
 
