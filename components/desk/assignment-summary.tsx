@@ -1,7 +1,7 @@
 import { fieldOfView, fieldOfViewText } from './assignment-form/field-of-view';
 import { templateText } from './template-text';
 import { zonedTimeText } from './zoned-time';
-import { markText } from '@/components/grading/gradebook-state-text';
+import { markText } from '@/components/grading/mark-text';
 import type { AssignmentDetails } from '@/lib/data/assignments';
 
 const feedbackText: Readonly<Record<AssignmentDetails['policy']['feedback'], string>> = {

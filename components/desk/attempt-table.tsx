@@ -1,6 +1,6 @@
 import { TableFrame } from '@/components/ui/table-frame';
 import { TextLink } from '@/components/ui/text-link';
-import { markText } from '@/components/grading/gradebook-state-text';
+import { markText } from '@/components/grading/mark-text';
 import type { StudentRecord } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
 import { templateText } from './template-text';

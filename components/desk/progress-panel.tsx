@@ -1,6 +1,6 @@
 import Link from 'next/link';
 import { GradebookStateMark } from '@/components/grading/gradebook-state-mark';
-import { markText } from '@/components/grading/gradebook-state-text';
+import { markText } from '@/components/grading/mark-text';
 import { Panel } from '@/components/ui/panel';
 import type { GradebookCell } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';

@@ -15,8 +15,3 @@ export const gradebookStateText: Readonly<
   complete: { word: 'complete', meaning: 'the pass mark is reached' },
   returned: { word: 'returned', meaning: 'feedback has been released' },
 };
-
-/** Rounded half up on the decimal, as a mark is shown; what is stored is not rounded. */
-export const markText = (mark: number): string =>
-  // Ten decimals away from the binary fraction first: 68.5 must not read 68.
-  String(Math.floor(Number(mark.toFixed(10)) + 0.5));

@@ -4,7 +4,7 @@ import { zonedTimeText } from '@/components/desk/zoned-time';
 import type { Gradebook, GradebookCell } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
 import { GradebookStateMark } from './gradebook-state-mark';
-import { markText } from './gradebook-state-text';
+import { markText } from './mark-text';
 
 /** Students by assignments: state in words and the mark that counts, each a way to what is behind it. */
 export function GradebookTable({

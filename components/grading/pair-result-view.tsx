@@ -7,13 +7,13 @@ import { Panel } from '@/components/ui/panel';
 import type { PairFigures, PairResult } from '@/lib/grading/pair-submission';
 import { fieldRadiusArcmin } from '@/lib/pointing/field-radius';
 import { ErrorMapLegend, ErrorMapPicture } from './error-map-picture';
+import { markText } from './mark-text';
 import { PairResultStars } from './pair-result-stars';
 import {
   adviceInWords,
   criterionInWords,
   errorInWords,
   hitRateInWords,
-  markInFigures,
   ofHundred,
 } from './pair-result-words';
 
@@ -39,7 +39,7 @@ export function PairResultView({ result, sky, stars = [] }: PairResultViewProps)
             <Meter
               value={result.total}
               label="Mark"
-              valueText={`${markInFigures(result.total)} of 100`}
+              valueText={`${markText(result.total)} of 100`}
             />
             {hits === null ? null : <p>{hits}</p>}
           </div>
@@ -144,7 +144,7 @@ function MarkTable({ result }: { result: PairResult }) {
             <tr key={criterion.id}>
               <th scope="row">{criterionInWords(criterion, result)}</th>
               <td className="number">
-                {markInFigures(criterion.earned)} of {criterion.possible}
+                {markText(criterion.earned)} of {criterion.possible}
               </td>
             </tr>
           ))}

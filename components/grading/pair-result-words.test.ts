@@ -6,7 +6,6 @@ import {
   cautionInWords,
   errorInWords,
   hitRateInWords,
-  markInFigures,
   reasonInWords,
 } from './pair-result-words';
 
@@ -105,11 +104,5 @@ describe('figures', () => {
     );
     expect(hitRateInWords({ chosen: null, best: figures(0.97) })).toContain('97 of 100');
     expect(hitRateInWords({ chosen: null, best: null })).toBeNull();
-  });
-
-  test('marks show one decimal where there is one', () => {
-    expect(markInFigures(100)).toBe('100');
-    expect(markInFigures(64.26)).toBe('64.3');
-    expect(markInFigures(64.98)).toBe('65');
   });
 });

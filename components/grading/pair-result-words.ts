@@ -111,9 +111,3 @@ export function hitRateInWords({
   const own = `${ofHundred(chosen.hitRate)} of 100 targets would be in the eyepiece`;
   return best === null ? `${own}.` : `${own}; with the best pair, ${ofHundred(best.hitRate)}.`;
 }
-
-/** Marks as they are shown: one decimal where there is one. */
-export const markInFigures = (mark: number): string =>
-  Number.isInteger(Math.round(mark * 10) / 10)
-    ? String(Math.round(mark))
-    : (Math.round(mark * 10) / 10).toFixed(1);

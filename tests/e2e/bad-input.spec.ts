@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { markInFigures } from '../../components/grading/pair-result-words';
+import { markText } from '../../components/grading/mark-text';
 import { routes } from '../../lib/routes';
 import { expect, test } from '../support/product';
 import { demoCard, signInAsDemoTeacher, signInWithCard } from '../support/signing-in';
@@ -177,7 +177,7 @@ test('late starts, starts over the limit and answers that were tampered with are
   ).toBeFocused();
   await expect(page.getByRole('meter', { name: 'Mark' })).toHaveAttribute(
     'aria-valuetext',
-    `${markInFigures(markByEngine(dataFolder, attemptId))} of 100`,
+    `${markText(markByEngine(dataFolder, attemptId))} of 100`,
   );
 
   await test.step('a page left open does not start a second attempt of one', async () => {

@@ -1,6 +1,5 @@
 import type { Locator, Page } from '@playwright/test';
-import { markText } from '../../components/grading/gradebook-state-text';
-import { markInFigures } from '../../components/grading/pair-result-words';
+import { markText } from '../../components/grading/mark-text';
 import { routes } from '../../lib/routes';
 import { expect, test } from '../support/product';
 import { signInAsDemoTeacher, signInWithCard, type Card } from '../support/signing-in';
@@ -223,7 +222,7 @@ test('a teacher sets a task for tonight, a student does it, and the gradebook sh
   await test.step('the student sees the mark that the engine gives, also later', async () => {
     await expect(second.getByRole('meter', { name: 'Mark' })).toHaveAttribute(
       'aria-valuetext',
-      `${markInFigures(total)} of 100`,
+      `${markText(total)} of 100`,
     );
     await second.goto(routes.student.myWork());
     const done = second.getByRole('article', { name: title });

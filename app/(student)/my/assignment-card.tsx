@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { GradebookStateMark } from '@/components/grading/gradebook-state-mark';
-import { markText } from '@/components/grading/gradebook-state-text';
+import { markText } from '@/components/grading/mark-text';
 import { LinkButton } from '@/components/ui/link-button';
 import { Meter } from '@/components/ui/meter';
 import { TextLink } from '@/components/ui/text-link';

@@ -1,6 +1,6 @@
 import { TableFrame } from '@/components/ui/table-frame';
 import { errorInWords } from '@/components/grading/pair-result-words';
-import { markText } from '@/components/grading/gradebook-state-text';
+import { markText } from '@/components/grading/mark-text';
 import type { AnswerKey, AnswerKeyStar } from '@/lib/pointing/answer-key';
 import { cautionText, reasonText, temptingStars } from './reason-text';
 

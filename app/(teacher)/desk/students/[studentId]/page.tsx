@@ -4,7 +4,7 @@ import { AttemptTable } from '@/components/desk/attempt-table';
 import { DecisionForms } from '@/components/desk/decision-forms';
 import { zonedTimeText } from '@/components/desk/zoned-time';
 import { GradebookStateMark } from '@/components/grading/gradebook-state-mark';
-import { markText } from '@/components/grading/gradebook-state-text';
+import { markText } from '@/components/grading/mark-text';
 import { buttonLook } from '@/components/ui/button-look';
 import { EmptyState } from '@/components/ui/empty-state';
 import { PageHeader } from '@/components/ui/page-header';

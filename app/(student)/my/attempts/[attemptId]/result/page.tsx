@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
-import { markText } from '@/components/grading/gradebook-state-text';
+import { markText } from '@/components/grading/mark-text';
 import { PairResultView } from '@/components/grading/pair-result-view';
 import { pairLabSky } from '@/components/lab/pair/pair-lab-sky';
 import { skyPictureStars } from '@/components/sky/sky-picture-stars';
