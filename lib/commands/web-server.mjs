@@ -6,6 +6,7 @@ import { createServer } from 'node:http';
 import path from 'node:path';
 import next from 'next';
 import { packedAssetSender } from './packed-assets.mjs';
+import { distrustForwarding } from './proxy-headers.mjs';
 import { root } from './steps.mjs';
 
 const [hostname = '127.0.0.1', portText = '3000'] = process.argv.slice(2);
@@ -18,7 +19,10 @@ const sendPacked = packedAssetSender(
   path.join(root, process.env['DUSKBENCH_BUILD'] ?? '.next', 'static'),
 );
 
+const trustProxy = ['1', 'true'].includes(process.env['DUSKBENCH_TRUST_PROXY'] ?? '');
+
 const server = createServer((request, response) => {
+  distrustForwarding(request.headers, trustProxy);
   if (!sendPacked(request, response)) void sendPage(request, response);
 });
 server.listen(port, hostname);
