@@ -27,7 +27,7 @@ export function answerKeyFor({
   faintestListed?: number;
 }): AnswerKey {
   const sky = seenSky({ scenario, frame, catalogue });
-  const lookAlikes = lookAlikesOf(sky);
+  const lookAlikes = lookAlikesOf(sky, scenario);
   const listed = sky.stars.filter((star) => star.magnitude <= faintestListed);
   const stars = listed.map((star): AnswerKeyStar => {
     const reasons = unusableReasons(star, scenario, sky);

@@ -1,6 +1,8 @@
 import { degreesToRadians } from '../units/angle';
-import { separationDeg } from '../units/vector';
+import { directionFromAzAlt, separationDeg, type Vector3 } from '../units/vector';
+import { horizonAltitudeDeg } from '../sky/horizon';
 import type { Caution } from './answer-key';
+import type { Scenario } from './scenario';
 import type { SeenSky, SeenStar } from './seen-sky';
 import { deadBand } from './usable-stars';
 
@@ -11,7 +13,7 @@ export const lookAlikeFainterBy = 0.7;
 /** Cosine of a little more than the distance: a cheap first test. */
 const leastAlignment = Math.cos(degreesToRadians(lookAlikeDistanceDeg + 0.001));
 
-/** Neighbours that are up and whose light can be relied on, brightest first. */
+/** Neighbours that can be seen and whose light can be relied on, brightest first. */
 export type LookAlikes = {
   entries: readonly (Pick<Caution, 'neighbour' | 'neighbourName'> &
     Pick<SeenStar, 'direction' | 'looksMagnitude'>)[];
@@ -19,26 +21,53 @@ export type LookAlikes = {
   directions: Float64Array;
 };
 
-/** All of the sky that could be taken for something else: list it once, then ask star by star. */
-export function lookAlikesOf(sky: SeenSky): LookAlikes {
+/**
+ * All of the sky that could be taken for something else: list it once, then ask star by star. The
+ * rule's "that is up" is read as "that can be seen": nobody takes for the star, and nobody can point
+ * at, what stands behind the skyline or a cloud or is too faint for the eye.
+ */
+export function lookAlikesOf(
+  sky: SeenSky,
+  scenario: Pick<Scenario, 'sky' | 'horizon' | 'clouds'>,
+): LookAlikes {
+  const canBeSeen = seenFrom(sky, scenario);
   const stars = sky.stars
-    .filter((star) => star.altitudeDeg > 0 && !star.largeAmplitudeVariable)
+    .filter((star) => !star.largeAmplitudeVariable && canBeSeen(star))
     .map(({ hip, name, direction, looksMagnitude }) => ({
       neighbour: `hip-${hip}` as const,
       neighbourName: name,
       direction,
       looksMagnitude,
     }));
-  const planets = sky.planets
-    .filter((planet) => planet.altitudeDeg > 0)
-    .map(({ body, direction, looksMagnitude }) => ({
-      neighbour: body,
-      neighbourName: body.charAt(0).toUpperCase() + body.slice(1),
-      direction,
-      looksMagnitude,
-    }));
+  const planets = sky.planets.filter(canBeSeen).map(({ body, direction, looksMagnitude }) => ({
+    neighbour: body,
+    neighbourName: body.charAt(0).toUpperCase() + body.slice(1),
+    direction,
+    looksMagnitude,
+  }));
   const entries = [...stars, ...planets].sort((a, b) => a.looksMagnitude - b.looksMagnitude);
   return { entries, directions: Float64Array.from(entries.flatMap((entry) => entry.direction)) };
+}
+
+type Placed = Pick<SeenStar, 'azimuthDeg' | 'altitudeDeg' | 'direction' | 'looksMagnitude'>;
+
+/** Whether something is bright enough for the eye, with neither ground, skyline nor cloud before it. */
+function seenFrom(
+  { nakedEyeLimit }: Pick<SeenSky, 'nakedEyeLimit'>,
+  { sky, horizon, clouds }: Pick<Scenario, 'sky' | 'horizon' | 'clouds'>,
+): (placed: Placed) => boolean {
+  const patches = clouds.map(({ azimuthDeg, altitudeDeg, radiusDeg }) => ({
+    centre: directionFromAzAlt(azimuthDeg, altitudeDeg),
+    radiusDeg,
+  }));
+  const behindCloud = (direction: Vector3): boolean =>
+    patches.some(({ centre, radiusDeg }) => separationDeg(direction, centre) <= radiusDeg);
+  return ({ azimuthDeg, altitudeDeg, direction, looksMagnitude }) =>
+    altitudeDeg > 0 &&
+    // The limit is for the zenith, where one air mass is looked through already.
+    looksMagnitude - sky.extinction <= nakedEyeLimit &&
+    altitudeDeg > horizonAltitudeDeg(horizon, azimuthDeg) &&
+    !behindCloud(direction);
 }
 
 /**

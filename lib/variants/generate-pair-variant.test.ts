@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { skyLights } from '@/components/sky/sky-lights';
 import { eveningJson } from '@/tests/support/evening';
 import { loadCatalogue, loadSites } from '../content/sky-catalogue';
 import { clearPairs, rightPairs } from '../grading/allowed-pairs';
@@ -133,6 +134,23 @@ describe('variants of clear dark evenings on five places (200 seeds)', () => {
       expect(graded.ok && graded.result.total).toBe(100);
     }
   });
+
+  it('have no look-alike of a usable star that the lab does not show: each can be named', () => {
+    let looked = 0;
+    for (const { variant, key } of made) {
+      const { horizon, clouds, sky } = variant.scenario;
+      const { frame, nakedEyeLimit } = variant;
+      const { extinction } = sky;
+      const lights = skyLights({ catalogue, frame, horizon, clouds, nakedEyeLimit, extinction });
+      const shown = new Set(lights.map((light) => light.id));
+      const neighbours = key.stars
+        .filter((star) => star.usable)
+        .flatMap((star) => star.cautions.map((caution) => caution.neighbour));
+      expect(neighbours.filter((id) => !shown.has(id))).toEqual([]);
+      looked += neighbours.length;
+    }
+    expect(looked).toBeGreaterThan(made.length);
+  }, 60_000);
 
   it('have something tempting and wrong', () => {
     for (const { variant, key } of made) {

@@ -7,7 +7,7 @@ import type { PairTemplate, PairVariant } from './pair-variant';
 import { randomFrom, type Random } from './random';
 
 /** Goes up whenever the same seed could give another variant. */
-export const pairGeneratorVersion = 1;
+export const pairGeneratorVersion = 2;
 
 /** How far the teacher's instant is moved at most unless the teacher says otherwise. */
 export const defaultWindowMinutes = 40;

@@ -57,25 +57,14 @@ export function nightAt(
     catalogue,
     keep: (star) => star.magnitude <= faintestMagnitude + fainterStillTempting + reachForLookAlikes,
   });
-  const lookAlikes = lookAlikesOf(sky);
-  const cautioned = new Set(
-    sky.stars
-      .filter((star) => star.magnitude <= faintestMagnitude + deadBand.magnitudes)
-      .filter((star) => cautionsFor(star, lookAlikes).some(isClearCaution))
-      .map((star) => star.hip),
-  );
   const weigh = (clouds: readonly CloudPatch[]) =>
-    weighed({ ...scenario, clouds: [...clouds] }, frame, sky, cautioned);
+    weighed({ ...scenario, clouds: [...clouds] }, frame, sky);
   return { night: weigh(scenario.clouds), withClouds: weigh };
 }
 
-function weighed(
-  scenario: Scenario,
-  frame: SkyFrame,
-  sky: SeenSky,
-  cautioned: ReadonlySet<number>,
-): Night {
+function weighed(scenario: Scenario, frame: SkyFrame, sky: SeenSky): Night {
   const { faintestMagnitude } = scenario.settings;
+  const lookAlikes = lookAlikesOf(sky, scenario);
   const stars = sky.stars
     .filter((star) => star.altitudeDeg > 0)
     .filter((star) => star.magnitude <= faintestMagnitude + fainterStillTempting)
@@ -92,7 +81,9 @@ function weighed(
         reasons,
         usable: reasons.length === 0,
         usableAtLimit: unusableReasons(star, scenario, sky, deadBand).length === 0,
-        hasCaution: cautioned.has(star.hip),
+        hasCaution:
+          star.magnitude <= faintestMagnitude + deadBand.magnitudes &&
+          cautionsFor(star, lookAlikes).some(isClearCaution),
         inView: !hidden && seenAs <= sky.nakedEyeLimit,
       };
     });
