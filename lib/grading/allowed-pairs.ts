@@ -1,7 +1,7 @@
-import { directionFromAzAlt } from '../units/vector';
 import type { AnswerKey, AnswerKeyPair } from '../pointing/answer-key';
-import { againstTheStar, unusableReasons } from '../pointing/usable-stars';
+import { againstTheStar } from '../pointing/usable-stars';
 import type { PairVariant } from '../variants/pair-variant';
+import { reasonsWithSlack } from './reasons-with-slack';
 
 /** Whether the task lets this pair be chosen: all, those with the given star, those proposed. */
 export function taskAllows(
@@ -29,23 +29,10 @@ export const rightPairs = (variant: PairVariant, key: AnswerKey): readonly Answe
  * who says that there is no pair is given the benefit of it.
  */
 export function clearPairs(variant: PairVariant, key: AnswerKey): readonly AnswerKeyPair[] {
-  const { moon } = variant.frame;
-  const sky = {
-    nakedEyeLimit: variant.nakedEyeLimit,
-    moonDirection: directionFromAzAlt(moon.azimuthDeg, moon.altitudeDeg),
-  };
   const clear = new Set(
     key.stars
       .filter((star) => star.usable)
-      .filter(
-        (star) =>
-          unusableReasons(
-            { ...star, named: true, largeAmplitudeVariable: false },
-            variant.scenario,
-            sky,
-            againstTheStar,
-          ).length === 0,
-      )
+      .filter((star) => reasonsWithSlack(variant, star, againstTheStar).length === 0)
       .map((star) => star.hip),
   );
   return rightPairs(variant, key).filter((pair) => pair.stars.every((hip) => clear.has(hip)));

@@ -1,5 +1,4 @@
-import { directionFromAzAlt } from '../units/vector';
-import type { AnswerKey, AnswerKeyStar, SkyObjectId, UnusableReason } from '../pointing/answer-key';
+import type { AnswerKey, AnswerKeyStar, SkyObjectId } from '../pointing/answer-key';
 import { isClearCaution } from '../pointing/cautions';
 import { mergedStarOf } from '../pointing/merged-stars';
 import { seenSky } from '../pointing/seen-sky';
@@ -7,6 +6,7 @@ import { deadBand, unusableReasons } from '../pointing/usable-stars';
 import type { StarCatalogue } from '../sky/catalogue';
 import type { PairVariant } from '../variants/pair-variant';
 import type { PairStarResult } from './pair-submission';
+import { reasonsWithSlack } from './reasons-with-slack';
 
 export type Judging = { variant: PairVariant; answerKey: AnswerKey; catalogue: StarCatalogue };
 
@@ -33,7 +33,8 @@ export function judgePick(
   star: AnswerKeyStar,
   lookAlike: SkyObjectId | null,
 ): PairStarResult {
-  const reasons = star.reasons.filter((reason) => reasonStands(reason, star, variant));
+  const beyond = new Set(reasonsWithSlack(variant, star, deadBand).map(({ code }) => code));
+  const reasons = star.reasons.filter(({ code }) => beyond.has(code));
   const named = lookAlike === null ? null : asMerged(catalogue, lookAlike);
   const cautionNamed = star.cautions.some((caution) => caution.neighbour === named);
   const { hip, name, azimuthDeg, altitudeDeg, cautions } = star;
@@ -48,43 +49,6 @@ export function judgePick(
     lookAlike,
     cautionNamed,
   };
-}
-
-/** Whether a reason holds beyond the dead band, from the figures that are stored with it. */
-function reasonStands(reason: UnusableReason, star: AnswerKeyStar, variant: PairVariant): boolean {
-  const { angleDeg, magnitudes } = deadBand;
-  switch (reason.code) {
-    case 'no-name':
-    case 'variable':
-      return true;
-    case 'too-faint':
-      return reason.magnitude > reason.faintestMagnitude + magnitudes;
-    case 'too-low':
-      return reason.altitudeDeg < reason.lowestAltitudeDeg - angleDeg;
-    case 'too-high':
-      return reason.altitudeDeg > reason.highestAltitudeDeg + angleDeg;
-    case 'behind-horizon':
-      return reason.altitudeDeg < reason.horizonAltitudeDeg + reason.marginDeg - angleDeg;
-    case 'near-moon':
-      return reason.distanceDeg <= reason.moonDistanceDeg - angleDeg;
-    case 'sky-too-bright':
-    case 'behind-cloud':
-      // These do not carry all their figures: ask once more with the limits moved.
-      return reJudged(star, variant).some((again) => again.code === reason.code);
-  }
-}
-
-function reJudged(star: AnswerKeyStar, variant: PairVariant): UnusableReason[] {
-  const { moon } = variant.frame;
-  return unusableReasons(
-    { ...star, named: true, largeAmplitudeVariable: false },
-    variant.scenario,
-    {
-      nakedEyeLimit: variant.nakedEyeLimit,
-      moonDirection: directionFromAzAlt(moon.azimuthDeg, moon.altitudeDeg),
-    },
-    deadBand,
-  );
 }
 
 /** Only a star too faint to be usable is missing from the key: its look-alikes do not matter. */
