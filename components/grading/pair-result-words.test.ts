@@ -51,7 +51,7 @@ const advice: readonly [PairAdvice, readonly string[]][] = [
   [{ code: 'well-chosen' }, ['Well chosen']],
   [{ code: 'said-none-rightly' }, ['Right']],
   [{ code: 'said-none-wrongly', usablePairs: 7 }, ['7 pairs']],
-  [{ code: 'there-was-none' }, ['no good pair']],
+  [{ code: 'there-was-none' }, ['no good pair', '40 of 100 marks at most']],
   [
     {
       code: 'star-unusable',

@@ -1,5 +1,6 @@
 import type { PairAdvice, PairCriterion, PairResult } from '@/lib/grading/pair-submission';
 import type { Caution, UnusableReason } from '@/lib/pointing/answer-key';
+import { mostWithoutAnyPair } from '@/lib/pointing/pair-mark';
 
 const degree = (value: number): string => `${value.toFixed(value < 10 ? 1 : 0)}°`;
 const magnitude = (value: number): string => value.toFixed(1);
@@ -66,7 +67,7 @@ export function adviceInWords(
     case 'said-none-wrongly':
       return `There was a pair after all: ${advice.usablePairs === 1 ? 'one pair' : `${advice.usablePairs} pairs`} of stars would have done. Before giving up, go once round the whole sky between the lowest and the highest limit.`;
     case 'there-was-none':
-      return 'Tonight had no good pair: when every candidate fails somewhere, saying so is the right answer.';
+      return `Tonight had no good pair: when every candidate fails somewhere, saying so is the right answer. Stars chosen all the same earn ${mostWithoutAnyPair} of 100 marks at most, whatever each is worth.`;
     case 'star-unusable':
       return `${starNamed(result, advice.hip)} may not serve. ${reasonInWords(advice.reason)}`;
     case 'look-alike-missed':

@@ -263,6 +263,7 @@ describe('a night without a usable pair', () => {
     const flat = { ...two, answerKey: { ...two.answerKey, stars, pairs } };
     const marked = result(choose(pick(hipOf('Vega')), pick(hipOf('Capella'))), flat);
     expect(marked.total).toBe(40);
+    expect(marked.criteria.map(({ earned }) => earned)).toEqual([20, 20, 0]);
     expect(result({ kind: 'none-usable' }, flat).total).toBe(100);
   });
 });

@@ -110,14 +110,14 @@ function gradeChoice(
     { id: 'second-star', earned: starEarned(picks[1], variant), possible: starMark },
     { id: 'geometry', earned: geometryEarned, possible: geometryFullMark },
   ];
-  const parts = criteria.reduce((sum, criterion) => sum + criterion.earned, 0);
   const thereWasNone = right.length === 0 && ownOnly === null;
+  const counted = thereWasNone ? withoutAnyPair(criteria) : criteria;
   return {
     lab: 'pick-the-pair',
     graderVersion: pairGraderVersion,
     template: variant.template,
-    total: thereWasNone ? Math.min(mostWithoutAnyPair, parts) : parts,
-    criteria,
+    total: earnedIn(counted),
+    criteria: counted,
     stars: picks,
     chosen,
     best: ownOnly ?? bestOf(judging, right),
@@ -132,6 +132,18 @@ function gradeChoice(
           telescope: variant.scenario.telescope,
         }),
   };
+}
+
+const earnedIn = (criteria: readonly PairCriterion[]): number =>
+  criteria.reduce((sum, criterion) => sum + criterion.earned, 0);
+
+/**
+ * On a night without any pair choosing earns so much at most. Every part gives way in proportion, so
+ * that the parts a student is shown still add up to the mark.
+ */
+function withoutAnyPair(criteria: readonly PairCriterion[]): PairCriterion[] {
+  const share = Math.min(1, mostWithoutAnyPair / earnedIn(criteria));
+  return criteria.map((criterion) => ({ ...criterion, earned: share * criterion.earned }));
 }
 
 function starEarned(pick: PairStarResult, variant: PairVariant): number {
