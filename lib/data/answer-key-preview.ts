@@ -1,6 +1,7 @@
 import 'server-only';
 import { canSeeClass, type Viewer } from '../auth/policy';
 import { loadCatalogue } from '../content/sky-catalogue';
+import { rightPairs } from '../grading/allowed-pairs';
 import type { AnswerKey, AnswerKeyPair } from '../pointing/answer-key';
 import { parseScenario } from '../pointing/parse-scenario';
 import { storedAnswerKey } from '../pointing/stored-answer-key';
@@ -17,7 +18,7 @@ export type AnswerKeyPreview = {
   /** Without the faint stars that nobody picks. */
   key: AnswerKey;
   frame: SkyFrame;
-  /** For each template of the assignment, the best pair of one sample variant; null where none is usable. */
+  /** For each template of the assignment, the best pair that one sample variant lets be chosen; null where there is none. */
   variants: { template: PairTemplate; sample: AnswerKeyPair | null }[];
 };
 
@@ -47,13 +48,13 @@ export async function previewAnswerKey(
       catalogue,
     });
     const { instant } = variant.frame;
-    const { pairs } = storedAnswerKey({
+    const answerKey = storedAnswerKey({
       scenario: variant.scenario,
       instant,
       frame: variant.frame,
       catalogue,
     });
-    return { template, sample: pairs[0] ?? null };
+    return { template, sample: rightPairs(variant, answerKey)[0] ?? null };
   });
   return { key, frame, variants };
 }

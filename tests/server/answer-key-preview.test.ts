@@ -1,0 +1,90 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { loadCatalogue } from '@/lib/content/sky-catalogue';
+import { createAssignment, previewAnswerKey } from '@/lib/data/assignments';
+import { hmacOf } from '@/lib/data/env';
+import { rightPairs } from '@/lib/grading/allowed-pairs';
+import { gradePair } from '@/lib/grading/grade-pair';
+import type { PairSubmission } from '@/lib/grading/pair-submission';
+import { storedAnswerKey } from '@/lib/pointing/stored-answer-key';
+import { generatePairVariant } from '@/lib/variants/generate-pair-variant';
+import { pairTemplates, type PairTemplate } from '@/lib/variants/pair-variant';
+import { useSchoolDatabase } from '../support/school-database';
+import { assignmentInput, makeSchool, monday, valueOf, type School } from '../support/school';
+
+useSchoolDatabase();
+const catalogue = loadCatalogue();
+let school: School;
+beforeAll(async () => {
+  school = await makeSchool();
+});
+
+/** The very task that the preview speaks of, made again from its seed. */
+function sampleTask(assignmentId: string, template: PairTemplate) {
+  const { scenario, windowMinutes } = assignmentInput();
+  const variant = generatePairVariant({
+    seed: hmacOf('preview', assignmentId, template),
+    scenario,
+    templates: [template],
+    windowMinutes,
+    catalogue,
+  });
+  const { frame } = variant;
+  const { instant } = frame;
+  const answerKey = storedAnswerKey({ scenario: variant.scenario, instant, frame, catalogue });
+  return { variant, answerKey };
+}
+
+const submissionOf = (stars: readonly [number, number], givenHip: number | null) => {
+  const [first, second] = stars[1] === givenHip ? ([stars[1], stars[0]] as const) : stars;
+  return {
+    kind: 'pair',
+    stars: [
+      { hip: first, lookAlike: null },
+      { hip: second, lookAlike: null },
+    ],
+  } satisfies PairSubmission;
+};
+
+describe('the sample pair of a kind of task', () => {
+  // Several assignments, so that the seeds differ: what the mount proposes is seldom the best of the sky.
+  const sampled: { template: PairTemplate; shown: boolean }[] = [];
+
+  test.each([1, 2, 3, 4])('is one that the task takes, with full marks (sky %d)', async () => {
+    const { assignmentId } = valueOf(
+      await createAssignment(
+        school.owner,
+        school.classId,
+        { ...assignmentInput(), templates: [...pairTemplates] },
+        monday,
+      ),
+    );
+    const preview = await previewAnswerKey(school.owner, assignmentId);
+    expect(preview?.variants.map(({ template }) => template)).toEqual([...pairTemplates]);
+    for (const { template, sample } of preview?.variants ?? []) {
+      const { variant, answerKey } = sampleTask(assignmentId, template);
+      sampled.push({ template, shown: sample !== null });
+      if (sample === null) {
+        expect(rightPairs(variant, answerKey)).toEqual([]);
+        continue;
+      }
+      const graded = gradePair({
+        variant,
+        answerKey,
+        submission: submissionOf(sample.stars, variant.givenHip),
+        catalogue,
+      });
+      if (!graded.ok) throw new Error(`${template}: refused, ${graded.refusal.code}`);
+      const geometry = graded.result.criteria.find(({ id }) => id === 'geometry');
+      expect(geometry?.earned).toBe(geometry?.possible);
+    }
+  });
+
+  test('is there for every kind but the night on which nothing will do', () => {
+    for (const template of pairTemplates) {
+      const shown = sampled.filter((one) => one.template === template).map((one) => one.shown);
+      expect(shown).toHaveLength(4);
+      if (template === 'none-usable') expect(shown).not.toContain(true);
+      else expect(shown).toContain(true);
+    }
+  });
+});
