@@ -1,6 +1,7 @@
 import 'server-only';
 import { canSeeAttempt, canSeeResult, type Viewer } from '../auth/policy';
-import type { PairResult } from '../grading/pair-submission';
+import { afterPenalty } from '../grading/counted-mark';
+import type { PairResult } from '../grading/pair-result';
 import type { PairVariant } from '../variants/pair-variant';
 import { standingOf, standingSelect } from './attempt-standing';
 import { systemClock, type Clock } from './clock';
@@ -72,7 +73,10 @@ export async function getAttemptResult(
     submittedAt: attempt.submittedAt.toISOString(),
     late: standing.late,
     latePenalty: standing.latePenalty,
-    mark: mark === undefined ? null : mark.total * (1 - standing.latePenalty),
+    mark:
+      mark === undefined
+        ? null
+        : afterPenalty({ raw: mark.total, latePenalty: standing.latePenalty }),
     passMark: policy?.passMark ?? null,
     result: mark === undefined ? null : storedResultSchema.parse(mark.result),
     variant: storedVariantSchema.parse(attempt.variant),

@@ -1,6 +1,7 @@
 import 'server-only';
 import { z } from 'zod';
 import { canSeeClass, canTeachClass, type Viewer } from '../auth/policy';
+import { afterPenalty } from '../grading/counted-mark';
 import { pairTemplates, type PairTemplate } from '../variants/pair-variant';
 import { classAccessSelect, classOfStudent } from './access';
 import { standingOf, standingSelect } from './attempt-standing';
@@ -82,7 +83,7 @@ export async function getStudentRecord(
         template: z.enum(pairTemplates).parse(attempt.template),
         submittedAt: attempt.submittedAt?.toISOString() ?? null,
         mark,
-        countedMark: counts ? mark * (1 - standing.latePenalty) : null,
+        countedMark: counts ? afterPenalty({ raw: mark, latePenalty: standing.latePenalty }) : null,
         late: attempt.submittedAt !== null && standing.late,
       };
     }),

@@ -10,7 +10,15 @@ export type CountedMark = {
   latePenalty: number | null;
 };
 
-const afterPenalty = ({ raw, latePenalty }: MarkedAttempt): number => raw * (1 - latePenalty);
+/**
+ * Takes the noise of adding and multiplying binary fractions off a mark, and nothing a teacher could
+ * mean: 100 less 35 % is 65, not 64.99999999999999, which would miss a pass mark of 65.
+ */
+export const withoutNoise = (mark: number): number => Math.round(mark * 1e9) / 1e9;
+
+/** What is left of an attempt's mark when lateness has taken its share. The only place that says so. */
+export const afterPenalty = ({ raw, latePenalty }: MarkedAttempt): number =>
+  withoutNoise(raw * (1 - latePenalty));
 
 const counted = (attempt: MarkedAttempt): CountedMark => ({
   mark: afterPenalty(attempt),
@@ -19,7 +27,7 @@ const counted = (attempt: MarkedAttempt): CountedMark => ({
 });
 
 /**
- * The mark of an assignment from its attempts, not rounded; null when there is none. Lateness is
+ * The mark of an assignment from its attempts, rounded to nothing a teacher could see; null when there is none. Lateness is
  * taken off each attempt before the rule is applied, so that a late improvement is compared at what
  * it is worth.
  */
@@ -45,8 +53,9 @@ export function countedMark(
       return attempts.length === 1
         ? counted(first)
         : {
-            mark:
+            mark: withoutNoise(
               attempts.reduce((sum, attempt) => sum + afterPenalty(attempt), 0) / attempts.length,
+            ),
             raw: null,
             latePenalty: null,
           };

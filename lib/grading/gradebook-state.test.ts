@@ -24,6 +24,12 @@ describe('the state of a student and an assignment', () => {
     ['excused, whatever else', { excused: true, mark: 90, submitted: true }, 'excused'],
     ['at the pass mark', { mark: 70, submitted: true }, 'complete'],
     ['below the pass mark', { mark: 69.999, submitted: true }, 'not-yet'],
+    [
+      'at the pass mark but for the noise of a sum',
+      { passMark: 70.3, mark: 70.1 + 0.1 + 0.1, submitted: true },
+      'complete',
+    ],
+    ['short of it by more than noise', { mark: 69.9999999, submitted: true }, 'not-yet'],
     ['passed, but late', { mark: 80, submitted: true, late: true, nowMs: 2000 }, 'complete'],
     ['passed, not to be shown', { mark: 80, submitted: true, resultShown: false }, 'submitted'],
     [

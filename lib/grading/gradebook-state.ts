@@ -1,3 +1,5 @@
+import { withoutNoise } from './counted-mark';
+
 export type GradebookState =
   | 'not-started'
   | 'in-progress'
@@ -28,7 +30,9 @@ export function gradebookState(input: {
 }): GradebookState {
   if (input.excused) return 'excused';
   if (input.submitted && !input.resultShown) return input.late ? 'late' : 'submitted';
-  if (input.mark !== null) return input.mark >= input.passMark ? 'complete' : 'not-yet';
+  if (input.mark !== null) {
+    return withoutNoise(input.mark) >= input.passMark ? 'complete' : 'not-yet';
+  }
   if (input.submitted) return input.late ? 'late' : 'submitted';
   if (input.dueAtMs !== null && input.nowMs > input.dueAtMs) return 'missing';
   return input.underWay ? 'in-progress' : 'not-started';

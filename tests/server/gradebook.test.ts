@@ -1,6 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { submitAttempt, listStudentAssignments } from '@/lib/data/attempts';
+import { getAttemptResult, submitAttempt, listStudentAssignments } from '@/lib/data/attempts';
 import type { AssignmentPolicy } from '@/lib/data/assignment-input';
 import { db } from '@/lib/data/db';
 import {
@@ -85,6 +85,37 @@ describe('what counts', () => {
     expect(cell.state).toBe('not-yet');
   });
 });
+
+// Days × share and mark × share are not exact in binary: 100 × (1 − 0.35) is 64.99999999999999.
+test.each([
+  [100, 0.05, 7, 65],
+  [90, 0.1, 3, 63],
+])(
+  '%d marks less %d a day for %d days reaches a pass mark of %d on every page',
+  async (total, latePenaltyPerDay, days, passMark) => {
+    const assignmentId = await published(school, {
+      latePenaltyPerDay,
+      latePenaltyCap: 1,
+      passMark,
+    });
+    const clock = afterDue(24 * days - 1);
+    const attemptId = await marked(assignmentId, total, clock);
+    expect(await cellOf(assignmentId, school.ann, clock)).toMatchObject({
+      mark: passMark,
+      state: 'complete',
+    });
+    const listed = await listStudentAssignments(school.ann, clock);
+    expect(listed.find((entry) => entry.assignmentId === assignmentId)).toMatchObject({
+      mark: passMark,
+      state: 'complete',
+    });
+    expect((await getAttemptResult(school.ann, attemptId, clock))?.mark).toBe(passMark);
+    const record = await getStudentRecord(school.owner, school.ann.studentId, clock);
+    expect(record?.attempts.find((entry) => entry.attemptId === attemptId)?.countedMark).toBe(
+      passMark,
+    );
+  },
+);
 
 describe('states', () => {
   test('not started, in progress, missing, complete', async () => {
