@@ -1,6 +1,6 @@
 import { positionInWords } from '@/components/sky/position-words';
 import { Panel } from '@/components/ui/panel';
-import type { PairStarResult } from '@/lib/grading/pair-submission';
+import type { PairStarResult } from '@/lib/grading/pair-result';
 import { cautionInWords, reasonInWords } from './pair-result-words';
 
 /** For each star: may it serve, why not, and what could be taken for it. */

@@ -4,7 +4,7 @@ import type { SkyPicturePair } from '@/components/sky/sky-picture';
 import type { SkyPictureStar } from '@/components/sky/sky-picture-stars';
 import { Meter } from '@/components/ui/meter';
 import { Panel } from '@/components/ui/panel';
-import type { PairFigures, PairResult } from '@/lib/grading/pair-submission';
+import type { PairFigures, PairResult } from '@/lib/grading/pair-result';
 import { fieldRadiusArcmin } from '@/lib/pointing/field-radius';
 import { ErrorMapLegend, ErrorMapPicture } from './error-map-picture';
 import { markText } from './mark-text';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { PairAdvice, PairFigures, PairStarResult } from '@/lib/grading/pair-submission';
+import type { PairAdvice, PairFigures, PairStarResult } from '@/lib/grading/pair-result';
 import type { UnusableReason } from '@/lib/pointing/answer-key';
 import {
   adviceInWords,

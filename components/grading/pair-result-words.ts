@@ -1,4 +1,4 @@
-import type { PairAdvice, PairCriterion, PairResult } from '@/lib/grading/pair-submission';
+import type { PairAdvice, PairCriterion, PairResult } from '@/lib/grading/pair-result';
 import type { Caution, UnusableReason } from '@/lib/pointing/answer-key';
 import { mostWithoutAnyPair } from '@/lib/pointing/pair-mark';
 

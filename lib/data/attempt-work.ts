@@ -3,11 +3,11 @@ import { z } from 'zod';
 import { canWorkOnAttempt, type Viewer } from '../auth/policy';
 import { loadCatalogue } from '../content/sky-catalogue';
 import { pairGrader } from '../grading/graders';
+import type { PairResult } from '../grading/pair-result';
 import {
   pairDraftSchema,
   pairSubmissionSchema,
   type PairRefusal,
-  type PairResult,
   type PairSubmission,
 } from '../grading/pair-submission';
 import { classAccessSelect } from './access';

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { skyObjectIdSchema, type PairResult } from '../grading/pair-submission';
+import type { PairResult } from '../grading/pair-result';
+import { skyObjectIdSchema } from '../grading/pair-submission';
 import type { AnswerKey, Caution, UnusableReason } from '../pointing/answer-key';
 import { scenarioSchema } from '../pointing/scenario';
 import { nakedEyePlanets, type SkyFrame } from '../sky/sky-frame';

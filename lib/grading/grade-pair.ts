@@ -12,14 +12,8 @@ import type { PairVariant } from '../variants/pair-variant';
 import { clearPairs, rightPairs, taskAllows } from './allowed-pairs';
 import { cautionMissed, judgePick, keyStarOf, type Judging } from './judge-pick';
 import { pairAdvice } from './pair-advice';
-import type {
-  PairCriterion,
-  PairFigures,
-  PairRefusal,
-  PairResult,
-  PairStarResult,
-  PairSubmission,
-} from './pair-submission';
+import type { PairCriterion, PairFigures, PairResult, PairStarResult } from './pair-result';
+import type { PairRefusal, PairSubmission } from './pair-submission';
 
 /** Goes up whenever the same submission could earn other marks. */
 export const pairGraderVersion = 1;

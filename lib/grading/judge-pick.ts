@@ -5,7 +5,7 @@ import { seenSky } from '../pointing/seen-sky';
 import { deadBand, unusableReasons } from '../pointing/usable-stars';
 import type { StarCatalogue } from '../sky/catalogue';
 import type { PairVariant } from '../variants/pair-variant';
-import type { PairStarResult } from './pair-submission';
+import type { PairStarResult } from './pair-result';
 import { reasonsWithSlack } from './reasons-with-slack';
 
 export type Judging = { variant: PairVariant; answerKey: AnswerKey; catalogue: StarCatalogue };

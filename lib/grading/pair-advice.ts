@@ -3,7 +3,7 @@ import { geometryFullMark, starMark, starMarkWithoutCaution } from '../pointing/
 import { isClearCaution } from '../pointing/cautions';
 import type { Telescope } from '../pointing/scenario';
 import { cautionMissed } from './judge-pick';
-import type { PairAdvice, PairFigures, PairStarResult } from './pair-submission';
+import type { PairAdvice, PairFigures, PairStarResult } from './pair-result';
 
 // Where one sentence explains a poor hit rate best. Our own choice, no source: the marks themselves
 // come from the hit rate alone.

@@ -2,7 +2,7 @@ import type { StarCatalogue } from '../sky/catalogue';
 import { instantOfLocalTime } from '../sky/local-time';
 import type { Scenario } from '../pointing/scenario';
 import { nightAt } from './night';
-import { draftOf, type PairDraft } from './pair-drafts';
+import { candidateOf, type PairCandidate } from './pair-candidates';
 import type { PairTemplate, PairVariant } from './pair-variant';
 import { randomFrom, type Random } from './random';
 
@@ -48,13 +48,13 @@ export function generatePairVariant(input: {
     random,
     catalogue,
   );
-  const target = draftOf('free-pair', random, evenings.base())?.chance ?? null;
+  const target = candidateOf('free-pair', random, evenings.base())?.chance ?? null;
 
   const wanted: readonly PairTemplate[] =
     input.templates.length === 0 ? ['free-pair'] : input.templates;
   for (const template of new Set<PairTemplate>([...random.shuffle(wanted), 'free-pair'])) {
-    const draft = nearestDraft(template, random, evenings.moved, target);
-    if (draft !== null) return written(draft, catalogue);
+    const candidate = nearestCandidate(template, random, evenings.moved, target);
+    if (candidate !== null) return written(candidate, catalogue);
   }
   return written(lastResort(evenings.moved), catalogue);
 }
@@ -80,27 +80,28 @@ function movedEvenings(
   return { base: () => at(0), moved: (attempt: number) => at(offsets[attempt] ?? 0) };
 }
 
-/** The first draft within the family's difficulty window, else the one nearest to it. */
-function nearestDraft(
+/** The first candidate within the family's difficulty window, else the one nearest to it. */
+function nearestCandidate(
   template: PairTemplate,
   random: Random,
   moved: (attempt: number) => Evening,
   target: number | null,
-): PairDraft | null {
-  let nearest: PairDraft | null = null;
+): PairCandidate | null {
+  let nearest: PairCandidate | null = null;
   let distance = Infinity;
   for (let draw = 0; draw < draws; draw++) {
-    const draft = draftOf(template, random, moved(draw % tries));
-    if (draft === null) continue;
-    const off = target === null || draft.chance === null ? 0 : Math.abs(draft.chance - target);
-    if (off <= difficultyHalfWidth) return draft;
-    if (off < distance) [nearest, distance] = [draft, off];
+    const candidate = candidateOf(template, random, moved(draw % tries));
+    if (candidate === null) continue;
+    const off =
+      target === null || candidate.chance === null ? 0 : Math.abs(candidate.chance - target);
+    if (off <= difficultyHalfWidth) return candidate;
+    if (off < distance) [nearest, distance] = [candidate, off];
   }
   return nearest;
 }
 
 /** What can always be asked: which pair, or, when no evening has any, whether there is one. */
-function lastResort(moved: (attempt: number) => Evening): PairDraft {
+function lastResort(moved: (attempt: number) => Evening): PairCandidate {
   const nights = Array.from({ length: tries }, (_, attempt) => moved(attempt).night);
   const withPairs = nights.find((one) => one.pairs.length > 0);
   return {
@@ -113,7 +114,7 @@ function lastResort(moved: (attempt: number) => Evening): PairDraft {
 }
 
 function written(
-  { template, night, givenHip, proposals }: PairDraft,
+  { template, night, givenHip, proposals }: PairCandidate,
   catalogue: StarCatalogue,
 ): PairVariant {
   return {

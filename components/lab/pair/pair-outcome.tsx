@@ -4,7 +4,7 @@ import dynamic from 'next/dynamic';
 import type { ReactNode } from 'react';
 import { useEffect, useRef } from 'react';
 import { Notice } from '@/components/ui/notice';
-import type { PairResult } from '@/lib/grading/pair-submission';
+import type { PairResult } from '@/lib/grading/pair-result';
 import { skyPictureStars } from '@/components/sky/sky-picture-stars';
 import type { StarCatalogue } from '@/lib/sky/catalogue';
 import type { PairLabSky } from './pair-lab-sky';

@@ -1,7 +1,7 @@
 'use server';
 
 import { z } from 'zod';
-import type { PairResult } from '@/lib/grading/pair-submission';
+import type { PairResult } from '@/lib/grading/pair-result';
 import type { Place } from '@/lib/data/places';
 import { searchPlaces } from '@/lib/data/places';
 import { gradeVisitorRound } from '@/lib/data/practice-round';

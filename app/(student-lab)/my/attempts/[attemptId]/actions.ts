@@ -3,7 +3,7 @@
 import { getViewer } from '@/lib/auth/session';
 import { saveDraft, submitAttempt } from '@/lib/data/attempts';
 import type { Result } from '@/lib/data/result';
-import type { PairResult } from '@/lib/grading/pair-submission';
+import type { PairResult } from '@/lib/grading/pair-result';
 
 /** Keeps work in progress. `input` is parsed in lib/data, where ownership is decided too. */
 export async function saveAttemptDraft(

@@ -8,8 +8,8 @@ import type { PairTemplate } from './pair-variant';
 import { proposeStars } from './propose-stars';
 import type { Random } from './random';
 
-/** A variant before it is written down, with how hard it is. */
-export type PairDraft = {
+/** What a variant could be made of, with how hard it is. Not yet a learner's task. */
+export type PairCandidate = {
   template: PairTemplate;
   night: Night;
   givenHip: number | null;
@@ -21,11 +21,11 @@ export type PairDraft = {
 type Evening = { night: Night; withClouds: (clouds: readonly CloudPatch[]) => Night };
 
 /** Makes one template out of an evening; null when this evening does not have what it takes. */
-export function draftOf(
+export function candidateOf(
   template: PairTemplate,
   random: Random,
   evening: Evening,
-): PairDraft | null {
+): PairCandidate | null {
   switch (template) {
     case 'free-pair':
       return freePair(evening.night);
@@ -50,7 +50,7 @@ function hasTemptation(stars: readonly WeighedStar[], pairs: readonly AnswerKeyP
   return stars.some((star) => !star.usable) || pairs.some((pair) => isWeak(pair, best));
 }
 
-function freePair(night: Night): PairDraft | null {
+function freePair(night: Night): PairCandidate | null {
   if (night.pairs.length === 0 || !hasTemptation(night.tempting, night.pairs)) return null;
   return {
     template: 'free-pair',
@@ -61,7 +61,7 @@ function freePair(night: Night): PairDraft | null {
   };
 }
 
-function partner(random: Random, night: Night): PairDraft | null {
+function partner(random: Random, night: Night): PairCandidate | null {
   const best = night.pairs[0]?.hitRate ?? 0;
   const givable = night.usable.filter((star) => {
     const partners = night.pairs.filter((pair) => pair.stars.includes(star.hip));
@@ -85,7 +85,7 @@ function partner(random: Random, night: Night): PairDraft | null {
   };
 }
 
-function bankOfCloud(random: Random, { night: clear, withClouds }: Evening): PairDraft | null {
+function bankOfCloud(random: Random, { night: clear, withClouds }: Evening): PairCandidate | null {
   const night = withClouds(cloudBank(random, clear.scenario.clouds));
   const hidden = clear.usable.length - night.usable.length;
   const usable = new Set(night.usable.map((star) => star.hip));
@@ -102,7 +102,7 @@ function bankOfCloud(random: Random, { night: clear, withClouds }: Evening): Pai
   };
 }
 
-function mountProposes(random: Random, night: Night): PairDraft | null {
+function mountProposes(random: Random, night: Night): PairCandidate | null {
   const proposals = proposeStars(random, night);
   if (proposals === null) return null;
   const stars = night.stars.filter((star) => proposals.includes(star.hip));
@@ -120,7 +120,7 @@ function mountProposes(random: Random, night: Night): PairDraft | null {
 const fewestInView = 6;
 const fewestTempting = 2;
 
-function noneUsable(random: Random, { night: clear, withClouds }: Evening): PairDraft | null {
+function noneUsable(random: Random, { night: clear, withClouds }: Evening): PairCandidate | null {
   const passing = random.integer(0, 1) === 0 ? 0 : 1;
   const usableAtLimit = clear.stars.filter((star) => star.usableAtLimit).length;
   const night =
