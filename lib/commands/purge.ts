@@ -7,13 +7,14 @@ import { findExpired, purge, type PurgeReport } from '../data/purge';
 import { compactDatabase } from '../data/sqlite-file';
 import { chooseData } from './chosen-data';
 
-function show({ classes, sessions, invitations }: PurgeReport): void {
+function show({ classes, sessions, invitations, securityEvents }: PurgeReport): void {
   for (const { name, students, retentionDate } of classes) {
     console.log(
       `  class "${name}", ${students} students, kept until ${retentionDate.slice(0, 10)}`,
     );
   }
   console.log(`  ${sessions} sessions and ${invitations} invitations that can no longer be used`);
+  console.log(`  ${securityEvents} entries of the security log, old or about nobody any more`);
 }
 
 const { folder, given } = chooseData(['yes']);

@@ -29,9 +29,19 @@ export async function publishAssignment(
       'dueAt',
     );
   }
-  await db().assignment.update({
-    where: { id: assignmentId },
-    data: { state: 'published', publishedAt: now, version: { increment: 1 } },
+  await db().$transaction(async (transaction) => {
+    const { count } = await transaction.assignment.updateMany({
+      where: { id: assignmentId, state: 'draft' },
+      data: { state: 'published', publishedAt: now, version: { increment: 1 } },
+    });
+    const subject = `assignment ${assignmentId}`;
+    if (count > 0)
+      await writeAudit(
+        transaction,
+        viewer,
+        { classId, action: 'assignment-published', subject },
+        clock,
+      );
   });
   return success(null);
 }

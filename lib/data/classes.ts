@@ -149,16 +149,42 @@ export async function getClass(viewer: Viewer, classId: string): Promise<ClassDe
   );
 }
 
+type Settings = { name: string; idleSignOutMinutes: number | null; retentionDate: Date };
+
+/** Changes one setting of a class the viewer may change, with what it was before in the audit. */
+async function changeSettings(
+  viewer: Viewer,
+  classId: string,
+  action: string,
+  data: Partial<Settings>,
+  clock: Clock,
+): Promise<Result<null>> {
+  const plain = (settings: Settings) => ({
+    ...('name' in data ? { name: settings.name } : {}),
+    ...('idleSignOutMinutes' in data ? { idleSignOutMinutes: settings.idleSignOutMinutes } : {}),
+    ...('retentionDate' in data ? { retentionDate: settings.retentionDate.toISOString() } : {}),
+  });
+  const select = { name: true, idleSignOutMinutes: true, retentionDate: true } as const;
+  await db().$transaction(async (transaction) => {
+    const where = { id: classId };
+    const before = await transaction.class.findUniqueOrThrow({ where, select });
+    const after = await transaction.class.update({ where, data, select });
+    const entry = { classId, action, subject: classId, before: plain(before), after: plain(after) };
+    await writeAudit(transaction, viewer, entry, clock);
+  });
+  return success(null);
+}
+
 export async function renameClass(
   viewer: Viewer,
   classId: string,
   name: string,
+  clock: Clock = systemClock,
 ): Promise<Result<null>> {
   if (!(await mayWithClass(viewer, classId, canTeachClass))) return notFound();
   const parsed = classNameSchema.safeParse(name);
   if (!parsed.success) return failure('bad-input', firstMessage(parsed.error), 'name');
-  await db().class.update({ where: { id: classId }, data: { name: parsed.data } });
-  return success(null);
+  return changeSettings(viewer, classId, 'class-renamed', { name: parsed.data }, clock);
 }
 
 /** The old code stops working at once; cards with it must be printed anew, their words stay good. */
@@ -191,14 +217,15 @@ export async function setIdleSignOut(
   viewer: Viewer,
   classId: string,
   minutes: number | null,
+  clock: Clock = systemClock,
 ): Promise<Result<null>> {
   if (!(await mayWithClass(viewer, classId, canTeachClass))) return notFound();
   const parsed = z.number().int().min(5).max(240).nullable().safeParse(minutes);
   if (!parsed.success) {
     return failure('bad-input', 'Give whole minutes from 5 to 240.', 'idleSignOutMinutes');
   }
-  await db().class.update({ where: { id: classId }, data: { idleSignOutMinutes: parsed.data } });
-  return success(null);
+  const change = { idleSignOutMinutes: parsed.data };
+  return changeSettings(viewer, classId, 'idle-sign-out', change, clock);
 }
 
 /** The date (YYYY-MM-DD) from which the class and all its work may be purged. */
@@ -216,13 +243,20 @@ export async function setRetentionDate(
   if (retentionDate <= clock.now()) {
     return failure('bad-input', 'Choose a day in the future.', 'retentionDate');
   }
-  await db().class.update({ where: { id: classId }, data: { retentionDate } });
-  return success(null);
+  return changeSettings(viewer, classId, 'retention-date', { retentionDate }, clock);
 }
 
-/** Students, work, marks, audit: all of it goes. */
+/** Students, work, marks, audit, and what the security log says of them: all of it goes. */
 export async function deleteClass(viewer: Viewer, classId: string): Promise<Result<null>> {
   if (!(await mayWithClass(viewer, classId, canOwnClass))) return notFound();
-  await db().class.delete({ where: { id: classId } });
+  await db().$transaction(async (transaction) => {
+    const students = await transaction.student.findMany({
+      where: { classId },
+      select: { id: true },
+    });
+    const gone = [classId, ...students.map(({ id }) => id)];
+    await transaction.securityEvent.deleteMany({ where: { subject: { in: gone } } });
+    await transaction.class.delete({ where: { id: classId } });
+  });
   return success(null);
 }

@@ -107,11 +107,21 @@ export async function renameStudent(
   viewer: Viewer,
   studentId: string,
   name: string,
+  clock: Clock = systemClock,
 ): Promise<Result<null>> {
-  if ((await classOfStudent(viewer, studentId, canTeachClass)) === null) return notFound();
+  const classId = await classOfStudent(viewer, studentId, canTeachClass);
+  if (classId === null) return notFound();
   const parsed = studentNameSchema.safeParse(name);
   if (!parsed.success) return failure('bad-input', firstMessage(parsed.error), 'name');
-  await db().student.update({ where: { id: studentId }, data: { displayName: parsed.data } });
+  await db().$transaction(async (transaction) => {
+    await transaction.student.update({
+      where: { id: studentId },
+      data: { displayName: parsed.data },
+    });
+    // Neither name is kept: the old one may have been changed so that it is forgotten.
+    const entry = { classId, action: 'student-renamed', subject: `student ${studentId}` };
+    await writeAudit(transaction, viewer, entry, clock);
+  });
   return success(null);
 }
 
@@ -158,8 +168,9 @@ export async function removeStudent(
   if (classId === null) return notFound();
   await db().$transaction(async (transaction) => {
     await transaction.student.delete({ where: { id: studentId } });
-    // What the audit says about this student goes as well: a deleted child leaves no trace.
+    // What audit and security log say about this student goes as well: a deleted child leaves no trace.
     await transaction.audit.deleteMany({ where: { classId, subject: { contains: studentId } } });
+    await transaction.securityEvent.deleteMany({ where: { subject: studentId } });
     await writeAudit(
       transaction,
       viewer,
@@ -209,6 +220,10 @@ export async function issueCards(
       where: { studentId: { in: secrets.map(({ id }) => id) }, endedAt: null },
       data: { endedAt: clock.now() },
     });
+    // How many, not whose: nothing here to erase when a student goes.
+    const after = { cards: secrets.length };
+    const entry = { classId, action: 'cards-issued', subject: `class ${classId}`, after };
+    await writeAudit(transaction, viewer, entry, clock);
   });
   await logSecurityEvent('cards-issued', classId, clock);
   const wordsOf = new Map(secrets.map(({ id, words }) => [id, words]));

@@ -11,7 +11,7 @@ import {
   removeStudent,
   setExtraAttempts,
 } from '@/lib/data/roster';
-import { openSession } from '@/lib/data/sessions';
+import { endSessionById, openSession } from '@/lib/data/sessions';
 import { useSchoolDatabase } from '../support/school-database';
 import {
   afterDue,
@@ -28,6 +28,9 @@ import {
 useSchoolDatabase();
 let school: School;
 let assignmentId: string;
+
+const lastSessionOf = async (studentId: string) =>
+  (await db().session.findFirstOrThrow({ where: { studentId }, select: { id: true } })).id;
 
 /** Something of every kind that can hang on a student. */
 beforeAll(async () => {
@@ -49,6 +52,7 @@ beforeAll(async () => {
     valueOf(await extendDue(school.owner, { ...target, dueAt: afterDue(24).now().toISOString() }));
     valueOf(await setExtraAttempts(school.owner, studentId, 2));
     await openSession({ studentId }, { device: 'A browser', previousToken: null }, monday);
+    valueOf(await endSessionById(student, await lastSessionOf(studentId), monday));
     await db().observation.create({
       data: {
         studentId,
@@ -65,6 +69,11 @@ beforeAll(async () => {
   }
 });
 
+const everybody = () => [
+  school.classId,
+  ...[school.ann, school.ben, school.cy].map(({ studentId }) => studentId),
+];
+
 /** How many rows of each kind there are, of one student or of all. */
 async function rows(studentId?: string): Promise<Record<string, number>> {
   const of = studentId === undefined ? {} : { studentId };
@@ -78,6 +87,9 @@ async function rows(studentId?: string): Promise<Record<string, number>> {
     accommodations: await db().accommodation.count({ where: of }),
     observations: await db().observation.count({ where: of }),
     sessions: await db().session.count({ where: of }),
+    securityEvents: await db().securityEvent.count({
+      where: studentId === undefined ? { subject: { in: everybody() } } : { subject: studentId },
+    }),
   };
 }
 const nothing = (counts: Record<string, number>) =>
@@ -107,8 +119,8 @@ test('a removed student is gone with everything, the others keep theirs, and the
   valueOf(await removeStudent(school.owner, school.ann.studentId));
   expect(nothing(await rows(school.ann.studentId))).toBe(true);
   expect(await rows(school.ben.studentId)).toEqual(ben);
-  const audit = JSON.stringify(await db().audit.findMany());
-  expect(audit).not.toContain(school.ann.studentId);
+  const logs = [await db().audit.findMany(), await db().securityEvent.findMany()];
+  expect(JSON.stringify(logs)).not.toContain(school.ann.studentId);
   const { studentIds } = valueOf(await addStudents(school.owner, school.classId, ['Eve']));
   const eve = await db().student.findUnique({ where: { id: studentIds[0] ?? '' } });
   expect(eve?.cardNumber).toBe(4);
@@ -135,6 +147,8 @@ test('a deleted class leaves nothing but its teachers', async () => {
   expect(await db().scenario.count()).toBe(0);
   expect(await db().scenarioVersion.count()).toBe(0);
   expect(await db().audit.count()).toBe(0);
+  const log = JSON.stringify(await db().securityEvent.findMany());
+  for (const id of everybody()) expect(log).not.toContain(id);
   expect(await db().classMember.count({ where: { classId } })).toBe(0);
   expect(await db().teacher.count({ where: { id: school.owner.teacherId } })).toBe(1);
   expect(await db().student.count({ where: { classId: school.otherClassId } })).toBe(1);

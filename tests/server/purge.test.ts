@@ -36,8 +36,8 @@ const makeSession = (studentId: string, tokenHash: string, lastSeenAt: Date, end
   });
 
 beforeAll(async () => {
-  await makeClass('past', at('2027-10-01T11:59:59Z'));
-  const { studentId } = await makeClass('current', at('2027-10-01T12:00:01Z'));
+  const past = await makeClass('past', at('2027-10-01T11:59:59Z'));
+  const { studentId, classId } = await makeClass('current', at('2027-10-01T12:00:01Z'));
   await makeSession(studentId, 'in use', at('2027-10-01T00:00:01Z'));
   await makeSession(studentId, 'idle for over twelve hours', at('2027-09-30T23:59:59Z'));
   await makeSession(
@@ -46,6 +46,20 @@ beforeAll(async () => {
     at('2027-10-01T11:00:00Z'),
     at('2027-10-01T11:00:00Z'),
   );
+  const monthOld = at('2027-09-01T12:00:00Z');
+  const justOlder = at('2027-09-01T11:59:59Z');
+  await db().securityEvent.createMany({
+    data: [
+      { kind: 'kept: of a student', subject: studentId, at: monthOld },
+      { kind: 'kept: of a class', subject: classId, at: now },
+      { kind: 'kept: of nobody', subject: null, at: monthOld },
+      { kind: 'old, of a student', subject: studentId, at: justOlder },
+      { kind: 'old, of nobody', subject: null, at: justOlder },
+      { kind: 'of a student who is gone', subject: 'a student of long ago', at: now },
+      { kind: 'of a student of the class that goes', subject: past.studentId, at: now },
+      { kind: 'of the class that goes', subject: past.classId, at: now },
+    ],
+  });
 });
 
 test('what would be deleted is told, and nothing is deleted by telling', async () => {
@@ -53,6 +67,7 @@ test('what would be deleted is told, and nothing is deleted by telling', async (
     classes: [{ name: 'past', students: 1, retentionDate: '2027-10-01T11:59:59.000Z' }],
     sessions: 2,
     invitations: 0,
+    securityEvents: 5,
   };
   expect(await findExpired(now)).toEqual(expected);
   expect(await findExpired(now)).toEqual(expected);
@@ -66,4 +81,13 @@ test('a class past its date goes with its students; the other and its open sessi
   expect(classes).toEqual([{ name: 'current' }]);
   expect(students).toEqual([{ class: { name: 'current' } }]);
   expect(sessions).toEqual([{ tokenHash: 'in use' }]);
+});
+
+test('the security log keeps a month of those who are still there', async () => {
+  const events = await db().securityEvent.findMany({ orderBy: { kind: 'asc' } });
+  expect(events.map(({ kind }) => kind)).toEqual([
+    'kept: of a class',
+    'kept: of a student',
+    'kept: of nobody',
+  ]);
 });
