@@ -6,7 +6,7 @@ import { pickThePair, readParts } from './assignment-parts';
 import { loadForStart } from './assignment-to-take';
 import { frozenTask } from './attempt-making';
 import { systemClock, type Clock } from './clock';
-import { db } from './db';
+import { db, type Transaction } from './db';
 import {
   defaultPlace,
   eveningScenario,
@@ -16,6 +16,7 @@ import {
   tonightAt,
 } from './default-evening';
 import { hmacOf } from './env';
+import { isUniqueViolation } from './is-unique-violation';
 import { failure, notFound, success, type Result } from './result';
 
 const practiceSchema = z.strictObject({
@@ -48,43 +49,71 @@ export async function startPractice(
   const now = clock.now();
   const evening = assignment === null ? defaultEvening(kitId, now) : readParts(assignment.parts);
   const kit = kitId === undefined ? null : kitOrFirst(kitId);
-  const before = await db().attempt.findMany({
+  const kept = {
+    studentId,
+    assignmentId: assignmentId ?? null,
+    mode: 'practice',
+    title: 'Pick the pair',
+    placeName: evening.placeName,
+    kitId: kit?.id ?? evening.kitId,
+    dueTimeZone: evening.scenario.timeZone,
+    startedAt: now,
+  } as const;
+
+  // Twice at most: where two starts of the same meet, both get the attempt of the one that was first.
+  for (let round = 0; round < 2; round += 1) {
+    const before = await practicesOf(db(), studentId);
+    const number = nextNumber(before);
+    const task = frozenTask({
+      seed: hmacOf(studentId, 'practice', number, now.getTime(), pickThePair),
+      scenario: { ...evening.scenario, ...(kit === null ? {} : telescopeAndEyepiece(kit)) },
+      templates: pairTemplates,
+      templatesSeen: before.map(({ template }) => template),
+      windowMinutes: Math.max(evening.windowMinutes, practiceWindowMinutes),
+    });
+    try {
+      const attempt = await db().$transaction(async (transaction) => {
+        // The sky took a while to make, and without an assignment no key of the table is violated.
+        const [newest, ...older] = await practicesOf(transaction, studentId);
+        if (newest !== undefined && nextNumber([newest, ...older]) !== number) {
+          const same = newest.assignmentId === kept.assignmentId && newest.kitId === kept.kitId;
+          return newest.status === 'open' && same ? newest : null;
+        }
+        await transaction.attempt.deleteMany({
+          where: { studentId, mode: 'practice', status: 'open' },
+        });
+        const events = { create: { sequence: 0, kind: 'started', payload: {}, at: now } };
+        return transaction.attempt.create({
+          data: { ...task, ...kept, number, events },
+          select: { id: true },
+        });
+      });
+      if (attempt !== null) return success({ attemptId: attempt.id });
+    } catch (error) {
+      if (!isUniqueViolation(error)) throw error;
+    }
+  }
+  return failure('try-again', 'That did not work. Try again.');
+}
+
+/** The student's latest practices, newest first. */
+const practicesOf = (client: Transaction, studentId: string) =>
+  client.attempt.findMany({
     where: { studentId, mode: 'practice' },
     orderBy: [{ startedAt: 'desc' }, { number: 'desc' }],
-    select: { number: true, template: true },
+    select: {
+      id: true,
+      status: true,
+      number: true,
+      template: true,
+      assignmentId: true,
+      kitId: true,
+    },
     take: 3,
   });
-  const number = Math.max(0, ...before.map((attempt) => attempt.number)) + 1;
-  const task = frozenTask({
-    seed: hmacOf(studentId, 'practice', number, now.getTime(), pickThePair),
-    scenario: { ...evening.scenario, ...(kit === null ? {} : telescopeAndEyepiece(kit)) },
-    templates: pairTemplates,
-    templatesSeen: before.map(({ template }) => template),
-    windowMinutes: Math.max(evening.windowMinutes, practiceWindowMinutes),
-  });
-  const attempt = await db().$transaction(async (transaction) => {
-    await transaction.attempt.deleteMany({
-      where: { studentId, mode: 'practice', status: 'open' },
-    });
-    return transaction.attempt.create({
-      data: {
-        ...task,
-        studentId,
-        assignmentId: assignmentId ?? null,
-        mode: 'practice',
-        number,
-        title: 'Pick the pair',
-        placeName: evening.placeName,
-        kitId: kit?.id ?? evening.kitId,
-        dueTimeZone: evening.scenario.timeZone,
-        startedAt: now,
-        events: { create: { sequence: 0, kind: 'started', payload: {}, at: now } },
-      },
-      select: { id: true },
-    });
-  });
-  return success({ attemptId: attempt.id });
-}
+
+const nextNumber = (attempts: readonly { number: number }[]): number =>
+  Math.max(0, ...attempts.map(({ number }) => number)) + 1;
 
 /** Wide enough that the same night does not come back at once. */
 const practiceWindowMinutes = 90;

@@ -419,4 +419,39 @@ describe('practice', () => {
     expect(await getOpenAttempt(school.cy, left)).toBeNull();
     expect((await getOpenAttempt(school.cy, next))?.mode).toBe('practice');
   });
+
+  const practices = () =>
+    db().attempt.findMany({
+      where: { studentId: school.ben.studentId, mode: 'practice' },
+      orderBy: { number: 'asc' },
+      select: { id: true, number: true, status: true, assignmentId: true, kitId: true },
+    });
+
+  test.each([['an assignment’s sky'], ['tonight’s sky']])(
+    'two starts at once under %s get the one attempt',
+    async (sky) => {
+      const before = (await practices()).filter(({ status }) => status === 'submitted').length;
+      const assignmentId = await published(school);
+      const input = sky === 'tonight’s sky' ? {} : { assignmentId };
+      const [one, two] = await Promise.all([
+        startPractice(school.ben, input, monday),
+        startPractice(school.ben, input, monday),
+      ]);
+      expect(valueOf(one)).toEqual(valueOf(two));
+      expect(await practices()).toHaveLength(before + 1);
+      const { attemptId } = valueOf(one);
+      expect((await getOpenAttempt(school.ben, attemptId))?.mode).toBe('practice');
+    },
+  );
+
+  test('two starts at once with different kits: the later takes the place of the other', async () => {
+    const answers = await Promise.all([
+      startPractice(school.ben, { kitId: 'owl' }, monday),
+      startPractice(school.ben, { kitId: 'heron' }, monday),
+    ]);
+    expect(answers.map(codeOf)).toEqual(['ok', 'ok']);
+    const open = (await practices()).filter(({ status }) => status === 'open');
+    expect(open).toHaveLength(1);
+    expect(answers.map(valueOf).map(({ attemptId }) => attemptId)).toContain(open[0]?.id);
+  });
 });
