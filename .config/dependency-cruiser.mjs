@@ -34,7 +34,7 @@ export default {
       comment: 'Two files that need each other are one concept, or hide a third.',
       severity: 'error',
       from: {},
-      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+      to: { circular: true },
     },
     ...siblings,
     {

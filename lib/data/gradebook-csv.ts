@@ -1,6 +1,6 @@
 import { stringify } from 'csv-stringify/sync';
+import type { GradebookState } from '../grading/gradebook-state';
 import { csvText } from './csv-text';
-import type { Gradebook, GradebookState } from './gradebook';
 
 const stateWords: Record<GradebookState, string> = {
   'not-started': 'not started',
@@ -15,6 +15,18 @@ const stateWords: Record<GradebookState, string> = {
   returned: 'returned',
 };
 
+/** What is written of a gradebook. */
+type WrittenGradebook = {
+  students: readonly { id: string; displayName: string; cardNumber: number }[];
+  assignments: readonly { id: string; title: string }[];
+  cells: readonly {
+    studentId: string;
+    assignmentId: string;
+    state: GradebookState;
+    mark: number | null;
+  }[];
+};
+
 /** One decimal, half up on the decimal as written: 68.05 becomes 68.1. */
 export const oneDecimal = (mark: number): number => Number(`${Math.round(Number(`${mark}e1`))}e-1`);
 
@@ -22,7 +34,7 @@ export const oneDecimal = (mark: number): number => Number(`${Math.round(Number(
  * Card number, name, and for each assignment mark and state; RFC 4180, UTF-8 with its mark, so that
  * spreadsheets show names rightly. Numbers stay numbers. No accommodations.
  */
-export function gradebookCsv({ students, assignments, cells }: Gradebook): string {
+export function gradebookCsv({ students, assignments, cells }: WrittenGradebook): string {
   const cellOf = new Map(cells.map((cell) => [`${cell.studentId} ${cell.assignmentId}`, cell]));
   const header = [
     'Card',

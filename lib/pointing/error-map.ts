@@ -1,6 +1,7 @@
 import { radiansToArcminutes } from '../units/angle';
-import { expectedSquareAt, pairErrorModel, type StarPosition } from './pair-error-model';
+import { expectedSquareAt, pairErrorModel } from './pair-error-model';
 import type { Telescope } from './scenario';
+import type { StarPosition } from './star-position';
 
 export type ErrorMapCell = StarPosition & { errorArcmin: number };
 

@@ -1,8 +1,8 @@
 import { directionFromAzAlt, dot } from '../units/vector';
 import { degreesToRadians } from '../units/angle';
 import type { Telescope } from './scenario';
-import type { StarPosition } from './pair-error-model';
 import { singularValues } from './singular-values';
+import type { StarPosition } from './star-position';
 
 /** What a small base rotation (and the altitude zero) does to the readings (cross-azimuth, altitude). */
 export function sensitivityRows(

@@ -1,9 +1,7 @@
 import { arcminutesToRadians, degreesToRadians } from '../units/angle';
 import type { Telescope } from './scenario';
 import { pairConditionNumber } from './pair-condition';
-
-/** Where a star is seen. Azimuth from north through east, altitude refracted; degrees. */
-export type StarPosition = { azimuthDeg: number; altitudeDeg: number };
+import type { StarPosition } from './star-position';
 
 /** Above this the readings leave something undetermined: a two-star fit is then worth nothing. */
 export const highestConditionNumber = 1e4;

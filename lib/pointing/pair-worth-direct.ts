@@ -1,10 +1,11 @@
 import { arcminutesToRadians, degreesToRadians, radiansToArcminutes } from '../units/angle';
-import { highestConditionNumber, type StarPosition } from './pair-error-model';
+import { highestConditionNumber } from './pair-error-model';
 import { sensitivityRows } from './pair-condition';
 import type { PairWorth } from './pair-worth';
 import type { Telescope } from './scenario';
 import { singularValues, transpose } from './singular-values';
 import { targetAzimuthDeg, targetBands } from './target-grid';
+import type { StarPosition } from './star-position';
 
 type Matrix = readonly (readonly number[])[];
 

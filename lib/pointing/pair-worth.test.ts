@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { directionFromAzAlt, separationDeg } from '../units/vector';
-import { expectedSquareAt, pairErrorModel, type StarPosition } from './pair-error-model';
+import { expectedSquareAt, pairErrorModel } from './pair-error-model';
 import { pairWorth } from './pair-worth';
 import { pairWorthDirect } from './pair-worth-direct';
 import { pairConditionNumber } from './pair-condition';
@@ -10,6 +10,7 @@ import { errorMap } from './error-map';
 import type { Telescope } from './scenario';
 import { randomFrom } from '../variants/random';
 import { targetAzimuthDeg, targetBands } from './target-grid';
+import type { StarPosition } from './star-position';
 
 const wren: Telescope = {
   focalLengthMm: 500,

@@ -2,8 +2,9 @@ import { radiansToArcminutes, arcminutesToRadians } from '../units/angle';
 import { targetBands, targetAzimuthDeg, targetCount } from './target-grid';
 import { degreesToRadians } from '../units/angle';
 import { pairConditionNumber } from './pair-condition';
-import { pairErrorModel, type PairErrorModel, type StarPosition } from './pair-error-model';
+import { pairErrorModel, type PairErrorModel } from './pair-error-model';
 import type { Telescope } from './scenario';
+import type { StarPosition } from './star-position';
 
 export type PairWorth = {
   /** Root mean square over the target grid; null when the pair is undetermined. */

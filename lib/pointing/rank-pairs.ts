@@ -1,9 +1,10 @@
 import { directionFromAzAlt, separationDeg } from '../units/vector';
 import type { AnswerKeyPair } from './answer-key';
-import { pairErrorModel, type StarPosition } from './pair-error-model';
+import { pairErrorModel } from './pair-error-model';
 import { geometryMark, mostWithoutAnyPair, starMark } from './pair-mark';
 import { expectedErrorArcmin, hitRate } from './pair-worth';
 import type { Telescope } from './scenario';
+import type { StarPosition } from './star-position';
 
 export type RankedStar = StarPosition & { hip: number };
 

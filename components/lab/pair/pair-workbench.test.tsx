@@ -7,7 +7,7 @@ import { decodeCatalogue } from '@/lib/sky/catalogue';
 import { skyFrameAt } from '@/lib/sky/frame-at';
 import { scenarioSchema } from '@/lib/pointing/scenario';
 import { emptyPairDraft } from '@/lib/grading/pair-submission';
-import type { PairLabProps } from './pair-lab';
+import type { PairLabProps } from './pair-lab-props';
 import type { PairLabSky } from './pair-lab-sky';
 import { localTimeInWords } from './pair-lab-sky';
 import { pairSkyPlaces } from './pair-sky-places';

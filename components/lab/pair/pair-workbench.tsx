@@ -6,7 +6,7 @@ import { StatusLine } from '@/components/ui/status-line';
 import { webglAvailable } from '@/components/sky/webgl-available';
 import type { StarCatalogue } from '@/lib/sky/catalogue';
 import { LabSheet } from './lab-sheet';
-import type { PairLabProps } from './pair-lab';
+import type { PairLabProps } from './pair-lab-props';
 import { PairOutcome } from './pair-outcome';
 import { PairPanel } from './pair-panel';
 import { submissionOf } from './pair-choice';
