@@ -16,6 +16,7 @@ import {
 } from '../data/sessions';
 import { checkCard, checkPassword, type TryOrigin } from '../data/sign-in';
 import { newToken } from '../data/tokens';
+import { clientAddress } from './client-address';
 import { deviceName } from './device-name';
 import type { Viewer } from './policy';
 
@@ -36,21 +37,18 @@ export const getViewer = cache(async (): Promise<Viewer> => {
 });
 
 /**
- * The device is a random cookie that means nothing else. The header with the address can be forged
- * by the sender unless one's own proxy writes it; the limits on card and device hold all the same.
+ * The device is a random cookie that means nothing else; a browser gets it with its first try, which
+ * counts as that device's already. For the address see {@link clientAddress}: in the development
+ * server, which deletes no header, it is the client's word; the limits on card and device hold there.
  */
 async function tryOrigin(): Promise<TryOrigin> {
   const jar = await cookies();
   const name = cookieName('device');
-  const device = jar.get(name)?.value ?? null;
-  if (device === null) jar.set(name, newToken(), { ...cookieOptions(), maxAge: 365 * 24 * 3600 });
-  const forwarded = (await headers())
-    .get('x-forwarded-for')
-    ?.split(',')
-    .map((part) => part.trim());
-  // The last entry is the one that the nearest proxy (or the server itself) wrote.
-  const address = (env().trustProxy ? forwarded?.at(-1) : forwarded?.[0]) ?? null;
-  return { device, address };
+  const known = jar.get(name)?.value;
+  const device = known ?? newToken();
+  if (known === undefined) jar.set(name, device, { ...cookieOptions(), maxAge: 365 * 24 * 3600 });
+  const forwardedFor = (await headers()).get('x-forwarded-for');
+  return { device, address: clientAddress(forwardedFor, env().trustProxy) };
 }
 
 async function open(subject: SessionSubject): Promise<void> {

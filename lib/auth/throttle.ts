@@ -9,6 +9,8 @@ const limiter = (keyPrefix: string, points: number) =>
 const byAccount = limiter('account', 10);
 const byDevice = limiter('device', 10);
 const byAddress = limiter('address', 60);
+/** One failure of a device, ten minutes long, is all that its address is charged with. */
+const chargedToAddress = limiter('charged', 1);
 
 /** Whom a try is counted against. The address is null where it cannot be known. */
 export type TrySource = { account: string; device: string | null; address: string | null };
@@ -28,7 +30,9 @@ async function takes(bucket: RateLimiterMemory, key: string): Promise<boolean> {
  * Whether another try is allowed; if so, a way to say that it succeeded. A try counts against the
  * account and the device from its start, so that guesses sent side by side do not slip through, and
  * is given back when it succeeds. The address of a school is shared by many, so there a try counts
- * only once it has failed: any number of pupils may come in together.
+ * only once it has failed, and each device only once: any number of pupils may come in together, and
+ * a class that mistypes does not shut out the next. Whoever drops the cookie with each guess is a new
+ * device each time; whoever keeps it meets the device's own limit.
  */
 export async function beginTry(
   source: TrySource,
@@ -51,7 +55,11 @@ export async function beginTry(
       if (source.device !== null) await byDevice.reward(source.device);
     },
     async failed() {
-      if (source.address !== null) await byAddress.penalty(source.address);
+      const { account, device, address } = source;
+      if (address === null) return;
+      if (await takes(chargedToAddress, `${address} ${device ?? account}`)) {
+        await byAddress.penalty(address);
+      }
     },
   };
 }

@@ -145,6 +145,36 @@ describe('failed tries are counted', () => {
     expect(codeOf(await checkCard(typed(1), from(newDevice(), '192.0.2.8')))).toBe('ok');
   });
 
+  test('by address: a device that keeps failing counts once, so thirty students with two typos each all sign in', async () => {
+    const address = '192.0.2.10';
+    const students = Array.from({ length: 30 }, (_, index) => ({
+      device: newDevice(),
+      // Three cards, so that many students have to share each: the typos are in the card number.
+      cardNumber: 300 + 2 * index,
+      own: index % 3,
+    }));
+    for (const { device, cardNumber } of students) {
+      for (const wrong of [cardNumber, cardNumber + 1]) {
+        const guess = typed(0, { cardNumber: wrong });
+        expect(codeOf(await checkCard(guess, from(device, address)))).toBe('sign-in-refused');
+      }
+    }
+    for (const { device, own } of students) {
+      expect(codeOf(await checkCard(typed(own), from(device, address)))).toBe('ok');
+    }
+  });
+
+  test('by address: without a device each card counts once', async () => {
+    const address = '192.0.2.11';
+    for (let round = 0; round < 60; round += 1) {
+      const guess = typed(0, { ...wrongWords, cardNumber: 400 + round });
+      expect(codeOf(await checkCard(guess, from(null, address)))).toBe('sign-in-refused');
+      expect(codeOf(await checkCard(guess, from(null, address)))).toBe(
+        round < 59 ? 'sign-in-refused' : 'too-many-tries',
+      );
+    }
+  });
+
   test('guesses sent side by side do not slip through', async () => {
     const answers = await Promise.all(
       Array.from({ length: 25 }, () => checkCard(typed(1, wrongWords), from())),
