@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   canCreateClass,
+  canInviteTeacher,
   canOwnClass,
   canSeeAttempt,
   canSeeClass,
@@ -87,4 +88,19 @@ test('a role belongs to the teacher of this class only', () => {
   expect(roleIn(viewers.observer, schoolClass)).toBe('observer');
   expect(roleIn(viewers.stranger, schoolClass)).toBeNull();
   expect(roleIn(viewers.student, schoolClass)).toBeNull();
+});
+
+test('a colleague is invited by whoever teaches or has no class yet, not by a mere observer', () => {
+  const { owner } = viewers;
+  expect(canInviteTeacher(owner, [])).toBe(true);
+  expect(canInviteTeacher(owner, ['owner'])).toBe(true);
+  expect(canInviteTeacher(owner, ['observer', 'teacher'])).toBe(true);
+  expect(canInviteTeacher(owner, ['observer'])).toBe(false);
+  expect(canInviteTeacher(owner, ['observer', 'observer'])).toBe(false);
+  expect(whoMay((viewer) => canInviteTeacher(viewer, []))).toEqual([
+    'owner',
+    'teacher',
+    'observer',
+    'stranger',
+  ]);
 });

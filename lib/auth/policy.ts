@@ -38,6 +38,14 @@ export const canOwnClass = (viewer: Viewer, schoolClass: ClassAccess): boolean =
 
 export const canCreateClass = (viewer: Viewer): boolean => viewer.kind === 'teacher';
 
+/**
+ * A colleague with an account and no class yet: whoever teaches may ask one in, also before there is a
+ * class, but not who only looks on. Into a class its owner invites ({@link canOwnClass}).
+ */
+export const canInviteTeacher = (viewer: Viewer, rolesHeld: readonly ClassRole[]): boolean =>
+  viewer.kind === 'teacher' &&
+  (rolesHeld.length === 0 || rolesHeld.some((role) => role !== 'observer'));
+
 /** Draft, save and submit: the student alone, never a teacher in the student's place. */
 export const canWorkOnAttempt = (viewer: Viewer, attempt: AttemptAccess): boolean =>
   viewer.kind === 'student' && viewer.studentId === attempt.student.id;

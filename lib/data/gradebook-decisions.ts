@@ -39,27 +39,40 @@ async function classFor(
   return (await db().student.count({ where: { id: studentId, classId } })) === 0 ? null : classId;
 }
 
-function read<T extends { studentId: string; assignmentId: string }>(
+const targetSchema = z.object({
+  studentId: z.string().max(100),
+  assignmentId: z.string().max(100),
+});
+
+/**
+ * First whose work it is, then what is to be done with it: whoever may not know of the thing does not
+ * learn what is wrong with the input either.
+ */
+async function read<T>(
+  viewer: Viewer,
   schema: z.ZodType<T>,
   input: unknown,
-): Result<T> {
+): Promise<Result<{ classId: string; decision: T }>> {
+  const about = targetSchema.safeParse(input);
+  if (!about.success) return notFound();
+  const classId = await classFor(viewer, about.data.studentId, about.data.assignmentId);
+  if (classId === null) return notFound();
   const parsed = schema.safeParse(input);
   return parsed.success
-    ? success(parsed.data)
+    ? success({ classId, decision: parsed.data })
     : failure('bad-input', firstMessage(parsed.error), firstField(parsed.error));
 }
 
 /** Both kinds of decision are one row; each change leaves the other half as it was. */
 async function decide(
   viewer: Viewer,
+  classId: string,
   decision: { studentId: string; assignmentId: string; note: string },
   change: { mark: number | null } | { excused: boolean },
   action: string,
   clock: Clock,
 ): Promise<Result<null>> {
   const { studentId, assignmentId, note: reason } = decision;
-  const classId = await classFor(viewer, studentId, assignmentId);
-  if (classId === null) return notFound();
   await db().$transaction(async (transaction) => {
     const where = { studentId_assignmentId: { studentId, assignmentId } };
     const select = { mark: true, excused: true } as const;
@@ -87,13 +100,10 @@ export async function overrideMark(
   input: { studentId: string; assignmentId: string; mark: number | null; note: string },
   clock: Clock = systemClock,
 ): Promise<Result<null>> {
-  const parsed = read(markSchema, input);
-  // Whoever may not know of the thing does not learn what is wrong with the input either.
-  if (!parsed.ok)
-    return (await classFor(viewer, input.studentId, input.assignmentId)) === null
-      ? notFound()
-      : parsed;
-  return decide(viewer, parsed.value, { mark: parsed.value.mark }, 'mark-overridden', clock);
+  const parsed = await read(viewer, markSchema, input);
+  if (!parsed.ok) return parsed;
+  const { classId, decision } = parsed.value;
+  return decide(viewer, classId, decision, { mark: decision.mark }, 'mark-overridden', clock);
 }
 
 /** Takes the student out of the reckoning for this assignment; `excused: false` takes it back. */
@@ -102,12 +112,10 @@ export async function excuse(
   input: { studentId: string; assignmentId: string; note: string; excused?: boolean },
   clock: Clock = systemClock,
 ): Promise<Result<null>> {
-  const parsed = read(excuseSchema, input);
-  if (!parsed.ok)
-    return (await classFor(viewer, input.studentId, input.assignmentId)) === null
-      ? notFound()
-      : parsed;
-  return decide(viewer, parsed.value, { excused: parsed.value.excused }, 'excused', clock);
+  const parsed = await read(viewer, excuseSchema, input);
+  if (!parsed.ok) return parsed;
+  const { classId, decision } = parsed.value;
+  return decide(viewer, classId, decision, { excused: decision.excused }, 'excused', clock);
 }
 
 /** A due time of the student's own, earlier or later; null takes it back. */
@@ -116,11 +124,10 @@ export async function extendDue(
   input: { studentId: string; assignmentId: string; dueAt: string | null; note: string },
   clock: Clock = systemClock,
 ): Promise<Result<null>> {
-  const parsed = read(extensionSchema, input);
-  const classId = await classFor(viewer, input.studentId, input.assignmentId);
-  if (classId === null) return notFound();
+  const parsed = await read(viewer, extensionSchema, input);
   if (!parsed.ok) return parsed;
-  const { studentId, assignmentId, dueAt, note: reason } = parsed.value;
+  const { classId, decision } = parsed.value;
+  const { studentId, assignmentId, dueAt, note: reason } = decision;
   await db().$transaction(async (transaction) => {
     const where = { assignmentId_studentId: { assignmentId, studentId } };
     const before = await transaction.extension.findUnique({ where, select: { dueAt: true } });

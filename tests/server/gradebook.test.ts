@@ -1,5 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, test } from 'vitest';
+import type { Viewer } from '@/lib/auth/policy';
 import { getAttemptResult, submitAttempt, listStudentAssignments } from '@/lib/data/attempts';
 import type { AssignmentPolicy } from '@/lib/data/assignment-input';
 import { db } from '@/lib/data/db';
@@ -211,6 +212,8 @@ describe('decisions of the teacher', () => {
       (item) => item.assignmentId === assignmentId,
     );
     expect(listed).toMatchObject({ mark: 75, state: 'complete' });
+    const shown = await getAttemptResult(school.ann, attemptId, monday);
+    expect(shown).toMatchObject({ mark: 40, markByHand: 75 });
     expect((await db().mark.findMany({ where: { attemptId } })).map(({ total }) => total)).toEqual([
       40,
     ]);
@@ -222,6 +225,7 @@ describe('decisions of the teacher', () => {
       overridden: false,
       state: 'not-yet',
     });
+    expect((await getAttemptResult(school.ann, attemptId, monday))?.markByHand).toBeNull();
 
     const audit = await db().audit.findMany({
       where: {
@@ -271,6 +275,31 @@ describe('decisions of the teacher', () => {
     );
     expect(codeOf(await excuse(school.owner, { ...target, note: 'x' }))).toBe('not-found');
   });
+});
+
+test.each([
+  ['a mark', overrideMark],
+  ['an excuse', excuse],
+  ['a due time', extendDue],
+])('%s for nobody that can be named is not found, whatever else is wrong', async (_, decision) => {
+  const assignmentId = await published(school);
+  const { studentId } = school.ben;
+  const sent: unknown[] = [
+    { studentId: { not: '' }, assignmentId, note: 'x' },
+    { studentId, assignmentId: { contains: '' }, note: 'x' },
+    { studentId: null, assignmentId: 7 },
+    {},
+  ];
+  // As a request brings it: the server cannot know what the types promise.
+  const call = async (viewer: Viewer, input: unknown): Promise<unknown> => {
+    const answer: unknown = await Reflect.apply(decision, undefined, [viewer, input]);
+    return answer;
+  };
+  const notFound = { ok: false, problem: { code: 'not-found' } };
+  for (const input of sent) expect(await call(school.owner, input)).toMatchObject(notFound);
+  const wrong = { studentId, assignmentId, note: '', mark: 'much', dueAt: 'later' };
+  expect(await call(school.owner, wrong)).toMatchObject({ problem: { code: 'bad-input' } });
+  expect(await call(school.stranger, wrong)).toMatchObject(notFound);
 });
 
 test('the record of a student shows every attempt with its raw and its counted mark', async () => {
