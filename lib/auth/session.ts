@@ -4,6 +4,7 @@ import { cache } from 'react';
 import { systemClock } from '../data/clock';
 import { env } from '../data/env';
 import { createTeacherFromInvitation, type NewTeacher } from '../data/invitations';
+import { changePasswordOf } from '../data/passwords';
 import type { Result } from '../data/result';
 import {
   endSessionById,
@@ -106,3 +107,12 @@ export async function listSessions(viewer: Viewer): Promise<SessionSummary[]> {
 
 export const endSession = (viewer: Viewer, id: string): Promise<Result<null>> =>
   endSessionById(viewer, id);
+
+/** The viewer's own; every other session of theirs ends. */
+export async function changePassword(
+  viewer: Viewer,
+  input: { oldPassword: string; newPassword: string },
+): Promise<Result<null>> {
+  const context = { currentToken: await sessionToken(), origin: await tryOrigin() };
+  return changePasswordOf(viewer, input, context);
+}

@@ -3,13 +3,13 @@ import { randomBytes } from 'node:crypto';
 import { z } from 'zod';
 import { classCodeFrom, normaliseClassCode } from '../auth/class-code';
 import { hashSecret, secretMatches } from '../auth/passwords';
-import { canOwnClass, type ClassRole, type Viewer } from '../auth/policy';
+import { canInviteTeacher, canOwnClass, type ClassRole, type Viewer } from '../auth/policy';
 import { beginTry } from '../auth/throttle';
 import { mayWithClass } from './access';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { isUniqueViolation } from './is-unique-violation';
-import { firstField, firstMessage, nameSchema } from './names';
+import { firstField, firstMessage, nameSchema, newPasswordSchema } from './names';
 import { failure, notFound, success, type Result } from './result';
 import { logSecurityEvent } from './security-log';
 import type { TryOrigin } from './sign-in';
@@ -27,6 +27,11 @@ export type InvitationPreview = {
 };
 export type NewTeacher = { token: string; displayName: string; email: string; password: string };
 
+const rolesOf = async (teacherId: string): Promise<ClassRole[]> =>
+  (await db().classMember.findMany({ where: { teacherId }, select: { role: true } })).map(
+    ({ role }) => role,
+  );
+
 /** A one-use token, seven days; the address is built from it by lib/routes. */
 export async function inviteTeacher(
   viewer: Viewer,
@@ -35,7 +40,12 @@ export async function inviteTeacher(
 ): Promise<Result<{ token: string; expiresAt: string }>> {
   if (viewer.kind !== 'teacher') return notFound();
   const { classId } = input;
-  if (classId !== null && !(await mayWithClass(viewer, classId, canOwnClass))) return notFound();
+  const { teacherId } = viewer;
+  const allowed =
+    classId === null
+      ? canInviteTeacher(viewer, await rolesOf(teacherId))
+      : await mayWithClass(viewer, classId, canOwnClass);
+  if (!allowed) return notFound();
   const token = newToken();
   const now = clock.now();
   const expiresAt = new Date(now.getTime() + invitationDays * day);
@@ -45,12 +55,12 @@ export async function inviteTeacher(
       tokenHash: tokenHashOf(token),
       classId,
       role: classId === null ? null : input.role,
-      invitedById: viewer.teacherId,
+      invitedById: teacherId,
       createdAt: now,
       expiresAt,
     },
   });
-  await logSecurityEvent('invitation-made', viewer.teacherId, clock);
+  await logSecurityEvent('invitation-made', teacherId, clock);
   return success({ token, expiresAt: expiresAt.toISOString() });
 }
 
@@ -119,10 +129,7 @@ const newTeacherSchema = z.object({
     .trim()
     .toLowerCase()
     .pipe(z.email({ error: 'This is not an e-mail address.' }).max(254)),
-  password: z
-    .string()
-    .min(12, 'Use at least 12 characters: a short sentence is easy to remember.')
-    .max(512, 'Use at most 512 characters.'),
+  password: newPasswordSchema,
 });
 
 const invitationRefused = () =>

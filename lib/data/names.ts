@@ -28,3 +28,9 @@ export const firstField = (error: z.ZodError): string | undefined => {
   const path = error.issues[0]?.path.join('.');
   return path === '' ? undefined : path;
 };
+
+/** A teacher's new password. Length alone counts: no rule about the kinds of characters. */
+export const newPasswordSchema = z
+  .string()
+  .min(12, 'Use at least 12 characters: a short sentence is easy to remember.')
+  .max(512, 'Use at most 512 characters.');

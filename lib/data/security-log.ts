@@ -10,7 +10,8 @@ export type SecurityEventKind =
   | 'session-ended'
   | 'cards-issued'
   | 'invitation-made'
-  | 'teacher-created';
+  | 'teacher-created'
+  | 'password-changed';
 
 /** `subject`: a teacher's, student's or class's id, null when nobody was recognised. No addresses. */
 export async function logSecurityEvent(

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Viewer } from '@/lib/auth/policy';
 import { getClass } from '@/lib/data/classes';
 import { db } from '@/lib/data/db';
 import {
@@ -90,6 +91,19 @@ describe('an invitation', () => {
     );
     const signIn = { email: 'co@school.example', password: 'a short sentence' };
     expect(valueOf(await checkPassword(signIn, origin)).teacherId).toBe(teacherId);
+  });
+
+  test('to an account without a class comes from whoever teaches, never from a mere observer', async () => {
+    const school = await makeSchool();
+    const invited = (viewer: Viewer) =>
+      inviteTeacher(viewer, { classId: null, role: 'teacher' }, monday);
+    for (const viewer of [school.observer, school.ann, school.anonymous]) {
+      expect(codeOf(await invited(viewer))).toBe('not-found');
+    }
+    for (const viewer of [school.owner, school.colleague]) {
+      const { token } = valueOf(await invited(viewer));
+      expect(await readInvitation(token, monday)).toMatchObject({ className: null, role: null });
+    }
   });
 
   test('takes a teacher with an account in by that account, never without its password', async () => {

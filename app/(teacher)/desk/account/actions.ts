@@ -2,7 +2,7 @@
 
 import { revalidatePath } from 'next/cache';
 import { z } from 'zod';
-import { getViewer, endSession } from '@/lib/auth/session';
+import { changePassword, endSession, getViewer } from '@/lib/auth/session';
 import { inviteTeacher } from '@/lib/data/invitations';
 import { failure, type Result } from '@/lib/data/result';
 import { routes } from '@/lib/routes';
@@ -16,6 +16,20 @@ export async function endOne(_before: FormAnswer, formData: FormData): Promise<F
   if (!ended.ok) return refused(ended.problem, {});
   revalidatePath(routes.teacher.account());
   return done('Signed out there.');
+}
+
+const passwordsSchema = z.object({ oldPassword: z.string(), newPassword: z.string() });
+
+export async function changeOwnPassword(
+  _before: FormAnswer,
+  formData: FormData,
+): Promise<FormAnswer> {
+  const form = readForm(passwordsSchema, formData);
+  if (!form.ok) return { ...form.answer, kept: {} };
+  const changed = await changePassword(await getViewer(), form.value);
+  if (!changed.ok) return refused(changed.problem, {});
+  revalidatePath(routes.teacher.account());
+  return done('Changed. You are signed out everywhere else.');
 }
 
 const invitationSchema = z.object({

@@ -5,10 +5,12 @@ import { zonedTimeText } from '@/components/desk/zoned-time';
 import { PageHeader } from '@/components/ui/page-header';
 import { Panel } from '@/components/ui/panel';
 import { TableFrame } from '@/components/ui/table-frame';
+import { canInviteTeacher } from '@/lib/auth/policy';
 import { getViewer, listSessions } from '@/lib/auth/session';
 import { listClasses } from '@/lib/data/classes';
 import { routes } from '@/lib/routes';
-import { endOne, invite } from './actions';
+import { changeOwnPassword, endOne, invite } from './actions';
+import { ChangePasswordForm } from './change-password-form';
 
 export const metadata: Metadata = { title: 'Account' };
 
@@ -73,9 +75,17 @@ export default async function AccountPage() {
             yours, end it.
           </p>
         </Panel>
-        <Panel title="Invite another teacher">
-          <InviteTeacher classes={owned.map(({ id, name }) => ({ id, name }))} invite={invite} />
+        <Panel title="Change your password">
+          <ChangePasswordForm action={changeOwnPassword} />
         </Panel>
+        {canInviteTeacher(
+          viewer,
+          classes.map(({ role }) => role),
+        ) ? (
+          <Panel title="Invite another teacher">
+            <InviteTeacher classes={owned.map(({ id, name }) => ({ id, name }))} invite={invite} />
+          </Panel>
+        ) : null}
       </div>
     </>
   );
