@@ -26,6 +26,8 @@ export type AttemptResult = {
   latePenalty: number;
   /** The attempt's mark less the late penalty; null when the result is withheld. */
   mark: number | null;
+  /** What a teacher set for the assignment instead; null where none did or the result is withheld. */
+  markByHand: number | null;
   passMark: number | null;
   result: PairResult | null;
   variant: PairVariant;
@@ -59,6 +61,14 @@ export async function getAttemptResult(
   const { policy, ...standing } = standingOf(attempt, clock.now());
   const { feedbackVisible } = standing;
   const mark = canSeeResult(viewer, { ...attempt, feedbackVisible }) ? attempt.marks[0] : undefined;
+  const { id: studentId } = attempt.student;
+  const override =
+    attempt.mode === 'practice' || attempt.assignmentId === null
+      ? null
+      : await db().override.findUnique({
+          where: { studentId_assignmentId: { studentId, assignmentId: attempt.assignmentId } },
+          select: { mark: true },
+        });
   return {
     id: attempt.id,
     mode: attempt.mode,
@@ -66,7 +76,7 @@ export async function getAttemptResult(
     placeName: attempt.placeName,
     kitId: attempt.kitId,
     assignmentId: attempt.assignmentId,
-    studentId: attempt.student.id,
+    studentId,
     studentName: attempt.student.displayName,
     classId: attempt.student.class.id,
     attemptNumber: attempt.number,
@@ -77,6 +87,7 @@ export async function getAttemptResult(
       mark === undefined
         ? null
         : afterPenalty({ raw: mark.total, latePenalty: standing.latePenalty }),
+    markByHand: mark === undefined ? null : (override?.mark ?? null),
     passMark: policy?.passMark ?? null,
     result: mark === undefined ? null : storedResultSchema.parse(mark.result),
     variant: storedVariantSchema.parse(attempt.variant),

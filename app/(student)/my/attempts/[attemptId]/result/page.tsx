@@ -88,12 +88,24 @@ export default async function ResultPage({ params }: ResultPageProps) {
 
 /** The mark of a check with what lateness took; practice has none that counts. */
 function MarkOf({ attempt }: { attempt: AttemptResult }) {
-  const { mode, mark, passMark, late, latePenalty } = attempt;
+  const { mode, mark, markByHand, passMark, late, latePenalty } = attempt;
   if (mode === 'practice' || mark === null) return null;
+  const toPass = passMark === null ? '' : `; ${markText(passMark)} to pass`;
   return (
     <p className="max-w-measure">
-      The mark of this attempt: <strong className="font-semibold">{markText(mark)} of 100</strong>
-      {passMark === null ? '' : `; ${markText(passMark)} to pass`}.
+      {markByHand === null ? (
+        <>
+          The mark of this attempt:{' '}
+          <strong className="font-semibold">{markText(mark)} of 100</strong>
+          {toPass}.
+        </>
+      ) : (
+        <>
+          Your teacher set your mark to{' '}
+          <strong className="font-semibold">{markText(markByHand)}</strong>
+          {toPass}. Computed for this attempt: {markText(mark)}.
+        </>
+      )}
       {late ? (
         <span className="text-caution">
           {' '}
