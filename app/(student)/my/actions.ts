@@ -1,5 +1,6 @@
 'use server';
 
+import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { z } from 'zod';
 import { getViewer } from '@/lib/auth/session';
@@ -11,6 +12,12 @@ const signedOut: StartState = {
   problem: 'You are no longer signed in on this device. Sign in with your card, then try again.',
 };
 
+/** Going back from the lab must show My work as it has become, not the browser's copy of before. */
+function goTo(attemptId: string): never {
+  revalidatePath(routes.student.myWork());
+  redirect(routes.student.attempt(attemptId));
+}
+
 const checkForm = z.object({ assignmentId: z.string().min(1).max(60) });
 
 /** Starts the next attempt of a check, or resumes the open one. */
@@ -18,7 +25,7 @@ export async function startCheck(_: StartState, form: FormData): Promise<StartSt
   const parsed = checkForm.safeParse(Object.fromEntries(form));
   if (!parsed.success) return { problem: 'This page is out of date. Load it again.' };
   const started = await startAttempt(await getViewer(), parsed.data.assignmentId);
-  if (started.ok) redirect(routes.student.attempt(started.value.attemptId));
+  if (started.ok) goTo(started.value.attemptId);
   return started.problem.code === 'not-found' ? signedOut : { problem: started.problem.message };
 }
 
@@ -36,6 +43,6 @@ export async function startPracticeRound(_: StartState, form: FormData): Promise
     ...(assignmentId === undefined ? {} : { assignmentId }),
     ...(kitId === undefined ? {} : { kitId }),
   });
-  if (started.ok) redirect(routes.student.attempt(started.value.attemptId));
+  if (started.ok) goTo(started.value.attemptId);
   return started.problem.code === 'not-found' ? signedOut : { problem: started.problem.message };
 }

@@ -7,7 +7,7 @@ import { TextLink } from '@/components/ui/text-link';
 import type { StudentAssignment } from '@/lib/data/attempts';
 import { routes } from '@/lib/routes';
 import { startCheck, startPracticeRound } from './actions';
-import { attemptsInWords, nextStepOf, type NextStep } from './assignment-standing';
+import { attemptsInWords, isToDo, nextStepOf, type NextStep } from './assignment-standing';
 import { dueInWords } from './due-words';
 import { StartForm } from './start-form';
 
@@ -18,41 +18,47 @@ export function AssignmentCard({ assignment, now }: { assignment: StudentAssignm
   return (
     <article
       aria-labelledby={`assignment-${assignmentId}`}
-      className="rounded-b-lg border border-t-2 border-line border-t-strong bg-panel p-4 sm:p-5"
+      className="grid gap-x-10 gap-y-4 rounded-b-lg border border-t-2 border-line border-t-strong bg-panel p-4 sm:p-5 md:grid-cols-[minmax(0,1fr)_18rem]"
     >
-      <div className="flex flex-wrap items-baseline justify-between gap-x-4">
+      <div>
         <h3 id={`assignment-${assignmentId}`} className="text-lg font-semibold">
           {title}
         </h3>
-        <GradebookStateMark state={assignment.state} />
-      </div>
-      <p className="text-sm text-soft">
-        {dueInWords(assignment.dueAt, assignment.dueTimeZone, now)}
-        {placeName === '' ? '' : ` · the sky of ${placeName}`} · {attemptsInWords(assignment)}
-      </p>
-      <Standing assignment={assignment} />
-      <StepSaid step={step} />
-      <div className="mt-4 flex flex-wrap items-start gap-3">
-        <StepButton step={step} assignmentId={assignmentId} />
-        <StartForm
-          action={startPracticeRound}
-          values={{ assignmentId }}
-          label="Practise under this sky"
-          variant="quiet"
-        />
-        {lastSubmittedAttemptId === null ? null : (
-          <LinkButton href={routes.student.attemptResult(lastSubmittedAttemptId)}>
-            See how it came out
-          </LinkButton>
-        )}
-      </div>
-      {lessonSlug === null ? null : (
-        <p className="mt-3 text-sm">
-          <TextLink href={routes.lessons.one(lessonSlug)}>
-            {assignment.state === 'not-started' ? 'Read the lesson first' : 'Read the lesson again'}
-          </TextLink>
+        <p className="text-sm text-soft">
+          {dueInWords(assignment.dueAt, assignment.dueTimeZone, now)}
+          {placeName === '' ? '' : ` · the sky of ${placeName}`} · {attemptsInWords(assignment)}
         </p>
-      )}
+        <StepSaid step={step} />
+      </div>
+      <div className="space-y-2 md:col-start-2 md:row-span-2 md:row-start-1">
+        <GradebookStateMark state={assignment.state} />
+        <Standing assignment={assignment} />
+      </div>
+      <div className="self-end">
+        <div className="flex flex-wrap items-start gap-3">
+          <StepButton
+            step={step}
+            assignmentId={assignmentId}
+            variant={isToDo(assignment, now) ? 'primary' : 'quiet'}
+          />
+          <StartForm
+            action={startPracticeRound}
+            values={{ assignmentId }}
+            label="Practise under this sky"
+            variant="quiet"
+          />
+        </div>
+        <p className="mt-3 flex flex-wrap gap-x-6 gap-y-1 text-sm">
+          {lastSubmittedAttemptId === null || !assignment.feedbackVisible ? null : (
+            <TextLink href={routes.student.attemptResult(lastSubmittedAttemptId)}>
+              See how it came out
+            </TextLink>
+          )}
+          {lessonSlug === null ? null : (
+            <TextLink href={routes.lessons.one(lessonSlug)}>Read the lesson</TextLink>
+          )}
+        </p>
+      </div>
     </article>
   );
 }
@@ -61,19 +67,17 @@ function Standing({ assignment }: { assignment: StudentAssignment }): ReactNode 
   const { mark, passMark, feedbackVisible, lastSubmittedAttemptId } = assignment;
   if (mark !== null) {
     return (
-      <div className="mt-3 max-w-sm">
-        <Meter
-          value={mark}
-          label="Your mark"
-          valueText={`${markText(mark)} of 100`}
-          markAt={passMark}
-          markLabel={`${markText(passMark)} to pass`}
-        />
-      </div>
+      <Meter
+        value={mark}
+        label="Your mark"
+        valueText={`${markText(mark)} of 100`}
+        markAt={passMark}
+        markLabel={`${markText(passMark)} to pass`}
+      />
     );
   }
   if (lastSubmittedAttemptId !== null && !feedbackVisible) {
-    return <p className="mt-3">Handed in. Your teacher shows marks later.</p>;
+    return <p>Handed in. Your teacher shows marks later.</p>;
   }
   return null;
 }
@@ -94,7 +98,16 @@ function StepSaid({ step }: { step: NextStep }): ReactNode {
   }
 }
 
-function StepButton({ step, assignmentId }: { step: NextStep; assignmentId: string }): ReactNode {
+function StepButton({
+  step,
+  assignmentId,
+  variant,
+}: {
+  step: NextStep;
+  assignmentId: string;
+  /** 'primary' for what must still be done. */
+  variant: 'primary' | 'quiet';
+}): ReactNode {
   switch (step.kind) {
     case 'go-on':
       return (
@@ -108,7 +121,7 @@ function StepButton({ step, assignmentId }: { step: NextStep; assignmentId: stri
           action={startCheck}
           values={{ assignmentId }}
           label={step.again ? 'Take the check again' : 'Start the check'}
-          variant={step.again ? 'quiet' : 'primary'}
+          variant={variant}
         />
       );
     case 'too-late':

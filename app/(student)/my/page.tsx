@@ -9,7 +9,7 @@ import { listStudentAssignments, type StudentAssignment } from '@/lib/data/attem
 import { systemClock } from '@/lib/data/clock';
 import { routes } from '@/lib/routes';
 import { AssignmentCard } from './assignment-card';
-import { isToDo } from './assignment-standing';
+import { isToDo, nextStepOf } from './assignment-standing';
 import { PracticePanel } from './practice-panel';
 
 export const metadata: Metadata = { title: 'My work' };
@@ -24,7 +24,7 @@ export default async function MyWorkPage() {
     <>
       <PageHeader
         title={viewer.kind === 'anonymous' ? 'My work' : `Good to see you, ${viewer.displayName}`}
-        lead={leadOf(toDo.length)}
+        lead={leadOf(toDo.length, assignments.length > 0)}
       />
       <div className="grid gap-10">
         <section aria-labelledby="to-do">
@@ -34,7 +34,10 @@ export default async function MyWorkPage() {
           {toDo.length > 0 ? (
             <Cards assignments={toDo} now={now} />
           ) : (
-            <NothingToDo anythingAtAll={assignments.length > 0} />
+            <NothingToDo
+              anythingAtAll={assignments.length > 0}
+              checkLeft={others.some((one) => nextStepOf(one, now).kind === 'start')}
+            />
           )}
         </section>
         <PracticePanel
@@ -44,7 +47,7 @@ export default async function MyWorkPage() {
         {others.length === 0 ? null : (
           <section aria-labelledby="done">
             <h2 id="done" className="mb-3 text-xl font-semibold">
-              Done and over
+              Handed in or over
             </h2>
             <Cards assignments={others} now={now} />
           </section>
@@ -55,8 +58,8 @@ export default async function MyWorkPage() {
   );
 }
 
-function leadOf(toDo: number): string {
-  if (toDo === 0) return 'Nothing is waiting for you.';
+function leadOf(toDo: number, anythingAtAll: boolean): string | undefined {
+  if (toDo === 0) return anythingAtAll ? 'Nothing must be done now.' : undefined;
   return toDo === 1
     ? 'One thing is waiting for you.'
     : `${String(toDo)} things are waiting for you.`;
@@ -74,15 +77,22 @@ function Cards({ assignments, now }: { assignments: readonly StudentAssignment[]
   );
 }
 
-function NothingToDo({ anythingAtAll }: { anythingAtAll: boolean }) {
+function NothingToDo({
+  anythingAtAll,
+  checkLeft,
+}: {
+  anythingAtAll: boolean;
+  /** A check could be taken again. */
+  checkLeft: boolean;
+}) {
   return (
     <EmptyState
-      title={anythingAtAll ? 'All done' : 'Your teacher has not set anything yet'}
+      title={anythingAtAll ? 'Nothing must be done now' : 'Your teacher has not set anything yet'}
       action={<LinkButton href={routes.lessons.choosingAlignmentStars()}>Read a lesson</LinkButton>}
     >
       <p>
         {anythingAtAll
-          ? 'You may still practise, and read the lessons again.'
+          ? `What you have handed in is below${checkLeft ? ', with what you may try again' : ''}. You may always practise and read the lessons.`
           : 'What your teacher sets will be here, with the time when it is due. Until then, practise as often as you like.'}
       </p>
     </EmptyState>
