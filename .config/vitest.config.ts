@@ -18,6 +18,8 @@ export default defineConfig({
   test: {
     // Two cores: more workers than that only get in each other's way.
     maxWorkers: 2,
+    // Says that a test hangs, not that a machine is busy.
+    testTimeout: 30_000,
     projects: [
       {
         extends: true,
