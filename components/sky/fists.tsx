@@ -21,7 +21,7 @@ function drawFist(pen: CanvasRenderingContext2D, count: number): void {
   pen.scale(scale, scale);
   pen.lineWidth = 1.8;
   pen.lineJoin = 'round';
-  pen.fillStyle = 'rgba(240, 205, 150, 0.1)';
+  pen.fillStyle = 'rgba(240, 205, 150, 0.05)';
   pen.strokeStyle = 'rgba(244, 214, 166, 0.85)';
   const outline = new Path2D(fistOutline);
   pen.fill(outline);

@@ -44,7 +44,7 @@ export function SkyScene(props: SkySceneProps) {
       <LookAround view={view} />
       <SkyDome frame={frame} />
       {props.showFigures ? (
-        <ConstellationFigures catalogue={props.catalogue} frame={frame} />
+        <ConstellationFigures catalogue={props.catalogue} frame={frame} lights={stars} />
       ) : null}
       <Stars lights={stars} view={view} lookedAt={props.lookedAt} />
       <Planets lights={planets} view={view} />

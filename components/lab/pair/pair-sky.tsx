@@ -1,6 +1,7 @@
 'use client';
 
 import { useEffect, useMemo, useState } from 'react';
+import { fullestSideDeg } from '@/components/sky/fullest-side';
 import { projectToScreen } from '@/components/sky/project';
 import { SkySurface } from '@/components/sky/sky-surface';
 import { SkyView } from '@/components/sky/sky-view';
@@ -9,14 +10,13 @@ import type { PairLabModel } from './use-pair-lab';
 
 type PairSkyProps = { lab: PairLabModel; figuresOffered: boolean; onLost: () => void };
 
-/** Faces the given or proposed star, else the side of the sky where stars cross highest. */
+/** Faces the given or proposed star, else the side of the sky with most bright lights. */
 function startView(lab: PairLabModel): SkyView {
   const hip = lab.sky.givenHip ?? lab.proposalHip;
   const place = hip === null ? null : lab.placeOf(`hip-${hip}`);
   if (place !== null) return new SkyView(place);
-  // The last number of the frame's matrix is the sine of the latitude.
-  const northern = (lab.sky.frame.icrsToLocal[8] ?? 1) >= 0;
-  return new SkyView({ azimuthDeg: northern ? 180 : 0, altitudeDeg: 23 });
+  // Low enough for the horizon and its signposts to be read as ground.
+  return new SkyView({ azimuthDeg: fullestSideDeg(lab.lights), altitudeDeg: 18 });
 }
 
 /** The drawn sky with what the lab points out in it. */
