@@ -15,13 +15,18 @@ function letterOf(index: number): string {
 }
 
 export type LabelledLight = SkyLight & {
-  /** Tells nothing about what it is: lights are lettered round the horizon from north. */
+  /**
+   * Tells nothing about what it is: lights are lettered round the horizon from north, those of the
+   * shortest list first, so that its letters follow one another.
+   */
   letter: string;
   /** 'first': among the brightest. 'more': listed on request. 'neighbour': only beside a kept star. */
   listed: 'first' | 'more' | 'neighbour';
 };
 
-/** Lights for the table, lettered and sorted by direction; those too faint to list come last. */
+const listOrder: readonly LabelledLight['listed'][] = ['first', 'more', 'neighbour'];
+
+/** Lights for the table, lettered and sorted by direction within each list. */
 export function labelledLights(
   brightestFirst: readonly SkyLight[],
   always: readonly SkyObjectId[] = [],
@@ -35,8 +40,7 @@ export function labelledLights(
     })
     .sort(
       (a, b) =>
-        Number(a.listed === 'neighbour') - Number(b.listed === 'neighbour') ||
-        a.azimuthDeg - b.azimuthDeg,
+        listOrder.indexOf(a.listed) - listOrder.indexOf(b.listed) || a.azimuthDeg - b.azimuthDeg,
     )
     .map((light, index) => ({ ...light, letter: letterOf(index) }));
 }

@@ -44,6 +44,9 @@ export function PairOutcome({
       {late ? (
         <Notice tone="caution" title="It came after the due time">
           Your teacher sees when it arrived.
+          {result === null
+            ? ' What that takes off your mark will be named with the mark.'
+            : ' The mark here is the one before any deduction for that. The deduction is named in My work, under “See how it came out”.'}
         </Notice>
       ) : null}
       {result === null ? (

@@ -82,7 +82,7 @@ export function PairTable({ lab }: { lab: PairLabModel }) {
       <TableFrame
         caption={
           near === null
-            ? `${rows.length} lights, from north round through east`
+            ? `${rows.length} lights, from north round through east. A light keeps its letter in every list`
             : `${rows.length} lights near ${lab.nameOf(near.id)}, the nearest first`
         }
         className="max-h-none lg:max-h-[75dvh]"

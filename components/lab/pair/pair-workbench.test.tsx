@@ -50,16 +50,24 @@ const sky: PairLabSky = {
   eyepiece: scenario.eyepiece,
 };
 
+const scrolledTo = vi.fn();
 // jsdom has no WebGL: the lab opens with the table, as it does in a browser without it.
 beforeEach(() => {
   vi.spyOn(HTMLCanvasElement.prototype, 'getContext').mockReturnValue(null);
   vi.spyOn(window, 'scrollTo').mockImplementation(() => undefined);
+  // jsdom lays nothing out and has no such function.
+  Element.prototype.scrollIntoView = scrolledTo;
   window.sessionStorage.clear();
 });
 afterEach(() => {
   cleanup();
   vi.restoreAllMocks();
 });
+
+/** A … Z, AA, AB … */
+const letterOf = (index: number): string =>
+  (index < 26 ? '' : String.fromCharCode(64 + Math.floor(index / 26))) +
+  String.fromCharCode(65 + (index % 26));
 
 function open(props: Partial<PairLabProps> = {}) {
   const onSubmit = vi.fn<SubmitPair>(() =>
@@ -96,6 +104,9 @@ test('the table gives no names away and lists some sixty lights at first', async
   open();
   const radios = await screen.findAllByRole('radio');
   expect(radios.length).toBeLessThanOrEqual(60);
+  const letters = radios.map((radio) => radio.closest('label')?.textContent);
+  const order = Array.from({ length: radios.length }, (_, index) => letterOf(index));
+  expect(letters).toEqual(order);
   for (const name of ['Capella', 'Vega', 'Deneb', 'Saturn', 'Jupiter'])
     expect(screen.queryByText(name)).toBeNull();
 });
@@ -145,7 +156,11 @@ test('after a lost connection the same answer goes out again under the same key'
   await user.click(screen.getByRole('button', { name: 'Tonight has no good pair' }));
   await user.click(screen.getByRole('button', { name: 'Submit' }));
   expect(await screen.findByText(/kept on this device/)).toBeTruthy();
-  await user.click(screen.getByRole('button', { name: 'Send again' }));
+  const again = screen.getByRole('button', { name: 'Send again' });
+  expect(scrolledTo.mock.contexts.some((box) => box instanceof Node && box.contains(again))).toBe(
+    true,
+  );
+  await user.click(again);
   await screen.findByRole('heading', { name: 'Your answer has arrived' });
   const keys = onSubmit.mock.calls.map(([input]) => input.idempotencyKey);
   expect(keys).toHaveLength(2);
@@ -176,11 +191,12 @@ test('a light that does not twinkle cannot be kept as a star', async () => {
 test('the panel folds to one line and unfolds', async () => {
   const { user } = open();
   const fold = screen.getByRole('button', { name: /Choose your first star/ });
-  expect(fold.getAttribute('aria-expanded')).toBe('true');
-  await user.click(fold);
+  // The table is open, and on a phone its rows must show.
   expect(fold.getAttribute('aria-expanded')).toBe('false');
   await user.click(fold);
   expect(fold.getAttribute('aria-expanded')).toBe('true');
+  await user.click(fold);
+  expect(fold.getAttribute('aria-expanded')).toBe('false');
 });
 
 test('hints come one at a time in practice and not at all in a check', async () => {

@@ -57,7 +57,9 @@ export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }
   const saving = useDraftSaving({ attemptKey, nextSequence, save: props.onSave });
   const [start] = useState(() => draftLeftBehind(attemptKey, nextSequence) ?? props.draft);
   const bench = usePairLab({ sky, catalogue, draft: start, onDraft: saving.push });
-  const [sheetOpen, setSheetOpen] = useState(true);
+  const [drawable, setDrawable] = useState(webglAvailable);
+  // On a phone the sheet would leave the table two rows.
+  const [sheetOpen, setSheetOpen] = useState(drawable);
   const lab: PairLabModel = {
     ...bench,
     look: (light) => {
@@ -65,7 +67,6 @@ export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }
       if (light !== null) setSheetOpen(true);
     },
   };
-  const [drawable, setDrawable] = useState(webglAvailable);
   const [wantedView, setView] = useState<LabView>('sky');
   const view = drawable ? wantedView : 'table';
 
@@ -97,13 +98,18 @@ export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }
     );
   }
   const saveText = saveInWords(saving.saveState);
+  const changeView = (next: LabView): void => {
+    setView(next);
+    setSheetOpen(next === 'sky');
+  };
   const lost = (): void => {
     setDrawable(false);
+    setSheetOpen(false);
   };
   return (
-    <div className="relative flex h-[calc(100dvh-7rem)] min-h-[32rem] flex-col overflow-hidden lg:grid lg:h-[calc(100dvh-4.6rem)] lg:grid-cols-[minmax(0,1fr)_24rem]">
+    <div className="relative flex h-[calc(100dvh-7rem-var(--offline-bar,0px))] min-h-[32rem] flex-col overflow-hidden lg:grid lg:h-[calc(100dvh-4.6rem-var(--offline-bar,0px))] lg:grid-cols-[minmax(0,1fr)_24rem]">
       <div className="flex min-h-0 flex-1 flex-col">
-        <ViewSwitch view={view} drawable={drawable} onChange={setView} />
+        <ViewSwitch view={view} drawable={drawable} onChange={changeView} />
         {drawable ? null : <p className="bg-caution-soft px-4 py-2 text-sm">{noWebgl}</p>}
         <div
           className="relative min-h-0 flex-1"

@@ -1,5 +1,6 @@
 'use client';
 
+import { useEffect, useRef } from 'react';
 import { Button } from '@/components/ui/button';
 import { Notice } from '@/components/ui/notice';
 import type { SendState } from './submission-sender';
@@ -9,8 +10,21 @@ type SendingBoxProps = { state: SendState; mode: 'practice' | 'check'; onSend: (
 /** The button that sends the answer, and what became of it. */
 export function SendingBox({ state, mode, onSend }: SendingBoxProps) {
   const sending = state.state === 'sending';
+  const failed = state.state === 'no-answer' || state.state === 'refused';
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    // What came of pressing the button must not stay below the panel's edge.
+    if (failed) box.current?.scrollIntoView({ block: 'nearest' });
+  }, [failed]);
   return (
-    <div className="space-y-3">
+    <div ref={box} className="space-y-3">
+      <Button variant="primary" size="large" className="w-full" busy={sending} onClick={onSend}>
+        {state.state === 'no-answer'
+          ? 'Send again'
+          : mode === 'check'
+            ? 'Submit'
+            : 'Show how good it is'}
+      </Button>
       {state.state === 'no-answer' ? (
         <Notice tone="caution" title="No connection" live="alert">
           Your answer is kept on this device. Send it again when the connection is back: it counts
@@ -22,13 +36,6 @@ export function SendingBox({ state, mode, onSend }: SendingBoxProps) {
           {state.message}
         </Notice>
       ) : null}
-      <Button variant="primary" size="large" className="w-full" busy={sending} onClick={onSend}>
-        {state.state === 'no-answer'
-          ? 'Send again'
-          : mode === 'check'
-            ? 'Submit'
-            : 'Show how good it is'}
-      </Button>
     </div>
   );
 }

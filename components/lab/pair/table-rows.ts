@@ -51,6 +51,7 @@ export function tableRows(
         filter.direction === 'all' || nearestSignpost(light.azimuthDeg).word === filter.direction
       );
     })
+    .sort((a, b) => a.azimuthDeg - b.azimuthDeg)
     .map((light) => ({ light, fistsAway: null }));
 }
 
