@@ -3,6 +3,7 @@ import {
   CircleAlert,
   CircleDashed,
   CircleDot,
+  CircleSlash,
   Clock,
   CornerDownLeft,
   Hourglass,
@@ -21,7 +22,7 @@ const icons: Readonly<Record<GradebookState, LucideIcon>> = {
   missing: CircleAlert,
   excused: Minus,
   'needs-sign-off': Hourglass,
-  'not-yet': Hourglass,
+  'not-yet': CircleSlash,
   complete: Check,
   returned: CornerDownLeft,
 };

@@ -11,7 +11,7 @@ export const gradebookStateText: Readonly<
   missing: { word: 'missing', meaning: 'past the due time, nothing submitted, not excused' },
   excused: { word: 'excused', meaning: 'does not count, by your word' },
   'needs-sign-off': { word: 'needs sign-off', meaning: 'waits for you at the telescope' },
-  'not-yet': { word: 'not yet', meaning: 'below the pass mark' },
+  'not-yet': { word: 'not yet passed', meaning: 'below the pass mark' },
   complete: { word: 'complete', meaning: 'the pass mark is reached' },
   returned: { word: 'returned', meaning: 'feedback has been released' },
 };

@@ -14,6 +14,7 @@ import {
   criterionInWords,
   errorInWords,
   hitRateInWords,
+  noGeometryInWords,
   ofHundred,
 } from './pair-result-words';
 
@@ -22,10 +23,17 @@ type PairResultViewProps = {
   sky: PairLabSky;
   /** The stars of the picture's background; without them only the pairs are drawn. */
   stars?: readonly SkyPictureStar[];
+  /** Where the page shows the mark already, it need not stand here again. */
+  markShownAbove?: boolean;
 };
 
 /** What came of a choice: the mark and why, each star, the pair beside the best, over the whole sky. */
-export function PairResultView({ result, sky, stars = [] }: PairResultViewProps) {
+export function PairResultView({
+  result,
+  sky,
+  stars = [],
+  markShownAbove = false,
+}: PairResultViewProps) {
   const hits = hitRateInWords(result);
   const fieldArcmin = fieldRadiusArcmin(sky.telescope, sky.eyepiece);
   return (
@@ -36,11 +44,13 @@ export function PairResultView({ result, sky, stars = [] }: PairResultViewProps)
             <p className="text-lg leading-snug font-semibold">
               {adviceInWords(result.advice, result)}
             </p>
-            <Meter
-              value={result.total}
-              label="Mark"
-              valueText={`${markText(result.total)} of 100`}
-            />
+            {markShownAbove ? null : (
+              <Meter
+                value={result.total}
+                label="Mark"
+                valueText={`${markText(result.total)} of 100`}
+              />
+            )}
             {hits === null ? null : <p>{hits}</p>}
           </div>
           <PairFiguresTable result={result} />
@@ -98,7 +108,9 @@ function PairFiguresTable({ result: { chosen, best } }: { result: PairResult }) 
   return (
     <div className="table-frame overflow-x-auto">
       <table>
-        <caption className="sr-only">The chosen pair beside the best one</caption>
+        <caption className="sr-only">
+          {columns.length === 2 ? 'The chosen pair beside the best one' : columns[0]?.title}
+        </caption>
         <thead>
           <tr>
             <td />
@@ -140,14 +152,22 @@ function MarkTable({ result }: { result: PairResult }) {
           </tr>
         </thead>
         <tbody>
-          {result.criteria.map((criterion) => (
-            <tr key={criterion.id}>
-              <th scope="row">{criterionInWords(criterion, result)}</th>
-              <td className="number">
-                {markText(criterion.earned)} of {criterion.possible}
-              </td>
-            </tr>
-          ))}
+          {result.criteria.map((criterion) => {
+            const reason = noGeometryInWords(criterion, result);
+            return (
+              <tr key={criterion.id}>
+                <th scope="row">
+                  {criterionInWords(criterion, result)}
+                  {reason === null ? null : (
+                    <span className="block text-sm font-normal text-soft">{reason}</span>
+                  )}
+                </th>
+                <td className="number">
+                  {markText(criterion.earned)} of {criterion.possible}
+                </td>
+              </tr>
+            );
+          })}
         </tbody>
       </table>
     </div>

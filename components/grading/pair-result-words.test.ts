@@ -6,6 +6,7 @@ import {
   cautionInWords,
   errorInWords,
   hitRateInWords,
+  noGeometryInWords,
   reasonInWords,
 } from './pair-result-words';
 
@@ -73,6 +74,39 @@ const advice: readonly [PairAdvice, readonly string[]][] = [
 test.each(advice)('the advice %o names what it is about', (code, parts) => {
   const words = adviceInWords(code, { stars: [star], best: null });
   for (const part of parts) expect(words).toContain(part);
+});
+
+describe('nothing for how the two lie', () => {
+  const none = { id: 'geometry', earned: 0, possible: 50 } as const;
+  const pair: PairFigures = {
+    stars: [1, 2],
+    names: ['A', 'B'],
+    positions: [star, star],
+    separationDeg: 60,
+    expectedErrorArcmin: 12,
+    hitRate: 0.4,
+  };
+
+  test.each([
+    [
+      [
+        { ...star, usable: true },
+        { ...star, usable: false },
+      ],
+      pair,
+      'both stars may serve',
+    ],
+    [[{ ...star, usable: true }], null, 'no two stars'],
+    [[{ ...star, usable: true }], pair, 'half the best share'],
+  ])('is explained (%#)', (stars, best, reason) => {
+    expect(noGeometryInWords(none, { stars, best })).toContain(reason);
+  });
+
+  test('needs no explaining where something is earned, or beside another part', () => {
+    const lacking = { stars: [{ ...star, usable: false }], best: null };
+    expect(noGeometryInWords({ ...none, earned: 1 }, lacking)).toBeNull();
+    expect(noGeometryInWords({ ...none, id: 'first-star' }, lacking)).toBeNull();
+  });
 });
 
 describe('figures', () => {

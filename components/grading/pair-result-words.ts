@@ -99,6 +99,17 @@ export function criterionInWords(
   }
 }
 
+/** Why two stars earn nothing for how they lie to each other; null where they earn something. */
+export function noGeometryInWords(
+  { id, earned }: PairCriterion,
+  { stars, best }: Pick<PairResult, 'stars' | 'best'>,
+): string | null {
+  if (id !== 'geometry' || earned > 0) return null;
+  if (stars.some(({ usable }) => !usable)) return 'counts only when both stars may serve';
+  if (best === null) return 'tonight no two stars would do';
+  return 'none at half the best share of targets or less';
+}
+
 /** "82 of 100 targets would be in the eyepiece; with the best pair, 97." */
 export function hitRateInWords({
   chosen,

@@ -96,6 +96,7 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
               result={result}
               sky={pairLabSky(variant, { kitName, placeName: attempt.placeName })}
               stars={skyPictureStars(loadCatalogue(), variant.frame)}
+              markShownAbove
             />
           </section>
         )}
