@@ -1,6 +1,6 @@
 'use client';
 
-import { useState, type ComponentProps, type ReactNode } from 'react';
+import { useRef, useState, type ComponentProps, type ReactNode } from 'react';
 import { forgetDraft } from '@/components/lab/pair/kept-draft';
 import { PairLab } from '@/components/lab/pair/pair-lab';
 import { Button } from '@/components/ui/button';
@@ -34,33 +34,53 @@ const interruptionOf = (problem: Problem): Interruption | null =>
 export function AttemptLab({ save, send, resultAddress, ...lab }: AttemptLabProps) {
   const [interruption, setInterruption] = useState<Interruption | null>(null);
 
+  const sentFromHere = useRef(false);
+
   async function watched<T>(answer: Promise<Result<T>>): Promise<Result<T>> {
     const result = await answer;
-    if (!result.ok) setInterruption(interruptionOf(result.problem));
+    // A draft that comes in after its own answer is refused too; the result stays on the screen.
+    if (!result.ok && !sentFromHere.current) setInterruption(interruptionOf(result.problem));
     return result;
   }
 
+  const notice =
+    interruption === null ? null : (
+      <div className="mx-auto max-w-[44rem]">
+        <InterruptionNotice
+          interruption={interruption}
+          resultAddress={resultAddress}
+          onLoadNewest={() => {
+            // What this window kept is older than what the server has.
+            forgetDraft(lab.attemptKey);
+            window.location.reload();
+          }}
+        />
+      </div>
+    );
+  // Nothing chosen here could be sent any more: a lab that still answers would be a pretence.
+  if (interruption === 'already-submitted' || interruption === 'not-found')
+    return (
+      <div className="px-4 py-8 sm:px-6">
+        <h1 className="sr-only">Pick the pair</h1>
+        {notice}
+      </div>
+    );
+
   return (
     <div className="relative">
-      {interruption === null ? null : (
+      {notice === null ? null : (
         <div className="fixed inset-x-0 top-0 z-40 bg-page p-3 shadow-[0_2px_0_var(--line)] sm:p-4">
-          <div className="mx-auto max-w-[44rem]">
-            <InterruptionNotice
-              interruption={interruption}
-              resultAddress={resultAddress}
-              onLoadNewest={() => {
-                // What this window kept is older than what the server has.
-                forgetDraft(lab.attemptKey);
-                window.location.reload();
-              }}
-            />
-          </div>
+          {notice}
         </div>
       )}
       <PairLab
         {...lab}
         onSave={(input) => watched(save(input))}
-        onSubmit={(input) => watched(send(input))}
+        onSubmit={async (input) => {
+          const answer = await watched(send(input));
+          if (answer.ok) sentFromHere.current = true;
+          return answer;
+        }}
       />
     </div>
   );

@@ -1,0 +1,69 @@
+import { cleanup, render, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, expect, test, vi } from 'vitest';
+import type { PairLabProps } from '@/components/lab/pair/pair-lab-props';
+import { emptyPairDraft } from '@/lib/grading/pair-submission';
+import { AttemptLab } from './attempt-lab';
+
+// The lab itself has tests of its own; here it is two buttons that send.
+vi.mock('@/components/lab/pair/pair-lab', () => ({
+  PairLab: ({ onSave, onSubmit }: PairLabProps) => (
+    <>
+      <button onClick={() => void onSave?.({ sequence: 1, draft: emptyPairDraft })}>save</button>
+      <button
+        onClick={() =>
+          void onSubmit({ submission: { kind: 'none-usable' }, idempotencyKey: 'key' })
+        }
+      >
+        submit
+      </button>
+    </>
+  ),
+}));
+afterEach(cleanup);
+
+const problem = (code: string) =>
+  Promise.resolve({ ok: false as const, problem: { code, message: 'refused' } });
+
+function open(code: string) {
+  render(
+    <AttemptLab
+      // Only the stand-in reads the lab's own props.
+      {...({ attemptKey: 'attempt' } as PairLabProps)}
+      save={() => problem(code)}
+      send={() => Promise.resolve({ ok: true, value: { result: null, late: false } })}
+      resultAddress="/my/attempts/attempt/result"
+    />,
+  );
+  return userEvent.setup();
+}
+
+test('what has been handed in elsewhere leaves no live lab, but the way to the result', async () => {
+  const user = open('already-submitted');
+  await user.click(screen.getByText('save'));
+  expect(await screen.findByText('This attempt has been handed in')).toBeTruthy();
+  expect(screen.queryByText('submit')).toBeNull();
+  expect(screen.getByRole('link').getAttribute('href')).toBe('/my/attempts/attempt/result');
+});
+
+test('an attempt that is gone leaves no live lab', async () => {
+  const user = open('not-found');
+  await user.click(screen.getByText('save'));
+  expect(await screen.findByText('This attempt cannot be reached any more')).toBeTruthy();
+  expect(screen.queryByText('submit')).toBeNull();
+});
+
+test('newer work elsewhere is told beside the lab', async () => {
+  const user = open('changed-meanwhile');
+  await user.click(screen.getByText('save'));
+  expect(await screen.findByText('You went on in another window')).toBeTruthy();
+  expect(screen.getByText('submit')).toBeTruthy();
+});
+
+test('a draft refused after its own answer does not hide what came of it', async () => {
+  const user = open('already-submitted');
+  await user.click(screen.getByText('submit'));
+  await user.click(screen.getByText('save'));
+  expect(screen.queryByText('This attempt has been handed in')).toBeNull();
+  expect(screen.getByText('submit')).toBeTruthy();
+});
