@@ -1,4 +1,5 @@
-import type { PairResult, PairSubmission } from '@/lib/grading/pair-submission';
+import type { PairResult } from '@/lib/grading/pair-result';
+import type { PairSubmission } from '@/lib/grading/pair-submission';
 import type { Result } from '@/lib/data/result';
 
 export type SubmitPair = (input: {
@@ -14,7 +15,17 @@ export type SendState =
   | { state: 'refused'; message: string }
   | { state: 'done'; result: PairResult | null; late: boolean };
 
+const keyLength = 32;
 const keyName = (attemptKey: string): string => `duskbench-send-${attemptKey}`;
+
+/**
+ * 128 random bits in hexadecimal. Not `randomUUID`: browsers have it only on https and on this
+ * computer itself, and many a school serves its classroom over plain http.
+ */
+function newKey(): string {
+  const bytes = window.crypto.getRandomValues(new Uint8Array(keyLength / 2));
+  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
 
 /**
  * The key under which an attempt's submission counts once, however often it is sent. It outlives a
@@ -22,15 +33,15 @@ const keyName = (attemptKey: string): string => `duskbench-send-${attemptKey}`;
  */
 function keyOf(attemptKey: string, submission: PairSubmission): string {
   const content = JSON.stringify(submission);
+  const made = newKey();
   try {
     const kept = window.sessionStorage.getItem(keyName(attemptKey));
-    if (kept?.endsWith(content) === true) return kept.slice(0, 36);
-    const made = window.crypto.randomUUID();
+    if (kept?.slice(keyLength) === content) return kept.slice(0, keyLength);
     window.sessionStorage.setItem(keyName(attemptKey), made + content);
-    return made;
   } catch {
-    return window.crypto.randomUUID();
+    // A browser may refuse storage altogether: the key then lives as long as the page.
   }
+  return made;
 }
 
 /** Sends a submission; after a lost connection, the same one again with the same key. */
