@@ -50,6 +50,19 @@ export default defineConfig(
     },
   },
   {
+    files: ['app/**', 'components/**'],
+    rules: {
+      'no-restricted-properties': [
+        'error',
+        ...['randomUUID', 'subtle'].map((property) => ({
+          property,
+          message:
+            'Browsers have it only in a secure context; a school may serve over plain http. For random bits there is getRandomValues.',
+        })),
+      ],
+    },
+  },
+  {
     files: ['lib/commands/**', 'prisma/**', '.config/**'],
     rules: { 'no-console': 'off' },
   },
