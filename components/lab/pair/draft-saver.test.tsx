@@ -11,6 +11,36 @@ const draftWith = (...hips: number[]): PairDraft => ({
   picks: hips.map((hip) => ({ hip, lookAlike: null })),
 });
 
+/** Answers as `saveDraft` of lib/data does: a number that is taken is refused to another draft. */
+function serverLike() {
+  const saved: Parameters<SaveDraft>[0][] = [];
+  let losing: 'request' | 'answer' | null = null;
+  const save: SaveDraft = ({ sequence, draft }) => {
+    const lost = losing;
+    losing = null;
+    if (lost === 'request') return Promise.reject(new TypeError('Failed to fetch'));
+    const taken = saved.find((entry) => entry.sequence === sequence);
+    const overtaken = sequence <= (saved.at(-1)?.sequence ?? 0);
+    const problem = { code: 'changed-meanwhile', message: 'Changed in another window.' };
+    if (overtaken && JSON.stringify(taken?.draft) !== JSON.stringify(draft))
+      return Promise.resolve({ ok: false, problem });
+    if (!overtaken) saved.push({ sequence, draft });
+    return lost === 'answer'
+      ? Promise.reject(new TypeError('Failed to fetch'))
+      : Promise.resolve({ ok: true, value: { sequence } });
+  };
+  return {
+    save,
+    newest: () => saved.at(-1),
+    loseNextRequest: () => {
+      losing = 'request';
+    },
+    loseNextAnswer: () => {
+      losing = 'answer';
+    },
+  };
+}
+
 beforeEach(() => {
   vi.useFakeTimers();
   window.sessionStorage.clear();
@@ -72,6 +102,82 @@ describe('saving a draft', () => {
       { sequence: 1, draft: draftWith(1) },
       { sequence: 2, draft: draftWith(1, 2) },
     ]);
+  });
+
+  test('an answer that is lost does not cost the change made while waiting for it', async () => {
+    const server = serverLike();
+    let lost = false;
+    const saver = new DraftSaver({
+      attemptKey: 'g',
+      nextSequence: 1,
+      save: async (input) => {
+        const answer = await server.save(input);
+        if (lost) return answer;
+        lost = true;
+        // The first one arrives; while its receipt is on the way, the learner goes on.
+        saver.push(draftWith(1, 2));
+        throw new TypeError('Failed to fetch');
+      },
+    });
+    saver.push(draftWith(1));
+    await vi.runAllTimersAsync();
+    expect(saver.state()).toEqual({ state: 'saved' });
+    expect(server.newest()?.draft).toEqual(draftWith(1, 2));
+  });
+
+  test('after a lost answer the same is sent under the same number, then the newer choice', async () => {
+    const server = serverLike();
+    const saver = new DraftSaver({ attemptKey: 'g', nextSequence: 1, save: server.save });
+    server.loseNextAnswer();
+    saver.push(draftWith(1));
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(saver.state()).toEqual({ state: 'kept' });
+    saver.push(draftWith(1, 2));
+    await vi.runAllTimersAsync();
+    expect(saver.state()).toEqual({ state: 'saved' });
+    expect(server.newest()).toEqual({ sequence: 2, draft: draftWith(1, 2) });
+    expect(keptDraft('g')).toBeNull();
+  });
+
+  test('after a lost answer, what another window saved meanwhile is not saved over', async () => {
+    const server = serverLike();
+    const saver = new DraftSaver({ attemptKey: 'h', nextSequence: 1, save: server.save });
+    server.loseNextRequest();
+    saver.push(draftWith(1));
+    await vi.advanceTimersByTimeAsync(1000);
+    await server.save({ sequence: 1, draft: draftWith(8) });
+    await vi.runAllTimersAsync();
+    expect(saver.state()).toMatchObject({ state: 'refused' });
+    expect(server.newest()).toEqual({ sequence: 1, draft: draftWith(8) });
+  });
+
+  test('a choice made while another was on its way outlives a reload', async () => {
+    const server = serverLike();
+    const saver = new DraftSaver({ attemptKey: 'i', nextSequence: 1, save: server.save });
+    server.loseNextAnswer();
+    saver.push(draftWith(1));
+    vi.advanceTimersByTime(700);
+    expect(server.newest()).toEqual({ sequence: 1, draft: draftWith(1) });
+    saver.push(draftWith(1, 2));
+    // The page is loaded again: the server, which holds the first, expects the second.
+    expect(draftLeftBehind('i', 2)).toEqual(draftWith(1, 2));
+    // Had the first not arrived, it would expect that one still.
+    expect(draftLeftBehind('i', 1)).toEqual(draftWith(1, 2));
+    await vi.advanceTimersByTimeAsync(0);
+    saver.push(draftWith(1, 3));
+    expect(draftLeftBehind('i', 2), 'pushed after the answer was lost').toEqual(draftWith(1, 3));
+  });
+
+  test('once stopped it sends nothing more, whatever was on its way', async () => {
+    const save = vi.fn<SaveDraft>(() => Promise.reject(new TypeError('Failed to fetch')));
+    const saver = new DraftSaver({ attemptKey: 'j', nextSequence: 1, save });
+    saver.push(draftWith(1));
+    vi.advanceTimersByTime(700);
+    saver.stop();
+    await vi.runAllTimersAsync();
+    expect(save).toHaveBeenCalledTimes(1);
+    expect(saver.unsaved()).toBe(false);
+    expect(keptDraft('j')).toBeNull();
   });
 
   test('what the server refuses is told and not sent again', async () => {

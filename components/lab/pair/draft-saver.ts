@@ -27,11 +27,18 @@ export type DraftSaverOptions = {
 /**
  * Sends drafts one after another, the latest only, numbered so that a late one cannot overwrite a
  * newer. What cannot be sent is kept in memory and in the tab's storage, and sent again.
+ *
+ * A number stands for one draft for good. Where no answer came, the server may have the draft or not:
+ * the same is sent again under the same number, which does no harm, and a newer choice follows under
+ * the next. A new number for the old draft would get past the server's check for a second window.
  */
 export class DraftSaver {
   private sequence: number;
   private waiting: PairDraft | null = null;
+  /** Sent under `sequence` and not answered yet. */
+  private underway: PairDraft | null = null;
   private sending = false;
+  private stopped = false;
   private timer: ReturnType<typeof setTimeout> | null = null;
   private shown: SaveState = { state: 'saved' };
   private readonly listeners = new Set<() => void>();
@@ -51,26 +58,30 @@ export class DraftSaver {
 
   /** True while leaving the page would lose something. */
   unsaved(): boolean {
-    return this.waiting !== null || this.sending;
+    return this.waiting !== null || this.underway !== null;
   }
 
   push(draft: PairDraft): void {
     this.waiting = draft;
-    keepDraft(this.options.attemptKey, { sequence: this.sequence, draft });
+    // A page loaded again takes up only what the server has not overtaken: see `draftLeftBehind`.
+    const sequence = this.underway === null ? this.sequence : this.sequence + 1;
+    keepDraft(this.options.attemptKey, { sequence, draft });
     if (this.shown.state === 'saved') this.show({ state: 'saving' });
     this.schedule(this.options.pauseMs ?? 700);
   }
 
   /** Sends now what is waiting; for a returned connection. */
   retryNow(): void {
-    if (this.waiting !== null) this.schedule(0);
+    if (this.unsaved()) this.schedule(0);
   }
 
   /** The attempt is over: nothing more is sent. */
   stop(): void {
     if (this.timer !== null) clearTimeout(this.timer);
     this.timer = null;
+    this.stopped = true;
     this.waiting = null;
+    this.underway = null;
     forgetDraft(this.options.attemptKey);
   }
 
@@ -88,9 +99,10 @@ export class DraftSaver {
   }
 
   private async send(): Promise<void> {
-    const draft = this.waiting;
-    if (draft === null || this.sending) return;
-    this.waiting = null;
+    if (this.sending) return;
+    this.underway ??= this.takeWaiting();
+    const draft = this.underway;
+    if (draft === null) return;
     this.sending = true;
     this.show({ state: 'saving' });
     const answer = await this.options
@@ -98,23 +110,30 @@ export class DraftSaver {
       // No answer at all: the connection is gone.
       .catch(() => null);
     this.sending = false;
-    if (answer?.ok === true) {
-      this.sequence = answer.value.sequence + 1;
-      if (this.hasNewer()) {
-        this.schedule(0);
-      } else {
-        forgetDraft(this.options.attemptKey);
-        this.show({ state: 'saved' });
-      }
+    if (this.stopped) return;
+    if (answer === null) {
+      this.show({ state: 'kept' });
+      this.schedule(this.options.retryMs ?? 5000);
       return;
     }
-    if (answer?.ok === false) {
+    this.underway = null;
+    if (!answer.ok) {
       this.show({ state: 'refused', message: answer.problem.message });
       return;
     }
-    this.waiting ??= draft;
-    this.show({ state: 'kept' });
-    this.schedule(this.options.retryMs ?? 5000);
+    this.sequence = answer.value.sequence + 1;
+    if (this.hasNewer()) {
+      this.schedule(0);
+    } else {
+      forgetDraft(this.options.attemptKey);
+      this.show({ state: 'saved' });
+    }
+  }
+
+  private takeWaiting(): PairDraft | null {
+    const draft = this.waiting;
+    this.waiting = null;
+    return draft;
   }
 
   private show(next: SaveState): void {
