@@ -1,11 +1,15 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import { expect, test } from 'vitest';
-import { loadCatalogue } from '@/lib/content/sky-catalogue';
 import { mergedStars } from '@/lib/pointing/merged-stars';
+import { decodeCatalogue } from '@/lib/sky/catalogue';
 import { skyFrameAt } from '@/lib/sky/frame-at';
 import { figureLines } from './figure-lines';
 import { skyLights } from './sky-lights';
 
-const catalogue = loadCatalogue();
+const catalogue = decodeCatalogue(
+  JSON.parse(readFileSync(path.join(process.cwd(), 'content/stars/catalogue.json'), 'utf8')),
+);
 const frame = skyFrameAt({
   instant: '2026-12-05T19:30:00Z',
   place: { latitudeDeg: 51.5, longitudeDeg: -0.1, elevationM: 30 },
