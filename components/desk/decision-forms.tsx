@@ -12,7 +12,7 @@ export type DecisionActions = {
 const note = {
   name: 'note',
   label: 'Why',
-  hint: 'Kept with the change and in the record.',
+  hint: 'Kept with the change and in the student’s file. The student’s pages do not show it.',
   type: 'note',
 } as const;
 

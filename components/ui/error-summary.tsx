@@ -8,6 +8,11 @@ export type ShownProblem = { code: string; message: string; field?: string };
 
 type ErrorSummaryProps = {
   problems: readonly ShownProblem[];
+  /**
+   * The box takes the focus when this changes; left out, whenever the problems do. For a form that
+   * takes problems off the list while they are being mended.
+   */
+  refusal?: unknown;
   title?: string;
 };
 
@@ -15,11 +20,11 @@ type ErrorSummaryProps = {
  * What kept a form from being taken, at its top, in focus as soon as it appears. A problem with a
  * field is a link to the control whose id is that field's name.
  */
-export function ErrorSummary({ problems, title }: ErrorSummaryProps) {
+export function ErrorSummary({ problems, refusal = problems, title }: ErrorSummaryProps) {
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    if (problems.length > 0) box.current?.focus();
-  }, [problems]);
+    box.current?.focus();
+  }, [refusal]);
   if (problems.length === 0) return null;
   return (
     <div

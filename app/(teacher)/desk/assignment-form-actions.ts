@@ -7,13 +7,16 @@ import type {
   DuskAnswer,
   MomentAnswer,
   MomentQuestion,
+  SaveAnswer,
+  SaveQuestion,
 } from '@/components/desk/assignment-form/form-actions';
 import { getViewer } from '@/lib/auth/session';
-import { createAssignment, updateAssignment } from '@/lib/data/assignments';
+import { createAssignment, getAssignment, updateAssignment } from '@/lib/data/assignments';
 import { searchPlaces, type Place } from '@/lib/data/places';
 import { scenarioSchema } from '@/lib/pointing/scenario';
 import { routes } from '@/lib/routes';
 import { instantOfLocalTime, isTimeZone } from '@/lib/sky/local-time';
+import { endsWork, hasPassed } from './ends-work';
 import { describeSky, localTimeProblem, nauticalDuskOn, todayIn } from './moment-text';
 
 const zoneSchema = z.string().min(1).max(60);
@@ -40,7 +43,11 @@ export async function lookUpMoment(question: MomentQuestion): Promise<MomentAnsw
   const { localTime, timeZone, place } = parsed.data;
   const resolved = instantOfLocalTime(localTime, timeZone);
   if (!resolved.ok) return { ok: false, ...localTimeProblem(resolved, localTime, timeZone) };
-  return { ok: true, ...describeSky(resolved.instant, place) };
+  return {
+    ok: true,
+    ...describeSky(resolved.instant, place),
+    isOver: hasPassed(resolved.instant, new Date()),
+  };
 }
 
 const duskSchema = z.object({
@@ -62,18 +69,17 @@ export async function duskTonight(question: {
   return nauticalDuskOn(todayIn(timeZone, new Date()), place, timeZone);
 }
 
-type Saved = { ok: true; href: string } | { ok: false; problems: DraftProblem[] };
-
 /** The due time as an instant, put into the input where its schema looks for it. */
 function withDue({
   input,
   dueLocalTime,
-}: DraftInput): { ok: true; input: unknown } | { ok: false; problem: DraftProblem } {
-  if (dueLocalTime === null) return { ok: true, input };
+}: DraftInput):
+  { ok: true; input: unknown; dueAt: string | null } | { ok: false; problem: DraftProblem } {
+  if (dueLocalTime === null) return { ok: true, input, dueAt: null };
   const dueSchema = z.looseObject({ dueTimeZone: zoneSchema, policy: z.looseObject({}) });
   const parsed = dueSchema.safeParse(input);
   // What is wrong with the rest of the input is for its own schema to say.
-  if (!parsed.success) return { ok: true, input };
+  if (!parsed.success) return { ok: true, input, dueAt: null };
   const resolved = instantOfLocalTime(dueLocalTime, parsed.data.dueTimeZone);
   if (!resolved.ok) {
     const { message } = localTimeProblem(resolved, dueLocalTime, parsed.data.dueTimeZone);
@@ -84,6 +90,7 @@ function withDue({
   }
   return {
     ok: true,
+    dueAt: resolved.instant,
     input: { ...parsed.data, policy: { ...parsed.data.policy, dueAt: resolved.instant } },
   };
 }
@@ -108,7 +115,7 @@ const draftInputSchema = z.object({
   dueLocalTime: z.string().max(40).nullable(),
 });
 
-export async function saveNew(classId: string, draft: DraftInput): Promise<Saved> {
+export async function saveNew(classId: string, draft: DraftInput): Promise<SaveAnswer> {
   const parsed = draftInputSchema.safeParse(draft);
   if (!parsed.success) return unreadable;
   const due = withDue(parsed.data);
@@ -123,18 +130,32 @@ export async function saveChanged(
   assignmentId: string,
   version: number,
   draft: DraftInput,
-): Promise<Saved> {
+  confirmed: boolean,
+): Promise<SaveAnswer> {
   const parsed = draftInputSchema.safeParse(draft);
   if (!parsed.success) return unreadable;
   const due = withDue(parsed.data);
   if (!due.ok) return { ok: false, problems: [due.problem] };
-  const changed = await updateAssignment(await getViewer(), assignmentId, due.input, version);
+  const viewer = await getViewer();
+  if (!confirmed && due.dueAt !== null) {
+    const before = await getAssignment(viewer, assignmentId);
+    if (before !== null && endsWork(before, due.dueAt, new Date())) {
+      return { ok: false, question: overAlready };
+    }
+  }
+  const changed = await updateAssignment(viewer, assignmentId, due.input, version);
   if (!changed.ok) return { ok: false, problems: [inFormWords(changed.problem, due.input)] };
   revalidatePath(routes.teacher.assignment(assignmentId), 'layout');
   return { ok: true, href: routes.teacher.assignment(assignmentId) };
 }
 
-const unreadable: Saved = {
+const overAlready: SaveQuestion = {
+  title: 'Make the due time one that is over?',
+  text: 'The new due time lies in the past. Students who have not started cannot start any more, and the gradebook says “missing” of them.',
+  confirmLabel: 'Save it as it is',
+};
+
+const unreadable: SaveAnswer = {
   ok: false,
   problems: [
     { code: 'bad-input', message: 'The form arrived incomplete. Reload the page and try again.' },

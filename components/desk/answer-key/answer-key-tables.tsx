@@ -1,7 +1,9 @@
+import { Fragment } from 'react';
 import { TableFrame } from '@/components/ui/table-frame';
 import { errorInWords } from '@/components/grading/pair-result-words';
 import { markText } from '@/components/grading/mark-text';
 import type { AnswerKey, AnswerKeyStar } from '@/lib/pointing/answer-key';
+import { geometryFullMark, starMark } from '@/lib/pointing/pair-mark';
 import { cautionText, reasonText, temptingStars } from './reason-text';
 
 /** As many as a teacher reads; the rest are told by number. */
@@ -43,24 +45,52 @@ export function BestPairsTable({ answerKey }: { answerKey: AnswerKey }) {
       <tbody>
         {pairs.map((pair, index) =>
           index < shownPairs || index === pairs.length - 1 ? (
-            <tr key={pair.stars.join(' ')}>
-              <td className="number">{index + 1}</td>
-              <th scope="row">
-                {nameOf(pair.stars[0])} and {nameOf(pair.stars[1])}
-              </th>
-              <td className="number">{pair.separationDeg.toFixed(0)}°</td>
-              <td className="number">
-                {pair.expectedErrorArcmin === null
-                  ? 'not determined'
-                  : errorInWords(pair.expectedErrorArcmin)}
-              </td>
-              <td className="number">{(pair.hitRate * 100).toFixed(0)} of 100</td>
-              <td className="number">{markText(pair.mark)}</td>
-            </tr>
+            <Fragment key={pair.stars.join(' ')}>
+              {index > shownPairs ? <LeftOutRow count={index - shownPairs} /> : null}
+              <tr>
+                <td className="number">{index + 1}</td>
+                <th scope="row">
+                  {nameOf(pair.stars[0])} and {nameOf(pair.stars[1])}
+                </th>
+                <td className="number">{pair.separationDeg.toFixed(0)}°</td>
+                <td className="number">
+                  {pair.expectedErrorArcmin === null
+                    ? 'not determined'
+                    : errorInWords(pair.expectedErrorArcmin)}
+                </td>
+                <td className="number">{(pair.hitRate * 100).toFixed(0)} of 100</td>
+                <td className="number">{markText(pair.mark)}</td>
+              </tr>
+            </Fragment>
           ) : null,
         )}
       </tbody>
     </TableFrame>
+  );
+}
+
+/** Between the best pairs and the worst one, so that it does not read as the next in rank. */
+function LeftOutRow({ count }: { count: number }) {
+  return (
+    <tr>
+      <td className="number">…</td>
+      <td colSpan={5} className="text-soft">
+        {count} more {count === 1 ? 'pair' : 'pairs'} in between
+      </td>
+    </tr>
+  );
+}
+
+/** How a pair comes to its mark, for whoever wonders why the worst one earns something. */
+export function MarkNote({ answerKey }: { answerKey: AnswerKey }) {
+  if (answerKey.pairs.length === 0) return null;
+  return (
+    <p className="max-w-measure text-sm text-soft">
+      A mark is relative. Each of the two stars earns {starMark} if it may serve. How they lie to
+      each other earns up to {geometryFullMark} more, by the share “in the eyepiece”: nothing at
+      half the best share or less, and only if both may serve. The pairs listed are all of two
+      usable stars, so even the worst earns no less than {2 * starMark}.
+    </p>
   );
 }
 

@@ -17,12 +17,14 @@ import {
   type SiteChoice,
 } from './assignment-draft';
 import { draftPlace, draftProblems, draftToInput, type DraftProblem } from './draft-input';
-import type { AssignmentFormActions } from './form-actions';
+import type { AssignmentFormActions, SaveQuestion } from './form-actions';
+import { formParts, FormPartsList } from './form-parts';
 import { HorizonSection } from './horizon-section';
 import { KitSection } from './kit-section';
 import { LimitsSection } from './limits-section';
 import { PlaceSection } from './place-section';
 import { RulesSection } from './rules-section';
+import { SaveQuestionDialog } from './save-question';
 import { Section } from './section';
 import { TasksSection } from './tasks-section';
 import { TimeSection } from './time-section';
@@ -45,6 +47,7 @@ const touches = (patch: Partial<AssignmentDraft>, keys: readonly string[]): bool
 /** Makes or changes an assignment. All that is typed stays in the page until the server has taken it. */
 export function AssignmentForm({
   source,
+  dueIsOver = false,
   kits,
   sites,
   zones,
@@ -53,6 +56,8 @@ export function AssignmentForm({
   actions,
 }: {
   source: DraftSource;
+  /** The due time that the form opens with lies in the past. */
+  dueIsOver?: boolean;
   kits: readonly KitChoice[];
   sites: readonly SiteChoice[];
   /** IANA names to choose from. */
@@ -65,13 +70,20 @@ export function AssignmentForm({
   const router = useRouter();
   const [draft, setDraft] = useState(() => assignmentDraft(source));
   const [problems, setProblems] = useState<readonly DraftProblem[]>([]);
+  const [refusals, setRefusals] = useState(0);
+  const [question, setQuestion] = useState<SaveQuestion | null>(null);
   const [moment, askMoment] = useMoment(actions.lookUpMoment);
-  const [due, askDue] = useMoment(actions.lookUpMoment);
+  const [due, askDue] = useMoment(
+    actions.lookUpMoment,
+    dueIsOver ? { ok: true, text: '', sunIsUp: false, isOver: true } : null,
+  );
   const [saving, startSaving] = useTransition();
 
   function change(patch: Partial<AssignmentDraft>): void {
     const next = { ...draft, ...patch };
     setDraft((current) => ({ ...current, ...patch }));
+    // What has been mended is no longer accused; an untouched form is not accused before it is sent.
+    if (problems.length > 0) setProblems(draftProblems(next));
     if (touches(patch, timeKeys)) {
       const complete = next.date !== '' && next.time !== '' && next.timeZone.trim() !== '';
       askMoment(
@@ -97,18 +109,28 @@ export function AssignmentForm({
     }
   }
 
+  function refuse(found: readonly DraftProblem[]): void {
+    setProblems(found);
+    setRefusals((count) => count + 1);
+  }
+
   function submit(event: SubmitEvent): void {
     event.preventDefault();
     const found = draftProblems(draft);
-    setProblems(found);
-    if (found.length > 0) return;
+    refuse(found);
+    if (found.length === 0) save(false);
+  }
+
+  function save(confirmed: boolean): void {
+    setQuestion(null);
     startSaving(async () => {
       try {
-        const answer = await actions.save(draftToInput(draft));
+        const answer = await actions.save(draftToInput(draft), confirmed);
         if (answer.ok) router.push(answer.href);
-        else setProblems(answer.problems);
+        else if ('question' in answer) setQuestion(answer.question);
+        else refuse(answer.problems);
       } catch {
-        setProblems([
+        refuse([
           {
             code: 'unreachable',
             message:
@@ -123,41 +145,62 @@ export function AssignmentForm({
     problems.find((problem) => problem.field === field)?.message ?? null;
   const section = { draft, change, problemAt };
   return (
-    <form onSubmit={submit} noValidate className="max-w-4xl space-y-8">
-      <ErrorSummary problems={problems} />
-      <Field id="title" label="Title" error={problemAt('title')}>
-        {(control) => (
-          <TextInput
-            {...control}
-            className="max-w-md"
-            maxLength={120}
-            value={draft.title}
-            onChange={(event) => change({ title: event.target.value })}
+    <>
+      <form
+        onSubmit={submit}
+        noValidate
+        className="grid gap-x-10 min-[1100px]:grid-cols-[minmax(0,1fr)_15rem]"
+      >
+        <FormPartsList parts={formParts(draft, kits, sites)} saving={saving} />
+        <div className="max-w-4xl min-w-0 space-y-8">
+          <ErrorSummary problems={problems} refusal={refusals} />
+          <Field id="title" label="Title" error={problemAt('title')}>
+            {(control) => (
+              <TextInput
+                {...control}
+                className="max-w-md"
+                maxLength={120}
+                value={draft.title}
+                onChange={(event) => change({ title: event.target.value })}
+              />
+            )}
+          </Field>
+          <PlaceSection {...section} searchPlaces={actions.searchPlaces} />
+          <TimeSection
+            {...section}
+            zones={zones}
+            moment={moment}
+            duskTonight={actions.duskTonight}
           />
-        )}
-      </Field>
-      <PlaceSection {...section} searchPlaces={actions.searchPlaces} />
-      <TimeSection {...section} zones={zones} moment={moment} duskTonight={actions.duskTonight} />
-      <HorizonSection {...section} sites={sites} />
-      <KitSection {...section} kits={kits} />
-      <Section id="section-sky" title="Sky">
-        <LimitsSection {...section} />
-      </Section>
-      <TasksSection {...section} />
-      <RulesSection {...section} due={due} />
-      <Section id="section-lesson" title="Lesson">
-        <Checkbox
-          label={`Offer the lesson “${lesson.title}” beside the task`}
-          checked={draft.lessonSlug === lesson.slug}
-          onChange={(event) => change({ lessonSlug: event.target.checked ? lesson.slug : null })}
-        />
-      </Section>
-      <div className="flex flex-wrap items-center gap-4 border-t border-line pt-5">
-        <Button type="submit" variant="primary" size="large" busy={saving}>
-          {saveLabel}
-        </Button>
-        <StatusLine>{saving ? 'Saving, and working out the sky…' : ''}</StatusLine>
-      </div>
-    </form>
+          <HorizonSection {...section} sites={sites} />
+          <KitSection {...section} kits={kits} />
+          <Section id="section-sky" title="Sky">
+            <LimitsSection {...section} />
+          </Section>
+          <TasksSection {...section} />
+          <RulesSection {...section} due={due} />
+          <Section id="section-lesson" title="Lesson">
+            <Checkbox
+              label={`Offer the lesson “${lesson.title}” beside the task`}
+              checked={draft.lessonSlug === lesson.slug}
+              onChange={(event) =>
+                change({ lessonSlug: event.target.checked ? lesson.slug : null })
+              }
+            />
+          </Section>
+          <div className="flex flex-wrap items-center gap-4 border-t border-line pt-5">
+            <Button type="submit" variant="primary" size="large" busy={saving}>
+              {saveLabel}
+            </Button>
+            <StatusLine>{saving ? 'Saving, and working out the sky…' : ''}</StatusLine>
+          </div>
+        </div>
+      </form>
+      <SaveQuestionDialog
+        question={question}
+        onConfirm={() => save(true)}
+        onLeave={() => setQuestion(null)}
+      />
+    </>
   );
 }

@@ -3,7 +3,8 @@ import type { DraftInput, DraftProblem } from './draft-input';
 
 /** A wall-clock time looked up on the server, where the zone rules and the ephemeris are. */
 export type MomentAnswer =
-  | { ok: true; text: string; sunIsUp: boolean }
+  /** `isOver`: it lies in the past, by the server's clock. */
+  | { ok: true; text: string; sunIsUp: boolean; isOver: boolean }
   /** Each candidate is a local time with its offset, accepted as it stands. */
   | { ok: false; message: string; candidates: readonly { localTime: string; label: string }[] };
 
@@ -26,8 +27,15 @@ export type AssignmentFormActions = {
     longitudeDeg: number;
     timeZone: string;
   }) => Promise<DuskAnswer>;
-  /** `href` is the page to go on to. */
-  save: (
-    input: DraftInput,
-  ) => Promise<{ ok: true; href: string } | { ok: false; problems: DraftProblem[] }>;
+  /** `confirmed`: the question that an earlier answer asked was answered with yes. */
+  save: (input: DraftInput, confirmed: boolean) => Promise<SaveAnswer>;
 };
+
+export type SaveAnswer =
+  /** `href` is the page to go on to. */
+  | { ok: true; href: string }
+  | { ok: false; problems: DraftProblem[] }
+  /** Nothing is saved until the teacher has said yes to this. */
+  | { ok: false; question: SaveQuestion };
+
+export type SaveQuestion = { title: string; text: string; confirmLabel: string };

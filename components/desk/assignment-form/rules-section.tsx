@@ -1,6 +1,7 @@
 'use client';
 
 import { Field } from '@/components/ui/field';
+import { Notice } from '@/components/ui/notice';
 import { RadioGroup } from '@/components/ui/radio-group';
 import { Select } from '@/components/ui/select';
 import { DecimalField } from '../decimal-field';
@@ -55,7 +56,7 @@ export function RulesSection({
           id="policy.passMark"
           label="Pass mark"
           unit="of 100"
-          hint="Your own; it decides “complete” or “not yet”."
+          hint="Your own; it decides “complete” or “not yet passed”."
           error={problemAt('policy.passMark')}
           value={draft.passMark}
           onChange={(passMark) => change({ passMark })}
@@ -81,6 +82,14 @@ export function RulesSection({
           change({ dueDate: date, dueTime: time, dueOffset: offset })
         }
       />
+      {/* Kept mounted, so that what appears in it is read out. */}
+      <div role="status" aria-live="polite">
+        {due?.ok === true && due.isOver ? (
+          <Notice tone="caution" title="That is over already">
+            <p>Students who have not started cannot start any more.</p>
+          </Notice>
+        ) : null}
+      </div>
       <details
         open={
           ['graceMinutes', 'latePenaltyPerDay', 'latePenaltyCap'].some(

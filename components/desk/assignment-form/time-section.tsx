@@ -11,6 +11,18 @@ import { Section, type SectionProps } from './section';
 import { MomentNote, TimeFields } from './time-fields';
 import { draftPlace } from './draft-input';
 
+/** What a sentence about dusk holds for: once the place or the time is changed, it is not said any more. */
+const settingOf = (draft: AssignmentDraft): string =>
+  [
+    draft.latitude,
+    draft.latitudeSide,
+    draft.longitude,
+    draft.longitudeSide,
+    draft.timeZone,
+    draft.date,
+    draft.time,
+  ].join(' ');
+
 export function TimeSection({
   draft,
   change,
@@ -23,22 +35,29 @@ export function TimeSection({
   moment: MomentAnswer | null;
   duskTonight: AssignmentFormActions['duskTonight'];
 }) {
-  const [said, setSaid] = useState('');
+  const [said, setSaid] = useState({ text: '', of: '' });
   const [looking, startLooking] = useTransition();
 
   function useDusk(): void {
     const place = draftPlace(draft);
     if (place === null || draft.timeZone.trim() === '') {
-      setSaid('Choose a place first: dusk depends on it.');
+      setSaid({ text: 'Choose a place first: dusk depends on it.', of: settingOf(draft) });
       return;
     }
     startLooking(async () => {
       try {
         const dusk = await duskTonight({ ...place, timeZone: draft.timeZone.trim() });
-        setSaid(dusk.ok ? dusk.text : dusk.message);
-        if (dusk.ok) change(splitLocalTime(dusk.localTime));
+        const set = dusk.ok ? splitLocalTime(dusk.localTime) : {};
+        setSaid({
+          text: dusk.ok ? dusk.text : dusk.message,
+          of: settingOf({ ...draft, ...set }),
+        });
+        if (dusk.ok) change(set);
       } catch {
-        setSaid('Dusk could not be looked up just now. Type the time, or try again.');
+        setSaid({
+          text: 'Dusk could not be looked up just now. Type the time, or try again.',
+          of: settingOf(draft),
+        });
       }
     });
   }
@@ -81,7 +100,9 @@ export function TimeSection({
         <Button busy={looking} onClick={useDusk}>
           Tonight at nautical dusk
         </Button>
-        <StatusLine>{looking ? 'Looking up dusk…' : said}</StatusLine>
+        <StatusLine>
+          {looking ? 'Looking up dusk…' : said.of === settingOf(draft) ? said.text : ''}
+        </StatusLine>
       </div>
       <MomentNote answer={moment} onChoose={change} />
     </Section>

@@ -11,8 +11,10 @@ const pauseMs = 300;
  */
 export function useMoment(
   lookUp: (question: MomentQuestion) => Promise<MomentAnswer>,
+  /** What is known of the time that the form opens with. */
+  first: MomentAnswer | null = null,
 ): readonly [MomentAnswer | null, (question: MomentQuestion | null) => void] {
-  const [answer, setAnswer] = useState<MomentAnswer | null>(null);
+  const [answer, setAnswer] = useState(first);
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
   const latest = useRef(0);
 

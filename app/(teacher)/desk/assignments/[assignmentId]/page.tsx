@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import {
   BestPairsTable,
+  MarkNote,
   TemptingStarsTable,
   UsableStarsTable,
 } from '@/components/desk/answer-key/answer-key-tables';
@@ -151,21 +152,24 @@ export default async function AssignmentPage({
             <h2 id="answer-key" className="text-xl font-semibold">
               Answer key
             </h2>
-            <p className="max-w-measure text-soft">
+            <p className="max-w-measure print:max-w-none text-soft">
               For the moment of the setting itself; each student’s own moment lies within the window
               and is marked by its own key. “In the eyepiece” is the share of targets that a go-to
               would land inside the field (approximate). The mark is for choosing that pair with
               every look-alike named.
             </p>
           </div>
-          <div className="grid items-start gap-6 xl:grid-cols-[minmax(0,26rem)_minmax(0,1fr)]">
+          <div className="grid items-start gap-6 xl:grid-cols-[minmax(0,26rem)_minmax(0,1fr)] print:block print:space-y-4">
             <KeyPicture
               answerKey={preview.key}
               frame={preview.frame}
               scenario={assignment.scenario}
               stars={skyPictureStars(loadCatalogue(), preview.frame)}
             />
-            <BestPairsTable answerKey={preview.key} />
+            <div className="space-y-3">
+              <BestPairsTable answerKey={preview.key} />
+              <MarkNote answerKey={preview.key} />
+            </div>
           </div>
           <UsableStarsTable answerKey={preview.key} />
           <TemptingStarsTable answerKey={preview.key} />

@@ -13,6 +13,7 @@ import {
   lookUpMoment,
   saveChanged,
 } from '../../../assignment-form-actions';
+import { hasPassed } from '../../../ends-work';
 import { kitChoices, pairLesson, siteChoices } from '../../../form-choices';
 import { knownTimeZones } from '../../../known-time-zones';
 
@@ -59,6 +60,7 @@ export default async function EditAssignmentPage({
             dueLocalTime:
               policy.dueAt === null ? null : localTimeOfInstant(policy.dueAt, dueTimeZone),
           }}
+          dueIsOver={policy.dueAt !== null && hasPassed(policy.dueAt, new Date())}
           kits={kitChoices()}
           sites={siteChoices()}
           zones={knownTimeZones()}

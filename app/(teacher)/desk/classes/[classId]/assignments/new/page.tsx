@@ -16,6 +16,7 @@ import {
 } from '../../../../assignment-form-actions';
 import { kitChoices, pairLesson, siteChoices } from '../../../../form-choices';
 import { knownTimeZones } from '../../../../known-time-zones';
+import { nextTitle } from '../../../../next-title';
 import { classOf } from '../../class-of';
 
 export const metadata: Metadata = { title: 'New assignment' };
@@ -30,9 +31,11 @@ export default async function NewAssignmentPage({
   const kits = kitChoices();
   const sites = siteChoices();
   // Place, horizon and telescope seldom change from one task to the next.
-  const last = (await listAssignments(viewer, details.id))?.at(-1);
+  const earlier = (await listAssignments(viewer, details.id)) ?? [];
+  const last = earlier.at(-1);
   const before = last === undefined ? null : await getAssignment(viewer, last.id);
   const source = before === null ? firstSource(details.timeZone, kits, sites) : nextSource(before);
+  const title = nextTitle(earlier.map((assignment) => assignment.title));
   return (
     <div className="space-y-6">
       <div>
@@ -48,7 +51,7 @@ export default async function NewAssignmentPage({
       )}
       <SunCaution />
       <AssignmentForm
-        source={source}
+        source={{ ...source, title }}
         kits={kits}
         sites={sites}
         zones={knownTimeZones()}
@@ -67,9 +70,8 @@ export default async function NewAssignmentPage({
 
 type Before = NonNullable<Awaited<ReturnType<typeof getAssignment>>>;
 
-const nextSource = (before: Before): DraftSource => ({
+const nextSource = (before: Before): Omit<DraftSource, 'title'> => ({
   placeIsSet: true,
-  title: '',
   placeName: before.placeName,
   scenario: { ...before.scenario, localTime: '', clouds: [] },
   kitId: before.kitId,
@@ -86,7 +88,7 @@ function firstSource(
   timeZone: string,
   kits: ReturnType<typeof kitChoices>,
   sites: ReturnType<typeof siteChoices>,
-): DraftSource {
+): Omit<DraftSource, 'title'> {
   const kit = kits[0];
   const site = sites[0];
   const eyepiece = kit?.eyepieces.find((piece) => piece.id === kit.observingEyepieceId);
@@ -95,7 +97,6 @@ function firstSource(
   }
   return {
     placeIsSet: false,
-    title: 'Pick the pair',
     placeName: '',
     scenario: scenarioSchema.parse({
       place: { latitudeDeg: 0, longitudeDeg: 0 },

@@ -1,0 +1,151 @@
+import { cleanup, render, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { defaultAssignmentPolicy } from '@/lib/data/assignment-input';
+import { scenarioSchema } from '@/lib/pointing/scenario';
+import type { DraftSource } from './assignment-draft';
+import { AssignmentForm } from './assignment-form';
+import type { AssignmentFormActions, SaveAnswer } from './form-actions';
+
+const push = vi.hoisted(() => vi.fn());
+vi.mock('next/navigation', () => ({ useRouter: () => ({ push }) }));
+afterEach(() => {
+  cleanup();
+  push.mockClear();
+});
+
+const source: DraftSource = {
+  placeIsSet: true,
+  title: 'An evening',
+  placeName: 'Bergen, Norway',
+  scenario: scenarioSchema.parse({
+    place: { latitudeDeg: 60.39, longitudeDeg: 5.32 },
+    horizon: [{ azimuthDeg: 0, altitudeDeg: 5 }],
+    localTime: '2026-12-05T19:30',
+    timeZone: 'Europe/Oslo',
+    telescope: {
+      focalLengthMm: 650,
+      apertureMm: 130,
+      centringArcmin: 2,
+      altitudeZeroArcmin: 30,
+      coneArcmin: 5,
+      axisSkewArcmin: 5,
+      computer: 'fixed-zero',
+    },
+    eyepiece: { focalLengthMm: 25, apparentFieldDeg: 50 },
+  }),
+  kitId: null,
+  siteId: null,
+  templates: ['free-pair', 'partner'],
+  windowMinutes: 40,
+  policy: defaultAssignmentPolicy,
+  dueLocalTime: '2026-12-06T19:30',
+  dueTimeZone: 'Europe/Oslo',
+  lessonSlug: null,
+};
+
+function open(answers: SaveAnswer[], isOver = false) {
+  const save = vi.fn<AssignmentFormActions['save']>();
+  for (const answer of answers) save.mockResolvedValueOnce(answer);
+  const lookUpMoment = vi
+    .fn<AssignmentFormActions['lookUpMoment']>()
+    .mockImplementation(({ localTime }) =>
+      Promise.resolve({ ok: true, text: '', sunIsUp: false, isOver: localTime < '2026-12-01' }),
+    );
+  render(
+    <AssignmentForm
+      source={source}
+      dueIsOver={isOver}
+      kits={[]}
+      sites={[]}
+      zones={[]}
+      lesson={{ slug: 'a-lesson', title: 'A lesson' }}
+      saveLabel="Save and see"
+      actions={{
+        searchPlaces: () => Promise.resolve([]),
+        lookUpMoment,
+        duskTonight: () =>
+          Promise.resolve({ ok: true, localTime: '2026-12-05T17:08', text: 'Dusk is at 17:08.' }),
+        save,
+      }}
+    />,
+  );
+  return { save, user: userEvent.setup() };
+}
+const press = (user: ReturnType<typeof userEvent.setup>) =>
+  user.click(screen.getByText('Save and see'));
+const over = 'That is over already';
+
+describe('the form of an assignment', () => {
+  it('takes a mended field off the list at once and leaves the focus where it is', async () => {
+    const { save, user } = open([]);
+    const title = screen.getByLabelText('Title');
+    const passMark = screen.getByLabelText(/^Pass mark/);
+    await user.clear(title);
+    await user.clear(passMark);
+    await press(user);
+    expect(save).not.toHaveBeenCalled();
+    const summary = screen.getByRole('alert');
+    expect(document.activeElement).toBe(summary);
+    expect(within(summary).getAllByRole('link')).toHaveLength(2);
+
+    await user.type(passMark, '60');
+    expect(within(summary).getAllByRole('link')).toHaveLength(1);
+    expect(passMark.getAttribute('aria-invalid')).toBeNull();
+    expect(title.getAttribute('aria-invalid')).toBe('true');
+    expect(document.activeElement).toBe(passMark);
+    await user.type(title, 'A night');
+    expect(screen.queryByRole('alert')).toBeNull();
+  });
+
+  it('cautions of a due time that is over, when it opens and as it is typed', async () => {
+    const { user } = open([]);
+    expect(screen.queryByText(over)).toBeNull();
+    const date = screen.getByLabelText(/^Due date/);
+    await user.clear(date);
+    await user.type(date, '2026-11-20');
+    expect(await screen.findByText(over)).toBeTruthy();
+    cleanup();
+    open([], true);
+    expect(screen.getByText(over)).toBeTruthy();
+  });
+
+  it('saves what the server asks about only after a yes', async () => {
+    const question = { title: 'Really?', text: 'It is over.', confirmLabel: 'Save it' };
+    const { save, user } = open([
+      { ok: false, question },
+      { ok: false, question },
+      { ok: true, href: '/there' },
+    ]);
+    await press(user);
+    await user.click(await screen.findByText('Leave it'));
+    expect(screen.queryByRole('dialog')).toBeNull();
+    expect(document.activeElement).toBe(screen.getByLabelText(/^Due date/));
+    expect(push).not.toHaveBeenCalled();
+
+    await press(user);
+    await user.click(await screen.findByText('Save it'));
+    expect(save.mock.calls.map(([, confirmed]) => confirmed)).toEqual([false, false, true]);
+    expect(push).toHaveBeenCalledWith('/there');
+  });
+
+  it('says when dusk is only as long as date and place stay', async () => {
+    const { user } = open([]);
+    await user.click(screen.getByText('Tonight at nautical dusk'));
+    expect(await screen.findByText('Dusk is at 17:08.')).toBeTruthy();
+    const date = screen.getByLabelText('Date');
+    await user.clear(date);
+    await user.type(date, '2026-12-08');
+    expect(screen.queryByText('Dusk is at 17:08.')).toBeNull();
+  });
+
+  it('leads to its parts and tells what is set in them', () => {
+    open([]);
+    const parts = within(screen.getByRole('navigation', { name: 'Parts of the form' }));
+    for (const link of parts.getAllByRole('link')) {
+      expect(document.getElementById(link.getAttribute('href')?.slice(1) ?? '')).toBeTruthy();
+    }
+    expect(parts.getByText('5 Dec 2026, 19:30')).toBeTruthy();
+    expect(parts.getByText('2 attempts, due 6 Dec 2026, 19:30')).toBeTruthy();
+  });
+});
