@@ -1,8 +1,6 @@
 import { z } from 'zod';
 import { nakedEyePlanets } from '../sky/sky-frame';
 
-export type { PairResult } from './pair-result';
-
 export const skyObjectIdSchema = z.union([
   z.enum(nakedEyePlanets),
   z.templateLiteral(['hip-', z.number().int().positive()]),
