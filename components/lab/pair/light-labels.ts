@@ -1,10 +1,13 @@
 import type { SkyObjectId } from '@/lib/pointing/answer-key';
 import type { SkyLight } from '@/components/sky/sky-lights';
 
-/** The table leaves out what looks fainter than this: it will hardly serve as a star. */
-const faintestListed = 3.5;
-/** Beside a kept star, lights down to this are listed too: they may be taken for it. */
-const faintestNeighbour = 4.3;
+/**
+ * The table leaves out what looks more than this many magnitudes fainter than the faintest star that
+ * may serve: the air takes less than that from a star that is high enough to.
+ */
+const listedBelowFaintest = 1;
+/** Beside a kept star, lights fainter still by this are listed too: they may be taken for it. */
+const neighboursBelowListed = 0.8;
 /** About as many as an eye takes in before it has to look more closely. */
 const listedAtFirst = 60;
 
@@ -29,8 +32,11 @@ const listOrder: readonly LabelledLight['listed'][] = ['first', 'more', 'neighbo
 /** Lights for the table, lettered and sorted by direction within each list. */
 export function labelledLights(
   brightestFirst: readonly SkyLight[],
+  faintestMagnitude: number,
   always: readonly SkyObjectId[] = [],
 ): LabelledLight[] {
+  const faintestListed = faintestMagnitude + listedBelowFaintest;
+  const faintestNeighbour = faintestListed + neighboursBelowListed;
   return brightestFirst
     .filter((light) => light.seenAs <= faintestNeighbour || always.includes(light.id))
     .map((light, rank) => {

@@ -24,7 +24,7 @@ export function pairSkyPlaces(sky: PairLabSky, catalogue: StarCatalogue): PairSk
   const lights = skyLights({ ...sky, catalogue });
   const given = sky.givenHip === null ? [] : [`hip-${sky.givenHip}` as const];
   const proposed = (sky.proposals ?? []).map((hip) => `hip-${hip}` as const);
-  const labelled = labelledLights(lights, [...given, ...proposed]);
+  const labelled = labelledLights(lights, sky.settings.faintestMagnitude, [...given, ...proposed]);
   const byId = new Map<string, SkyLight>();
   for (const light of lights) byId.set(light.id, light);
   for (const light of labelled) byId.set(light.id, light);
