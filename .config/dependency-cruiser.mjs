@@ -26,6 +26,26 @@ const siblings = Object.entries(pure).map(([folder, allowed]) => ({
   to: { path: '^(app|components|lib|prisma)/', pathNot: inLib([folder, ...allowed]) },
 }));
 
+/**
+ * Folders of components with the siblings each may use; ui has a rule of its own. A lab fetches the
+ * view of its result when there is one, and that view draws the sky the lab has shown: by name, no more.
+ */
+const componentFolders = {
+  sky: ['ui'],
+  lesson: ['ui', 'sky'],
+  lab: ['ui', 'sky', 'grading/pair-result-view'],
+  grading: ['ui', 'sky', 'lab/pair/pair-lab-sky'],
+  desk: ['ui', 'sky', 'lab', 'lesson', 'grading'],
+};
+
+const componentLayers = Object.entries(componentFolders).map(([folder, allowed]) => ({
+  name: `components-of-${folder}`,
+  comment: `components/${folder} may use ${allowed.map((a) => `components/${a}`).join(', ')}.`,
+  severity: /** @type {const} */ ('error'),
+  from: { path: `^components/${folder}/`, pathNot: test },
+  to: { path: '^components/', pathNot: `^components/(${[folder, ...allowed].join('|')})[/.]` },
+}));
+
 /** @type {import('dependency-cruiser').IConfiguration} */
 export default {
   forbidden: [
@@ -104,6 +124,7 @@ export default {
         pathNot: ['^components/ui/', '^lib/routes[.]ts$', '^lib/auth/policy[.]ts$'],
       },
     },
+    ...componentLayers,
     {
       name: 'data-below-app',
       comment: 'Nothing under lib knows pages, components or commands.',

@@ -1,6 +1,6 @@
 import { fieldOfView, fieldOfViewText } from './assignment-form/field-of-view';
-import { templateText } from './template-text';
-import { zonedTimeText } from './zoned-time';
+import { templateText } from '@/components/grading/template-text';
+import { zonedTimeText } from '@/components/grading/zoned-time';
 import { markText } from '@/components/grading/mark-text';
 import type { AssignmentDetails } from '@/lib/data/assignments';
 

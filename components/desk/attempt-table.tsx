@@ -3,8 +3,8 @@ import { TextLink } from '@/components/ui/text-link';
 import { markText } from '@/components/grading/mark-text';
 import type { StudentRecord } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
-import { templateText } from './template-text';
-import { zonedTimeText } from './zoned-time';
+import { templateText } from '@/components/grading/template-text';
+import { zonedTimeText } from '@/components/grading/zoned-time';
 
 /** Attempts of one student, each a way to what was picked. */
 export function AttemptTable({

@@ -3,7 +3,7 @@ import { TableFrame } from '@/components/ui/table-frame';
 import type { RosterRow } from '@/lib/data/roster';
 import { routes } from '@/lib/routes';
 import { StudentMenu, type StudentActions } from './student-menu';
-import { zonedTimeText } from './zoned-time';
+import { zonedTimeText } from '@/components/grading/zoned-time';
 
 /** The class list: who has a card, who has been here. */
 export function RosterTable({

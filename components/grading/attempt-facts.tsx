@@ -1,7 +1,7 @@
 import { Meter } from '@/components/ui/meter';
 import type { AttemptResult } from '@/lib/data/attempts';
-import { templateText } from '@/components/desk/template-text';
-import { zonedTimeText } from '@/components/desk/zoned-time';
+import { templateText } from './template-text';
+import { zonedTimeText } from './zoned-time';
 import { markText } from './mark-text';
 
 /** What one attempt came to: when, which kind of task, the mark with what lateness took. */

@@ -1,6 +1,6 @@
 import Link from 'next/link';
 import { TableFrame } from '@/components/ui/table-frame';
-import { zonedTimeText } from '@/components/desk/zoned-time';
+import { zonedTimeText } from './zoned-time';
 import type { Gradebook, GradebookCell } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
 import { GradebookStateMark } from './gradebook-state-mark';

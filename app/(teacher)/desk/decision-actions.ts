@@ -2,10 +2,10 @@
 
 import { revalidatePath } from 'next/cache';
 import { z } from 'zod';
-import { joinLocalTime } from '@/components/desk/assignment-form/assignment-draft';
-import { readNumber } from '@/components/desk/assignment-form/draft-input';
 import type { FormAnswer } from '@/components/desk/action-form';
 import type { DecisionTarget } from '@/components/desk/decision-forms';
+import { joinLocalTime } from '@/components/desk/local-time-text';
+import { readNumber } from '@/components/desk/read-number';
 import { getViewer } from '@/lib/auth/session';
 import { excuse, extendDue, overrideMark } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';

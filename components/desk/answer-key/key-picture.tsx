@@ -66,7 +66,7 @@ export function KeyPicture({
       limits={scenario.settings}
       pairs={best === null ? [] : [{ kind: 'best', stars: best }]}
       named={starsToName(answerKey, best ?? [])}
-      className="max-w-xl print:max-w-[8.4cm]"
+      className="max-w-xl print:max-w-none print:[&_svg]:max-w-[8cm]"
     />
   );
 }

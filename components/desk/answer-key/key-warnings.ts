@@ -1,6 +1,6 @@
 import type { AnswerKeyPreview } from '@/lib/data/assignments';
 import type { PairTemplate } from '@/lib/variants/pair-variant';
-import { templateText } from '../template-text';
+import { templateText } from '@/components/grading/template-text';
 
 export type KeyWarning = { title: string; text: string };
 

@@ -1,7 +1,7 @@
 import { Panel } from '@/components/ui/panel';
 import type { AnswerKeyPreview } from '@/lib/data/assignments';
 import type { AnswerKey } from '@/lib/pointing/answer-key';
-import { templateText } from '../template-text';
+import { templateText } from '@/components/grading/template-text';
 
 /** One drawn example of each kind of task, by its best answer. */
 export function SampleTasks({

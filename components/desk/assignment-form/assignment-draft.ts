@@ -1,6 +1,7 @@
 import type { Eyepiece, HorizonPoint, Scenario, Telescope } from '@/lib/pointing/scenario';
 import type { PairTemplate } from '@/lib/variants/pair-variant';
 import type { AssignmentPolicy } from '@/lib/data/assignment-input';
+import { splitLocalTime } from '../local-time-text';
 import { horizonHistory, type HorizonHistory } from '../horizon-editor/horizon-history';
 
 /** A telescope and the eyepieces in its box, as the form offers it. */
@@ -114,21 +115,6 @@ export const telescopeText = (telescope: Telescope): AssignmentDraft['telescope'
 });
 export const eyepieceText = (eyepiece: Eyepiece): AssignmentDraft['eyepiece'] =>
   textOf(eyepiece, eyepieceNumbers);
-
-/** "2026-11-01T01:30-05:00" in its parts; empty parts where there is no time yet. */
-export function splitLocalTime(localTime: string): {
-  date: string;
-  time: string;
-  offset: string | null;
-} {
-  const parts = /^(\d{4}-\d{2}-\d{2})T(\d{2}:\d{2})(?::\d{2})?([+-]\d{2}:\d{2}|Z)?$/.exec(
-    localTime,
-  );
-  return { date: parts?.[1] ?? '', time: parts?.[2] ?? '', offset: parts?.[3] ?? null };
-}
-
-export const joinLocalTime = (date: string, time: string, offset: string | null): string =>
-  `${date}T${time}${offset ?? ''}`;
 
 export function assignmentDraft(source: DraftSource): AssignmentDraft {
   const { scenario, policy } = source;

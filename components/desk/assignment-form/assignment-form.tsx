@@ -8,9 +8,9 @@ import { ErrorSummary } from '@/components/ui/error-summary';
 import { Field } from '@/components/ui/field';
 import { StatusLine } from '@/components/ui/status-line';
 import { TextInput } from '@/components/ui/text-input';
+import { joinLocalTime } from '../local-time-text';
 import {
   assignmentDraft,
-  joinLocalTime,
   type AssignmentDraft,
   type DraftSource,
   type KitChoice,

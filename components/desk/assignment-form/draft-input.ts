@@ -1,8 +1,9 @@
 import { scenarioSchema, type Scenario } from '@/lib/pointing/scenario';
 import { assignmentInputSchema } from '@/lib/data/assignment-input';
+import { joinLocalTime } from '../local-time-text';
+import { readNumber } from '../read-number';
 import {
   eyepieceNumbers,
-  joinLocalTime,
   settingNumbers,
   skyNumbers,
   telescopeNumbers,
@@ -17,14 +18,6 @@ export type DraftProblem = { code: string; message: string; field?: string };
  * server turns `dueLocalTime` into an instant, because zone rules live there.
  */
 export type DraftInput = { input: unknown; dueLocalTime: string | null };
-
-/** A decimal comma counts as a point. Text that is no number stays text, for the schema to refuse. */
-export function readNumber(text: string): number | string {
-  const clean = text.trim().replace(',', '.').replace('\u2212', '-');
-  if (clean === '') return text;
-  const value = Number(clean);
-  return Number.isFinite(value) ? value : text;
-}
 
 const numbersOf = (
   texts: Readonly<Record<string, string>>,

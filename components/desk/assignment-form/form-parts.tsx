@@ -1,5 +1,5 @@
 import { Button } from '@/components/ui/button';
-import { templateText } from '../template-text';
+import { templateText } from '@/components/grading/template-text';
 import type { AssignmentDraft, KitChoice, SiteChoice } from './assignment-draft';
 
 /** The parts of the form with what is set in each, in a few words. */

@@ -5,7 +5,7 @@ import { FieldError } from '@/components/ui/field';
 import { HorizonEditor } from '../horizon-editor/horizon-editor';
 import { changeHorizon, horizonHistory } from '../horizon-editor/horizon-history';
 import type { AssignmentDraft, SiteChoice } from './assignment-draft';
-import { readNumber } from './draft-input';
+import { readNumber } from '../read-number';
 import { Section, type SectionProps } from './section';
 
 export function HorizonSection({

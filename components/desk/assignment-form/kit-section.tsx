@@ -10,7 +10,7 @@ import {
   type AssignmentDraft,
   type KitChoice,
 } from './assignment-draft';
-import { readNumber } from './draft-input';
+import { readNumber } from '../read-number';
 import { fieldOfView, fieldOfViewText } from './field-of-view';
 import { Section, type SectionProps } from './section';
 

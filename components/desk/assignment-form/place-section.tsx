@@ -6,7 +6,7 @@ import { TextInput } from '@/components/ui/text-input';
 import type { Place } from '@/lib/data/places';
 import { DecimalField } from '../decimal-field';
 import type { AssignmentDraft } from './assignment-draft';
-import { PlaceSearch, placeText } from './place-search';
+import { PlaceSearch, placeText } from '@/components/lab/place-search';
 import { Section, type SectionProps } from './section';
 
 /** A minus sign before the number means south or west, whichever side was set before. */

@@ -4,7 +4,7 @@ import { Checkbox } from '@/components/ui/checkbox';
 import { FieldError } from '@/components/ui/field';
 import { pairTemplates } from '@/lib/variants/pair-variant';
 import { DecimalField } from '../decimal-field';
-import { templateText } from '../template-text';
+import { templateText } from '@/components/grading/template-text';
 import type { AssignmentDraft } from './assignment-draft';
 import { Section, type SectionProps } from './section';
 

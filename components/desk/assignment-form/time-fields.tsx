@@ -4,7 +4,7 @@ import { Button } from '@/components/ui/button';
 import { Field } from '@/components/ui/field';
 import { Notice } from '@/components/ui/notice';
 import { TextInput } from '@/components/ui/text-input';
-import { splitLocalTime } from './assignment-draft';
+import { splitLocalTime } from '../local-time-text';
 import type { MomentAnswer } from './form-actions';
 
 export type WallClock = { date: string; time: string; offset: string | null };

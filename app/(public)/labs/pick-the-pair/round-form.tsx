@@ -1,7 +1,7 @@
 'use client';
 
 import { useState } from 'react';
-import { PlaceSearch, placeText } from '@/components/desk/assignment-form/place-search';
+import { PlaceSearch, placeText } from '@/components/lab/place-search';
 import { Button } from '@/components/ui/button';
 import { Field } from '@/components/ui/field';
 import { RadioGroup } from '@/components/ui/radio-group';

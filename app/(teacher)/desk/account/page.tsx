@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { ActionForm } from '@/components/desk/action-form';
 import { InviteTeacher } from '@/components/desk/invite-teacher';
-import { zonedTimeText } from '@/components/desk/zoned-time';
+import { zonedTimeText } from '@/components/grading/zoned-time';
 import { PageHeader } from '@/components/ui/page-header';
 import { Panel } from '@/components/ui/panel';
 import { TableFrame } from '@/components/ui/table-frame';

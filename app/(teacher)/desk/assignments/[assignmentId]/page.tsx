@@ -12,7 +12,7 @@ import { SampleTasks } from '@/components/desk/answer-key/sample-tasks';
 import { AssignmentSummary } from '@/components/desk/assignment-summary';
 import { ConfirmAction } from '@/components/desk/confirm-action';
 import { ProgressPanel } from '@/components/desk/progress-panel';
-import { zonedTimeText } from '@/components/desk/zoned-time';
+import { zonedTimeText } from '@/components/grading/zoned-time';
 import { skyPictureStars } from '@/components/sky/sky-picture-stars';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';

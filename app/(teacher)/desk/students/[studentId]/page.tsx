@@ -2,7 +2,7 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { AttemptTable } from '@/components/desk/attempt-table';
 import { DecisionForms } from '@/components/desk/decision-forms';
-import { zonedTimeText } from '@/components/desk/zoned-time';
+import { zonedTimeText } from '@/components/grading/zoned-time';
 import { GradebookStateMark } from '@/components/grading/gradebook-state-mark';
 import { markText } from '@/components/grading/mark-text';
 import { buttonLook } from '@/components/ui/button-look';

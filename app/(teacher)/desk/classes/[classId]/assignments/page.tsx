@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { notFound } from 'next/navigation';
-import { zonedTimeText } from '@/components/desk/zoned-time';
+import { zonedTimeText } from '@/components/grading/zoned-time';
 import { markText } from '@/components/grading/mark-text';
 import { EmptyState } from '@/components/ui/empty-state';
 import { LinkButton } from '@/components/ui/link-button';
