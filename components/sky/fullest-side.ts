@@ -9,6 +9,9 @@ const halfWidthDeg = 35;
 /** What the table calls bright. */
 const faintestBright = 2.25;
 
+/** How high the sky faces at first: low enough for the horizon and its signposts to be read as ground. */
+export const firstLookAltitudeDeg = 18;
+
 /**
  * The azimuth, of the eight with a signpost, towards which most bright lights show: a good place to
  * begin looking. Lights are counted and nothing else, so that it tells nothing about which of them

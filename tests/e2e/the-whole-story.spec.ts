@@ -83,17 +83,16 @@ function toCheck(dataFolder: string, attemptId: string): StoredPair {
   return pair;
 }
 
-/** Where the sky faces when the lab opens: a given star, else south. */
-function handOn(page: Page, { variant, stars }: StoredPair): SkyHand {
-  return new SkyHand(
-    page,
-    variant.givenHip === null ? { azimuthDeg: 180, altitudeDeg: 23 } : stars[0],
-  );
+/** The lab opens facing a given star, else the fullest side of the sky, which its label names. */
+async function handOn(page: Page, { variant, stars }: StoredPair): Promise<SkyHand> {
+  return variant.givenHip === null
+    ? SkyHand.readingWhereItFaces(page)
+    : new SkyHand(page, stars[0]);
 }
 
 /** Finds on the drawn sky what is not given, keeps it and answers what the lab asks about each star. */
 async function pickBoth(page: Page, pair: StoredPair): Promise<void> {
-  const hand = handOn(page, pair);
+  const hand = await handOn(page, pair);
   const [first, second] = pair.stars;
   const given = pair.variant.givenHip !== null;
   if (!given) {
@@ -162,7 +161,8 @@ test('a teacher sets a task for tonight, a student does it, and the gradebook sh
     await expect(first.getByText('Attempt 1 of 2')).toBeVisible();
     const address = first.url();
     const pair = toCheck(dataFolder, lastPart(first));
-    await handOn(first, pair).pick(pair.stars[0]);
+    const hand = await handOn(first, pair);
+    await hand.pick(pair.stars[0]);
     const saved = first.waitForResponse((answer) =>
       isAction(answer.request().method(), answer.request().postData(), '"sequence"'),
     );
@@ -182,7 +182,8 @@ test('a teacher sets a task for tonight, a student does it, and the gradebook sh
     await expect(second).toHaveURL(attemptAddress);
     await expect(second.getByRole('button', { name: `Replace ${stars[0].name}` })).toBeVisible();
     await expect(second.getByText('No second star yet')).toBeVisible();
-    await handOn(second, chosen).pick(stars[1]);
+    const hand = await handOn(second, chosen);
+    await hand.pick(stars[1]);
     await second.getByRole('button', { name: 'Keep as second star' }).click();
     for (const { name } of stars) await nothingNear(second, name);
     const review = second.getByRole('region', { name: 'Read it once more before you submit' });

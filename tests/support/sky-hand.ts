@@ -1,4 +1,6 @@
 import { expect, type Page } from '@playwright/test';
+import { signpostDirections } from '../../components/sky/directions';
+import { firstLookAltitudeDeg } from '../../components/sky/fullest-side';
 import { positionInWords } from '../../components/sky/position-words';
 import { projectToScreen } from '../../components/sky/project';
 import { stepShare } from '../../components/sky/sky-controls';
@@ -10,7 +12,7 @@ const buttons = { right: 'Look right', left: 'Look left', up: 'Look up', down: '
 
 /**
  * A hand on the drawn sky: turns it with its buttons until a light is in view, and presses on the
- * light. It knows where the sky starts and keeps count of its own turns, as a person sees them.
+ * light. It is told where the sky starts and keeps count of its own turns, as a person sees them.
  */
 export class SkyHand {
   readonly #page: Page;
@@ -21,6 +23,17 @@ export class SkyHand {
     this.#page = page;
     this.#view = new SkyView(start);
     this.#view.preferLessMotion(true);
+  }
+
+  /** Reads off the sky, just opened, towards which signpost it faces. */
+  static async readingWhereItFaces(page: Page): Promise<SkyHand> {
+    const told = await page.getByText(/^Looking /).innerText();
+    const signpost = signpostDirections.find(({ word }) => told.startsWith(`Looking ${word},`));
+    if (signpost === undefined) throw new Error(`"${told}" names no signpost`);
+    return new SkyHand(page, {
+      azimuthDeg: signpost.azimuthDeg,
+      altitudeDeg: firstLookAltitudeDeg,
+    });
   }
 
   /** Presses on a light in the picture and waits until the panel tells where it stands. */

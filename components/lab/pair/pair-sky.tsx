@@ -1,7 +1,7 @@
 'use client';
 
 import { useEffect, useMemo, useState } from 'react';
-import { fullestSideDeg } from '@/components/sky/fullest-side';
+import { firstLookAltitudeDeg, fullestSideDeg } from '@/components/sky/fullest-side';
 import { projectToScreen } from '@/components/sky/project';
 import { SkySurface } from '@/components/sky/sky-surface';
 import { SkyView } from '@/components/sky/sky-view';
@@ -15,8 +15,10 @@ function startView(lab: PairLabModel): SkyView {
   const hip = lab.sky.givenHip ?? lab.proposalHip;
   const place = hip === null ? null : lab.placeOf(`hip-${hip}`);
   if (place !== null) return new SkyView(place);
-  // Low enough for the horizon and its signposts to be read as ground.
-  return new SkyView({ azimuthDeg: fullestSideDeg(lab.lights), altitudeDeg: 18 });
+  return new SkyView({
+    azimuthDeg: fullestSideDeg(lab.lights),
+    altitudeDeg: firstLookAltitudeDeg,
+  });
 }
 
 /** The drawn sky with what the lab points out in it. */

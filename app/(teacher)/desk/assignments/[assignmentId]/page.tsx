@@ -159,7 +159,7 @@ export default async function AssignmentPage({
               every look-alike named.
             </p>
           </div>
-          <div className="grid items-start gap-6 xl:grid-cols-[minmax(0,26rem)_minmax(0,1fr)] print:block print:space-y-4">
+          <div className="grid grid-cols-[minmax(0,1fr)] items-start gap-6 xl:grid-cols-[minmax(0,26rem)_minmax(0,1fr)] print:block print:space-y-4">
             <KeyPicture
               answerKey={preview.key}
               frame={preview.frame}
