@@ -11,8 +11,13 @@ const pure = {
   units: [],
   sky: ['units'],
   pointing: ['units', 'sky'],
-  variants: ['units', 'sky', 'pointing'],
-  grading: ['units', 'sky', 'pointing', 'variants'],
+  optics: ['units', 'sky', 'pointing'],
+  finder: ['units', 'sky', 'pointing', 'optics'],
+  clock: ['units', 'sky'],
+  alignment: ['units', 'sky', 'pointing', 'optics', 'finder', 'clock'],
+  faults: ['units', 'sky', 'pointing', 'optics', 'finder', 'clock', 'alignment'],
+  variants: ['units', 'sky', 'pointing', 'optics', 'clock', 'alignment', 'faults'],
+  grading: ['units', 'sky', 'pointing', 'optics', 'clock', 'alignment', 'faults', 'variants'],
 };
 
 /** @param {string[]} folders */

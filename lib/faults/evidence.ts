@@ -1,0 +1,46 @@
+import type { AlignmentOutcome } from '../pointing/pointing-model';
+
+/** Where a go-to landed beside its target: along the horizon on the sky (right is positive), and up. */
+export type Landing = { hip: number; name: string; rightDeg: number; upDeg: number };
+
+/** What the settings card says was entered, as the learner reads it. */
+export type SettingsCard = {
+  localTime: string;
+  timeZoneOffset: string;
+  summerTime: boolean;
+  latitudeText: string;
+  longitudeText: string;
+};
+
+/** What someone could have noticed that evening; each a sentence's code, told only when asked for. */
+export type Observation =
+  | 'tube-stood-level'
+  | 'tube-not-level'
+  | 'bubble-in-the-ring'
+  | 'bubble-off'
+  | 'set-by-compass'
+  | 'set-by-pole-star'
+  | 'dot-agrees-with-eyepiece'
+  | 'dot-beside-the-star-in-eyepiece'
+  | 'clutches-firm'
+  | 'clutch-loose'
+  | 'tripod-was-touched'
+  | 'tripod-untouched'
+  | 'lamp-dimmed-while-slewing'
+  | 'lamp-steady'
+  | 'last-moves-right-and-up'
+  | 'last-moves-any-way'
+  | 'cable-free'
+  | 'cable-taut';
+
+/** Everything that one faulty evening shows, computed by running it. */
+export type Evidence = {
+  /** First slews, before the alignment; null where the mount never got there. */
+  first: Landing;
+  second: Landing;
+  outcome: AlignmentOutcome;
+  /** Go-tos after the alignment; empty when there was none. The last one is the test slew's. */
+  later: readonly Landing[];
+  card: SettingsCard;
+  observations: readonly Observation[];
+};
