@@ -1,13 +1,13 @@
+import type { ImageOrientation, TubeType } from '../optics/image-orientation';
 import type { MountErrors } from '../pointing/pointing-model';
 import type { SkyFrame } from '../sky/sky-frame';
 
-/** How the tube shows the sky in its eyepiece, seen by a person standing behind or beside it. */
-export type ImageOrientation = 'true' | 'mirrored' | 'turned';
+export type { ImageOrientation };
 
 /** The part of a kit that a run needs beside telescope and observing eyepiece. */
 export type RunKit = {
   name: string;
-  tubeType: 'refractor' | 'reflector' | 'maksutov-cassegrain';
+  tubeType: TubeType;
   orientation: ImageOrientation;
   centringEyepiece: { focalLengthMm: number; apparentFieldDeg: number };
 };
