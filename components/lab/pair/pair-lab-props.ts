@@ -1,8 +1,11 @@
 import type { ReactNode } from 'react';
-import type { PairDraft } from '@/lib/grading/pair-submission';
-import type { SaveDraft } from './draft-saver';
+import type { PairResult } from '@/lib/grading/pair-result';
+import type { PairDraft, PairSubmission } from '@/lib/grading/pair-submission';
+import type { SaveDraft } from '../shell/draft-saver';
+import type { SubmitAnswer } from '../shell/submission-sender';
 import type { PairLabSky } from './pair-lab-sky';
-import type { SubmitPair } from './submission-sender';
+
+export type SubmitPair = SubmitAnswer<PairSubmission, PairResult>;
 
 /** What the lab is given, by a page or by whoever waits for the stars. */
 export type PairLabProps = {
@@ -14,7 +17,7 @@ export type PairLabProps = {
   /** The number the next saved draft carries. */
   nextSequence?: number;
   /** Left out where nothing is kept, as for a visitor. */
-  onSave?: SaveDraft;
+  onSave?: SaveDraft<PairDraft>;
   onSubmit: SubmitPair;
   /** How many of the three hints are offered; fewer as mastery grows. Practice only. */
   hintLevels?: number;

@@ -3,7 +3,8 @@
 import type { ReactNode } from 'react';
 import { Button } from '@/components/ui/button';
 import { SunCaution } from '@/components/ui/sun-caution';
-import { HintBox } from './hint-box';
+import { HintBox } from '../shell/hint-box';
+import { hintsFor } from './hints';
 import { KeptStars } from './kept-stars';
 import { LookAlikeQuestion } from './look-alike-question';
 import { PairReview } from './pair-review';
@@ -60,8 +61,18 @@ export function PairPanel({ lab, mode, inTable, sending, hintLevels }: PairPanel
         )}
         {choice.past.length === 0 ? null : <Button onClick={lab.undo}>Undo</Button>}
       </div>
-      {mode === 'practice' && hintLevels > 0 ? <HintBox lab={lab} levels={hintLevels} /> : null}
+      {mode === 'practice' && hintLevels > 0 ? <PairHints lab={lab} levels={hintLevels} /> : null}
       <SunCaution short />
     </div>
   );
+}
+
+function PairHints({ lab, levels }: { lab: PairLabModel; levels: number }) {
+  const { picks } = lab.choice.draft;
+  const places = picks.flatMap((pick) => {
+    const place = lab.placeOf(`hip-${pick.hip}`);
+    return place === null ? [] : [place];
+  });
+  // They start afresh with each star.
+  return <HintBox hints={hintsFor(lab.sky, places).slice(0, levels)} step={picks.length} />;
 }

@@ -7,12 +7,11 @@ import { decodeCatalogue } from '@/lib/sky/catalogue';
 import { skyFrameAt } from '@/lib/sky/frame-at';
 import { scenarioSchema } from '@/lib/pointing/scenario';
 import { emptyPairDraft } from '@/lib/grading/pair-submission';
-import type { PairLabProps } from './pair-lab-props';
+import type { PairLabProps, SubmitPair } from './pair-lab-props';
 import type { PairLabSky } from './pair-lab-sky';
 import { localTimeInWords } from './pair-lab-sky';
 import { pairSkyPlaces } from './pair-sky-places';
 import { PairWorkbench } from './pair-workbench';
-import type { SubmitPair } from './submission-sender';
 
 const catalogue = decodeCatalogue(
   JSON.parse(readFileSync(path.join(process.cwd(), 'content/stars/catalogue.json'), 'utf8')),

@@ -5,20 +5,22 @@ import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { StatusLine } from '@/components/ui/status-line';
 import { webglAvailable } from '@/components/sky/webgl-available';
 import type { StarCatalogue } from '@/lib/sky/catalogue';
-import { LabSheet } from './lab-sheet';
+import { LabFrame } from '../shell/lab-frame';
+import { saveInWords } from '../shell/save-words';
+import { SendingBox } from '../shell/sending-box';
+import { SubmissionSender } from '../shell/submission-sender';
+import { draftLeftBehind, useDraftSaving } from '../shell/use-draft-saving';
+import { ViewSwitch } from '../shell/view-switch';
 import type { PairLabProps } from './pair-lab-props';
 import { PairOutcome } from './pair-outcome';
 import { PairPanel } from './pair-panel';
 import { submissionOf } from './pair-choice';
+import { readPairDraft } from './read-pair-draft';
 import { ordinalOf } from './pair-words';
-import { saveInWords } from './save-words';
-import { SendingBox } from './sending-box';
-import { SubmissionSender } from './submission-sender';
-import { draftLeftBehind, useDraftSaving } from './use-draft-saving';
 import type { PairLabModel } from './use-pair-lab';
 import { usePairLab } from './use-pair-lab';
-import { ViewSwitch } from './view-switch';
-import type { LabView } from './view-switch';
+
+type PairView = 'sky' | 'table';
 
 // The renderer is the heaviest part of the lab: it comes after the page, and not at all to the table.
 const PairSky = dynamic(() => import('./pair-sky').then((module) => module.PairSky), {
@@ -54,8 +56,15 @@ function summaryOf(lab: PairLabModel): string {
 export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }) {
   const { sky, mode, attemptKey, catalogue } = props;
   const nextSequence = props.nextSequence ?? 1;
-  const saving = useDraftSaving({ attemptKey, nextSequence, save: props.onSave });
-  const [start] = useState(() => draftLeftBehind(attemptKey, nextSequence) ?? props.draft);
+  const saving = useDraftSaving({
+    attemptKey,
+    nextSequence,
+    save: props.onSave,
+    readDraft: readPairDraft,
+  });
+  const [start] = useState(
+    () => draftLeftBehind(attemptKey, nextSequence, readPairDraft) ?? props.draft,
+  );
   const bench = usePairLab({ sky, catalogue, draft: start, onDraft: saving.push });
   const [drawable, setDrawable] = useState(webglAvailable);
   // On a phone the sheet would leave the table two rows.
@@ -67,7 +76,7 @@ export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }
       if (light !== null) setSheetOpen(true);
     },
   };
-  const [wantedView, setView] = useState<LabView>('sky');
+  const [wantedView, setView] = useState<PairView>('sky');
   const view = drawable ? wantedView : 'table';
 
   const [sender] = useState(() => new SubmissionSender(attemptKey, props.onSubmit));
@@ -98,7 +107,7 @@ export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }
     );
   }
   const saveText = saveInWords(saving.saveState);
-  const changeView = (next: LabView): void => {
+  const changeView = (next: PairView): void => {
     setView(next);
     setSheetOpen(next === 'sky');
   };
@@ -107,54 +116,62 @@ export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }
     setSheetOpen(false);
   };
   return (
-    <div className="relative flex h-[calc(100dvh-7rem-var(--offline-bar,0px))] min-h-[32rem] flex-col overflow-hidden lg:grid lg:h-[calc(100dvh-4.6rem-var(--offline-bar,0px))] lg:grid-cols-[minmax(0,1fr)_24rem]">
-      <div className="flex min-h-0 flex-1 flex-col">
-        <ViewSwitch view={view} drawable={drawable} onChange={changeView} />
-        {drawable ? null : <p className="bg-caution-soft px-4 py-2 text-sm">{noWebgl}</p>}
-        <div
-          className="relative min-h-0 flex-1"
-          // On a phone the sheet makes way for the sky as soon as the sky is touched.
-          onPointerDownCapture={() => {
-            setSheetOpen(false);
-          }}
-        >
-          {view === 'sky' ? (
-            <PairSky
-              lab={lab}
-              figuresOffered={mode === 'practice' && (props.figuresOffered ?? true)}
-              onLost={lost}
-            />
-          ) : (
-            <div className="size-full overflow-y-auto pb-16 lg:pb-0">
-              <PairTable lab={lab} />
-            </div>
-          )}
-        </div>
-      </div>
-      <LabSheet summary={summaryOf(lab)} open={sheetOpen} onOpenChange={setSheetOpen}>
-        {props.about === undefined ? null : (
-          <div className="mb-2 text-sm text-soft">{props.about}</div>
-        )}
-        <h1 className="sr-only">Pick the pair</h1>
-        <PairPanel
-          lab={lab}
-          mode={mode}
-          inTable={view === 'table'}
-          hintLevels={props.hintLevels ?? 3}
-          sending={
-            <SendingBox
-              state={sent}
-              mode={mode}
-              onSend={() => {
-                if (submission !== null) void sender.send(submission);
-              }}
-            />
-          }
+    <LabFrame
+      top={
+        <ViewSwitch
+          views={[
+            { value: 'sky', label: 'Sky', disabled: !drawable },
+            { value: 'table', label: 'Table' },
+          ]}
+          view={view}
+          label="How to look at the sky"
+          onChange={changeView}
         />
-        <StatusLine className="mt-3">
-          {[lab.said, saveText].filter((text) => text !== '').join(' ')}
-        </StatusLine>
-      </LabSheet>
-    </div>
+      }
+      notice={drawable ? null : <p className="bg-caution-soft px-4 py-2 text-sm">{noWebgl}</p>}
+      scene={
+        view === 'sky' ? (
+          <PairSky
+            lab={lab}
+            figuresOffered={mode === 'practice' && (props.figuresOffered ?? true)}
+            onLost={lost}
+          />
+        ) : (
+          <div className="size-full overflow-y-auto pb-16 lg:pb-0">
+            <PairTable lab={lab} />
+          </div>
+        )
+      }
+      summary={summaryOf(lab)}
+      sheetOpen={sheetOpen}
+      onSheetOpen={setSheetOpen}
+      panel={
+        <>
+          {props.about === undefined ? null : (
+            <div className="mb-2 text-sm text-soft">{props.about}</div>
+          )}
+          <h1 className="sr-only">Pick the pair</h1>
+          <PairPanel
+            lab={lab}
+            mode={mode}
+            inTable={view === 'table'}
+            hintLevels={props.hintLevels ?? 3}
+            sending={
+              <SendingBox
+                state={sent}
+                mode={mode}
+                practiceLabel="Show how good it is"
+                onSend={() => {
+                  if (submission !== null) void sender.send(submission);
+                }}
+              />
+            }
+          />
+          <StatusLine className="mt-3">
+            {[lab.said, saveText].filter((text) => text !== '').join(' ')}
+          </StatusLine>
+        </>
+      }
+    />
   );
 }

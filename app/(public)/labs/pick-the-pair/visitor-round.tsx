@@ -2,7 +2,7 @@
 
 import { PairLab } from '@/components/lab/pair/pair-lab';
 import type { PairLabSky } from '@/components/lab/pair/pair-lab-sky';
-import type { SubmitPair } from '@/components/lab/pair/submission-sender';
+import type { SubmitPair } from '@/components/lab/pair/pair-lab-props';
 import { LinkButton } from '@/components/ui/link-button';
 import { emptyPairDraft } from '@/lib/grading/pair-submission';
 

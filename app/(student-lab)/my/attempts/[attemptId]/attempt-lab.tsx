@@ -1,8 +1,8 @@
 'use client';
 
 import { useRef, useState, type ComponentProps, type ReactNode } from 'react';
-import { forgetDraft } from '@/components/lab/pair/kept-draft';
 import { PairLab } from '@/components/lab/pair/pair-lab';
+import { forgetDraft } from '@/components/lab/shell/kept-draft';
 import { Button } from '@/components/ui/button';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';

@@ -1,8 +1,8 @@
-import type { PairDraft } from '@/lib/grading/pair-submission';
-import { pairDraftSchema } from '@/lib/grading/pair-submission';
-
 /** A draft that has not reached the server yet, kept for this tab. */
-export type KeptDraft = { sequence: number; draft: PairDraft };
+export type KeptDraft<Draft> = { sequence: number; draft: Draft };
+
+/** What a lab makes of stored JSON: its draft, or null where that is none (any more). */
+export type ReadDraft<Draft> = (json: unknown) => Draft | null;
 
 const keyOf = (attemptKey: string): string => `duskbench-draft-${attemptKey}`;
 
@@ -15,7 +15,7 @@ function storage(): Storage | null {
   }
 }
 
-export function keepDraft(attemptKey: string, kept: KeptDraft): void {
+export function keepDraft<Draft>(attemptKey: string, kept: KeptDraft<Draft>): void {
   try {
     storage()?.setItem(keyOf(attemptKey), JSON.stringify(kept));
   } catch {
@@ -28,16 +28,19 @@ export function forgetDraft(attemptKey: string): void {
 }
 
 /** What an earlier, cut-off visit left behind; null where there is nothing or nothing sound. */
-export function keptDraft(attemptKey: string): KeptDraft | null {
+export function keptDraft<Draft>(
+  attemptKey: string,
+  readDraft: ReadDraft<Draft>,
+): KeptDraft<Draft> | null {
   const text = storage()?.getItem(keyOf(attemptKey)) ?? null;
   if (text === null) return null;
   try {
     const json: unknown = JSON.parse(text);
     if (typeof json !== 'object' || json === null || !('sequence' in json) || !('draft' in json))
       return null;
-    const draft = pairDraftSchema.safeParse(json.draft);
-    return typeof json.sequence === 'number' && draft.success
-      ? { sequence: json.sequence, draft: draft.data }
+    const draft = readDraft(json.draft);
+    return typeof json.sequence === 'number' && draft !== null
+      ? { sequence: json.sequence, draft }
       : null;
   } catch {
     return null;

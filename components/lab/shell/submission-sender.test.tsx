@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { PairSubmission } from '@/lib/grading/pair-submission';
-import type { SubmitPair } from './submission-sender';
+import type { SubmitPair } from '../pair/pair-lab-props';
 import { SubmissionSender } from './submission-sender';
 
 const none: PairSubmission = { kind: 'none-usable' };

@@ -1,19 +1,17 @@
-import type { PairResult } from '@/lib/grading/pair-result';
-import type { PairSubmission } from '@/lib/grading/pair-submission';
 import type { Result } from '@/lib/data/result';
 
-export type SubmitPair = (input: {
-  submission: PairSubmission;
+export type SubmitAnswer<Submission, LabResult> = (input: {
+  submission: Submission;
   idempotencyKey: string;
-}) => Promise<Result<{ result: PairResult | null; late: boolean }>>;
+}) => Promise<Result<{ result: LabResult | null; late: boolean }>>;
 
-export type SendState =
+export type SendState<LabResult> =
   | { state: 'not-sent' }
   | { state: 'sending' }
   /** No answer came: it may or may not have arrived. The same key is sent again. */
   | { state: 'no-answer' }
   | { state: 'refused'; message: string }
-  | { state: 'done'; result: PairResult | null; late: boolean };
+  | { state: 'done'; result: LabResult | null; late: boolean };
 
 const keyLength = 32;
 const keyName = (attemptKey: string): string => `duskbench-send-${attemptKey}`;
@@ -31,8 +29,7 @@ function newKey(): string {
  * The key under which an attempt's submission counts once, however often it is sent. It outlives a
  * reload, so that a page reopened after a lost connection sends the same one.
  */
-function keyOf(attemptKey: string, submission: PairSubmission): string {
-  const content = JSON.stringify(submission);
+function keyOf(attemptKey: string, content: string): string {
   const made = newKey();
   try {
     const kept = window.sessionStorage.getItem(keyName(attemptKey));
@@ -45,14 +42,14 @@ function keyOf(attemptKey: string, submission: PairSubmission): string {
 }
 
 /** Sends a submission; after a lost connection, the same one again with the same key. */
-export class SubmissionSender {
-  private shown: SendState = { state: 'not-sent' };
+export class SubmissionSender<Submission, LabResult> {
+  private shown: SendState<LabResult> = { state: 'not-sent' };
   private key: { of: string; value: string } | null = null;
   private readonly listeners = new Set<() => void>();
 
   constructor(
     private readonly attemptKey: string,
-    private readonly submit: SubmitPair,
+    private readonly submit: SubmitAnswer<Submission, LabResult>,
   ) {}
 
   readonly subscribe = (listener: () => void): (() => void) => {
@@ -62,13 +59,13 @@ export class SubmissionSender {
     };
   };
 
-  readonly state = (): SendState => this.shown;
+  readonly state = (): SendState<LabResult> => this.shown;
 
-  async send(submission: PairSubmission): Promise<void> {
+  async send(submission: Submission): Promise<void> {
     if (this.shown.state === 'sending' || this.shown.state === 'done') return;
     const content = JSON.stringify(submission);
     if (this.key?.of !== content)
-      this.key = { of: content, value: keyOf(this.attemptKey, submission) };
+      this.key = { of: content, value: keyOf(this.attemptKey, content) };
     const idempotencyKey = this.key.value;
     this.show({ state: 'sending' });
     const answer = await this.submit({ submission, idempotencyKey }).catch(() => null);
@@ -77,7 +74,7 @@ export class SubmissionSender {
     else this.show({ state: 'refused', message: answer.problem.message });
   }
 
-  private show(next: SendState): void {
+  private show(next: SendState<LabResult>): void {
     this.shown = next;
     for (const listener of this.listeners) listener();
   }

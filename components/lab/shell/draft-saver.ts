@@ -1,10 +1,9 @@
-import type { PairDraft } from '@/lib/grading/pair-submission';
 import type { Result } from '@/lib/data/result';
 import { forgetDraft, keepDraft } from './kept-draft';
 
-export type SaveDraft = (input: {
+export type SaveDraft<Draft> = (input: {
   sequence: number;
-  draft: PairDraft;
+  draft: Draft;
 }) => Promise<Result<{ sequence: number }>>;
 
 /**
@@ -14,10 +13,10 @@ export type SaveDraft = (input: {
 export type SaveState =
   { state: 'saved' | 'saving' | 'kept' } | { state: 'refused'; message: string };
 
-export type DraftSaverOptions = {
+export type DraftSaverOptions<Draft> = {
   attemptKey: string;
   nextSequence: number;
-  save: SaveDraft;
+  save: SaveDraft<Draft>;
   /** Waits for more changes before sending. */
   pauseMs?: number;
   /** Waits before sending again what did not arrive. */
@@ -32,18 +31,18 @@ export type DraftSaverOptions = {
  * the same is sent again under the same number, which does no harm, and a newer choice follows under
  * the next. A new number for the old draft would get past the server's check for a second window.
  */
-export class DraftSaver {
+export class DraftSaver<Draft> {
   private sequence: number;
-  private waiting: PairDraft | null = null;
+  private waiting: Draft | null = null;
   /** Sent under `sequence` and not answered yet. */
-  private underway: PairDraft | null = null;
+  private underway: Draft | null = null;
   private sending = false;
   private stopped = false;
   private timer: ReturnType<typeof setTimeout> | null = null;
   private shown: SaveState = { state: 'saved' };
   private readonly listeners = new Set<() => void>();
 
-  constructor(private readonly options: DraftSaverOptions) {
+  constructor(private readonly options: DraftSaverOptions<Draft>) {
     this.sequence = options.nextSequence;
   }
 
@@ -61,7 +60,7 @@ export class DraftSaver {
     return this.waiting !== null || this.underway !== null;
   }
 
-  push(draft: PairDraft): void {
+  push(draft: Draft): void {
     this.waiting = draft;
     // A page loaded again takes up only what the server has not overtaken: see `draftLeftBehind`.
     const sequence = this.underway === null ? this.sequence : this.sequence + 1;
@@ -130,7 +129,7 @@ export class DraftSaver {
     }
   }
 
-  private takeWaiting(): PairDraft | null {
+  private takeWaiting(): Draft | null {
     const draft = this.waiting;
     this.waiting = null;
     return draft;

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { PairDraft } from '@/lib/grading/pair-submission';
 import { emptyPairDraft } from '@/lib/grading/pair-submission';
+import { readPairDraft } from '../pair/read-pair-draft';
 import type { SaveDraft } from './draft-saver';
 import { DraftSaver } from './draft-saver';
 import { keptDraft } from './kept-draft';
@@ -13,9 +14,9 @@ const draftWith = (...hips: number[]): PairDraft => ({
 
 /** Answers as `saveDraft` of lib/data does: a number that is taken is refused to another draft. */
 function serverLike() {
-  const saved: Parameters<SaveDraft>[0][] = [];
+  const saved: Parameters<SaveDraft<PairDraft>>[0][] = [];
   let losing: 'request' | 'answer' | null = null;
-  const save: SaveDraft = ({ sequence, draft }) => {
+  const save: SaveDraft<PairDraft> = ({ sequence, draft }) => {
     const lost = losing;
     losing = null;
     if (lost === 'request') return Promise.reject(new TypeError('Failed to fetch'));
@@ -51,7 +52,7 @@ afterEach(() => {
 
 describe('saving a draft', () => {
   test('sends the latest of several quick changes, once, with the next number', async () => {
-    const save = vi.fn<SaveDraft>(({ sequence }) =>
+    const save = vi.fn<SaveDraft<PairDraft>>(({ sequence }) =>
       Promise.resolve({ ok: true, value: { sequence } }),
     );
     const saver = new DraftSaver({ attemptKey: 'a', nextSequence: 4, save });
@@ -64,11 +65,11 @@ describe('saving a draft', () => {
     saver.push(draftWith(1, 3));
     await vi.runAllTimersAsync();
     expect(save).toHaveBeenLastCalledWith({ sequence: 5, draft: draftWith(1, 3) });
-    expect(keptDraft('a')).toBeNull();
+    expect(keptDraft('a', readPairDraft)).toBeNull();
   });
 
   test('without a connection keeps it on the device, says so, and sends it when it can', async () => {
-    const save = vi.fn<SaveDraft>(({ sequence }) =>
+    const save = vi.fn<SaveDraft<PairDraft>>(({ sequence }) =>
       Promise.resolve({ ok: true, value: { sequence } }),
     );
     save.mockRejectedValueOnce(new TypeError('Failed to fetch'));
@@ -77,7 +78,7 @@ describe('saving a draft', () => {
     await vi.advanceTimersByTimeAsync(1000);
     expect(saver.state()).toEqual({ state: 'kept' });
     expect(saver.unsaved()).toBe(true);
-    expect(keptDraft('b')).toEqual({ sequence: 1, draft: draftWith(7) });
+    expect(keptDraft('b', readPairDraft)).toEqual({ sequence: 1, draft: draftWith(7) });
     await vi.advanceTimersByTimeAsync(6000);
     expect(save).toHaveBeenCalledTimes(2);
     expect(saver.state()).toEqual({ state: 'saved' });
@@ -85,7 +86,7 @@ describe('saving a draft', () => {
   });
 
   test('a change made while another is on its way follows it', async () => {
-    const save = vi.fn<SaveDraft>(
+    const save = vi.fn<SaveDraft<PairDraft>>(
       ({ sequence }) =>
         new Promise((resolve) => {
           setTimeout(() => {
@@ -107,7 +108,7 @@ describe('saving a draft', () => {
   test('an answer that is lost does not cost the change made while waiting for it', async () => {
     const server = serverLike();
     let lost = false;
-    const saver = new DraftSaver({
+    const saver = new DraftSaver<PairDraft>({
       attemptKey: 'g',
       nextSequence: 1,
       save: async (input) => {
@@ -136,7 +137,7 @@ describe('saving a draft', () => {
     await vi.runAllTimersAsync();
     expect(saver.state()).toEqual({ state: 'saved' });
     expect(server.newest()).toEqual({ sequence: 2, draft: draftWith(1, 2) });
-    expect(keptDraft('g')).toBeNull();
+    expect(keptDraft('g', readPairDraft)).toBeNull();
   });
 
   test('after a lost answer, what another window saved meanwhile is not saved over', async () => {
@@ -160,16 +161,20 @@ describe('saving a draft', () => {
     expect(server.newest()).toEqual({ sequence: 1, draft: draftWith(1) });
     saver.push(draftWith(1, 2));
     // The page is loaded again: the server, which holds the first, expects the second.
-    expect(draftLeftBehind('i', 2)).toEqual(draftWith(1, 2));
+    expect(draftLeftBehind('i', 2, readPairDraft)).toEqual(draftWith(1, 2));
     // Had the first not arrived, it would expect that one still.
-    expect(draftLeftBehind('i', 1)).toEqual(draftWith(1, 2));
+    expect(draftLeftBehind('i', 1, readPairDraft)).toEqual(draftWith(1, 2));
     await vi.advanceTimersByTimeAsync(0);
     saver.push(draftWith(1, 3));
-    expect(draftLeftBehind('i', 2), 'pushed after the answer was lost').toEqual(draftWith(1, 3));
+    expect(draftLeftBehind('i', 2, readPairDraft), 'pushed after the answer was lost').toEqual(
+      draftWith(1, 3),
+    );
   });
 
   test('once stopped it sends nothing more, whatever was on its way', async () => {
-    const save = vi.fn<SaveDraft>(() => Promise.reject(new TypeError('Failed to fetch')));
+    const save = vi.fn<SaveDraft<PairDraft>>(() =>
+      Promise.reject(new TypeError('Failed to fetch')),
+    );
     const saver = new DraftSaver({ attemptKey: 'j', nextSequence: 1, save });
     saver.push(draftWith(1));
     vi.advanceTimersByTime(700);
@@ -177,11 +182,11 @@ describe('saving a draft', () => {
     await vi.runAllTimersAsync();
     expect(save).toHaveBeenCalledTimes(1);
     expect(saver.unsaved()).toBe(false);
-    expect(keptDraft('j')).toBeNull();
+    expect(keptDraft('j', readPairDraft)).toBeNull();
   });
 
   test('what the server refuses is told and not sent again', async () => {
-    const save = vi.fn<SaveDraft>(() =>
+    const save = vi.fn<SaveDraft<PairDraft>>(() =>
       Promise.resolve({
         ok: false,
         problem: { code: 'closed', message: 'This attempt is closed.' },
@@ -200,13 +205,13 @@ test('a draft left behind is taken up, unless the server is already further', ()
     'duskbench-draft-e',
     JSON.stringify({ sequence: 3, draft: draftWith(9) }),
   );
-  expect(draftLeftBehind('e', 3)).toEqual(draftWith(9));
-  expect(draftLeftBehind('e', 4)).toBeNull();
+  expect(draftLeftBehind('e', 3, readPairDraft)).toEqual(draftWith(9));
+  expect(draftLeftBehind('e', 4, readPairDraft)).toBeNull();
 });
 
 test('storage that holds nonsense is as good as empty', () => {
   window.sessionStorage.setItem('duskbench-draft-f', '{"sequence":1,"draft":{"picks":"x"}}');
-  expect(keptDraft('f')).toBeNull();
+  expect(keptDraft('f', readPairDraft)).toBeNull();
   window.sessionStorage.setItem('duskbench-draft-f', '{');
-  expect(keptDraft('f')).toBeNull();
+  expect(keptDraft('f', readPairDraft)).toBeNull();
 });

@@ -1,24 +1,31 @@
 'use client';
 
 import { useEffect, useState, useSyncExternalStore } from 'react';
-import type { PairDraft } from '@/lib/grading/pair-submission';
 import type { SaveDraft, SaveState } from './draft-saver';
 import { DraftSaver } from './draft-saver';
+import type { ReadDraft } from './kept-draft';
 import { forgetDraft, keepDraft, keptDraft } from './kept-draft';
 
-type DraftSavingInput = {
+type DraftSavingInput<Draft> = {
   attemptKey: string;
   nextSequence: number;
   /** Undefined where only this tab keeps the draft, as for a visitor. */
-  save: SaveDraft | undefined;
+  save: SaveDraft<Draft> | undefined;
+  /** The same function on every render. */
+  readDraft: ReadDraft<Draft>;
 };
 
 const nothingToSave: SaveState = { state: 'saved' };
 
 /** Saves what is pushed, tells how that goes, and warns before leaving with something unsaved. */
-export function useDraftSaving({ attemptKey, nextSequence, save }: DraftSavingInput): {
+export function useDraftSaving<Draft>({
+  attemptKey,
+  nextSequence,
+  save,
+  readDraft,
+}: DraftSavingInput<Draft>): {
   saveState: SaveState;
-  push: (draft: PairDraft) => void;
+  push: (draft: Draft) => void;
   stop: () => void;
 } {
   const [saver] = useState(() =>
@@ -31,7 +38,7 @@ export function useDraftSaving({ attemptKey, nextSequence, save }: DraftSavingIn
   );
   useEffect(() => {
     if (saver === null) return;
-    const left = draftLeftBehind(attemptKey, nextSequence);
+    const left = draftLeftBehind(attemptKey, nextSequence, readDraft);
     if (left !== null) saver.push(left);
     const onOnline = (): void => {
       saver.retryNow();
@@ -45,7 +52,7 @@ export function useDraftSaving({ attemptKey, nextSequence, save }: DraftSavingIn
       window.removeEventListener('online', onOnline);
       window.removeEventListener('beforeunload', onLeave);
     };
-  }, [saver, attemptKey, nextSequence]);
+  }, [saver, attemptKey, nextSequence, readDraft]);
   return {
     saveState,
     push: (draft) => {
@@ -63,8 +70,12 @@ export function useDraftSaving({ attemptKey, nextSequence, save }: DraftSavingIn
  * A draft that an earlier visit of this tab could not send. One that the server, or another device,
  * has overtaken is left alone.
  */
-export function draftLeftBehind(attemptKey: string, nextSequence: number): PairDraft | null {
-  const kept = keptDraft(attemptKey);
+export function draftLeftBehind<Draft>(
+  attemptKey: string,
+  nextSequence: number,
+  readDraft: ReadDraft<Draft>,
+): Draft | null {
+  const kept = keptDraft(attemptKey, readDraft);
   return kept !== null && kept.sequence >= nextSequence ? kept.draft : null;
 }
 

@@ -5,10 +5,16 @@ import { Button } from '@/components/ui/button';
 import { Notice } from '@/components/ui/notice';
 import type { SendState } from './submission-sender';
 
-type SendingBoxProps = { state: SendState; mode: 'practice' | 'check'; onSend: () => void };
+type SendingBoxProps = {
+  state: SendState<unknown>;
+  mode: 'practice' | 'check';
+  /** What the button says in practice, where nothing is handed in. */
+  practiceLabel: string;
+  onSend: () => void;
+};
 
 /** The button that sends the answer, and what became of it. */
-export function SendingBox({ state, mode, onSend }: SendingBoxProps) {
+export function SendingBox({ state, mode, practiceLabel, onSend }: SendingBoxProps) {
   const sending = state.state === 'sending';
   const failed = state.state === 'no-answer' || state.state === 'refused';
   const box = useRef<HTMLDivElement>(null);
@@ -19,11 +25,7 @@ export function SendingBox({ state, mode, onSend }: SendingBoxProps) {
   return (
     <div ref={box} className="space-y-3">
       <Button variant="primary" size="large" className="w-full" busy={sending} onClick={onSend}>
-        {state.state === 'no-answer'
-          ? 'Send again'
-          : mode === 'check'
-            ? 'Submit'
-            : 'Show how good it is'}
+        {state.state === 'no-answer' ? 'Send again' : mode === 'check' ? 'Submit' : practiceLabel}
       </Button>
       {state.state === 'no-answer' ? (
         <Notice tone="caution" title="No connection" live="alert">
