@@ -5,7 +5,9 @@ export type Landing = { hip: number; name: string; rightDeg: number; upDeg: numb
 
 /** What the settings card says was entered, as the learner reads it. */
 export type SettingsCard = {
+  /** "2026-12-05T19:30" */
   localTime: string;
+  /** "+01:00", in winter: summer time comes on top of it. */
   timeZoneOffset: string;
   summerTime: boolean;
   latitudeText: string;
@@ -39,7 +41,7 @@ export type Evidence = {
   first: Landing;
   second: Landing;
   outcome: AlignmentOutcome;
-  /** Go-tos after the alignment; empty when there was none. The last one is the test slew's. */
+  /** Go-tos after the alignment; empty when there was none. */
   later: readonly Landing[];
   card: SettingsCard;
   observations: readonly Observation[];

@@ -50,4 +50,6 @@ export type FaultAnswerKey = {
   alike: readonly FaultId[];
   /** For each of them, what cures it. */
   cures: Readonly<Partial<Record<FaultId, readonly CureId[]>>>;
+  /** For each offered fault that it is not: what would have told the two apart. */
+  tellTales: Readonly<Partial<Record<FaultId, Look | 'test-slew'>>>;
 };
