@@ -85,8 +85,10 @@ async function takeEveryLook(
   address: string,
   file: string,
 ): Promise<void> {
+  // The product's own cookie holds for every page; one made from a page's address would stand beside it.
+  const everyPage = new URL('/', address).href;
   for (const theme of themes) {
-    await context.addCookies([{ name: 'theme', value: theme, url: address }]);
+    await context.addCookies([{ name: 'theme', value: theme, url: everyPage }]);
     for (const size of sizes) {
       await page.setViewportSize(size);
       await open(page, address);
