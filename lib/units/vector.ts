@@ -2,6 +2,8 @@ import { degreesToRadians, radiansToDegrees, wrap360 } from './angle';
 
 /** In the local frame: x east, y north, z up (right-handed). */
 export type Vector3 = readonly [number, number, number];
+/** A vector to be written into, where a frame of the scene may allocate nothing. */
+export type MutableVector3 = [number, number, number];
 
 export const dot = (u: Vector3, v: Vector3): number => u[0] * v[0] + u[1] * v[1] + u[2] * v[2];
 
