@@ -31,6 +31,11 @@ const siblings = Object.entries(pure).map(([folder, allowed]) => ({
   to: { path: '^(app|components|lib|prisma)/', pathNot: inLib([folder, ...allowed]) },
 }));
 
+/** What the view of a "What went wrong?" shows again of its lab: the evidence, the names, the costs. */
+const shownAgainOfFaults = ['evidence', 'fault-view', 'fault-words', 'cure-words', 'look-cost'].map(
+  (part) => `lab/fault/${part}`,
+);
+
 /**
  * Folders of components with the siblings each may use; ui has a rule of its own. A lab fetches the
  * view of its result when there is one, and that view draws the sky the lab has shown: by name, no more.
@@ -38,8 +43,8 @@ const siblings = Object.entries(pure).map(([folder, allowed]) => ({
 const componentFolders = {
   sky: ['ui'],
   lesson: ['ui', 'sky'],
-  lab: ['ui', 'sky', 'grading/pair-result-view'],
-  grading: ['ui', 'sky', 'lab/pair/pair-lab-sky'],
+  lab: ['ui', 'sky', 'grading/pair-result-view', 'grading/fault-result-view'],
+  grading: ['ui', 'sky', 'lab/pair/pair-lab-sky', ...shownAgainOfFaults],
   desk: ['ui', 'sky', 'lab', 'lesson', 'grading'],
 };
 

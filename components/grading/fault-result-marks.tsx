@@ -1,0 +1,54 @@
+import { lookCostMarks, testSlewCostMarks } from '@/components/lab/fault/look-cost';
+import { lookWords } from '@/components/lab/fault/evidence/look-words';
+import type { FaultView } from '@/components/lab/fault/fault-view';
+import type { FaultResult } from '@/lib/grading/fault-result';
+import { faultCriterionInWords } from './fault-result-words';
+import { markText } from './mark-text';
+
+/** The mark part by part, and below it what each look cost. */
+export function FaultResultMarks({ result, variant }: { result: FaultResult; variant: FaultView }) {
+  const slew = variant.testSlews.find(({ hip }) => hip === result.testSlew);
+  const costs = [
+    ...result.looked.map((look) => ({ name: lookWords[look].title, marks: lookCostMarks })),
+    ...(slew === undefined
+      ? []
+      : [{ name: `Test slew to ${slew.name}`, marks: testSlewCostMarks }]),
+  ];
+  return (
+    <div className="table-frame overflow-x-auto">
+      <table>
+        <caption className="sr-only">The mark, part by part</caption>
+        <thead>
+          <tr>
+            <th scope="col">For</th>
+            <th scope="col" className="number">
+              Mark
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {result.criteria.map((criterion) => (
+            <tr key={criterion.id}>
+              <th scope="row">
+                {faultCriterionInWords(criterion, result)}
+                {criterion.id === 'looks' && costs.length > 0 ? (
+                  <ul className="mt-1 text-sm font-normal text-soft">
+                    {costs.map(({ name, marks }) => (
+                      <li key={name} className="flex justify-between gap-4">
+                        <span>{name}</span>
+                        <span className="font-figures">−{markText(marks)}</span>
+                      </li>
+                    ))}
+                  </ul>
+                ) : null}
+              </th>
+              <td className="number">
+                {markText(criterion.earned)} of {criterion.possible}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

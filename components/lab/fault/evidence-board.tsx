@@ -1,0 +1,78 @@
+'use client';
+
+import { Button } from '@/components/ui/button';
+import { classNames } from '@/components/ui/class-names';
+import type { Look } from '@/lib/variants/fault-variant';
+import { looks } from '@/lib/variants/fault-variant';
+import { EvidenceBody } from './evidence/evidence-body';
+import { lookWords } from './evidence/look-words';
+import { EveningStrip } from './evidence/evening-strip';
+import { lookCostMarks } from './look-cost';
+import { marksInWords } from './marks-in-words';
+import { OpenItem } from './open-item';
+import { TestSlew } from './test-slew';
+import type { FaultLabModel } from './use-fault-lab';
+
+/**
+ * The bench with all the evidence of the evening. Everything on it is text and buttons, and each
+ * drawing only repeats the text beside it: eyes, keyboard and reader use this one page, so the lab
+ * needs no second view.
+ */
+export function EvidenceBoard({ lab }: { lab: FaultLabModel }) {
+  return (
+    <div className="size-full overflow-y-auto overscroll-contain px-4 pt-4 pb-20 sm:px-6 lg:pb-8">
+      <div className="mx-auto max-w-[62rem] space-y-5">
+        <h1 className="text-2xl font-[560]">What went wrong?</h1>
+        <EveningStrip facts={lab.view.facts} kitName={lab.view.kit.name} />
+        <p className="max-w-measure text-sm text-soft">
+          What lies open costs nothing. A look at anything else costs {marksInWords(lookCostMarks)}{' '}
+          of 100 and cannot be taken back: what has been seen is seen.
+        </p>
+        <div className="grid grid-cols-[minmax(0,1fr)] gap-4 2xl:grid-cols-2">
+          {looks.map((look) =>
+            lab.seen.includes(look) ? (
+              <OpenItem
+                key={look}
+                title={lookWords[look].title}
+                note={lab.view.open.includes(look) ? null : 'asked for'}
+                focused={lab.justOpened === look}
+              >
+                <EvidenceBody look={look} view={lab.view} />
+              </OpenItem>
+            ) : (
+              <ClosedItem key={look} look={look} lab={lab} />
+            ),
+          )}
+          <TestSlew lab={lab} />
+        </div>
+      </div>
+    </div>
+  );
+}
+
+/** A sheet that lies face down. */
+function ClosedItem({ look, lab }: { look: Look; lab: FaultLabModel }) {
+  const { title, asks } = lookWords[look];
+  return (
+    <section
+      aria-label={title}
+      className={classNames(
+        'flex flex-wrap items-center justify-between gap-x-6 gap-y-2',
+        'self-start rounded-b-lg border border-t-2 border-dashed border-strong bg-sunken px-4 py-3 sm:px-5',
+      )}
+    >
+      <div>
+        <h2 className="font-semibold">{title}</h2>
+        <p className="text-sm text-soft">{asks}</p>
+      </div>
+      <Button
+        aria-label={`Look at it: ${title}, costs ${marksInWords(lookCostMarks)}`}
+        onClick={() => {
+          lab.look(look);
+        }}
+      >
+        Look · {marksInWords(lookCostMarks)}
+      </Button>
+    </section>
+  );
+}

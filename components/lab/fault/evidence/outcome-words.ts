@@ -1,0 +1,98 @@
+import type { AlignmentOutcome } from '@/lib/pointing/pointing-model';
+import { wrap180 } from '@/lib/units/angle';
+import { angleInWords } from './landing-words';
+
+/** What the mount says in one sentence, in the words of its own control. */
+export function outcomeInWords(outcome: AlignmentOutcome): string {
+  switch (outcome.kind) {
+    case 'agree':
+      return `These two agree to ${arcminText(outcome.mismatchArcmin)}.`;
+    case 'disagree':
+      return `These two disagree by ${arcminText(outcome.mismatchArcmin)}.`;
+    case 'absurd-zero':
+      return outcome.altitudeZeroDeg === null
+        ? 'These two cannot both be right: no zero of the altitude fits them.'
+        : `These two agree only if the altitude were read ${outcome.altitudeZeroDeg.toFixed(1)}° wrong: no telescope is set up like that.`;
+    case 'base-on-its-side':
+      // A lean of less than this is no base on its side, and a wrong clock can cause one.
+      return outcome.baseTiltDeg < 30
+        ? `The base would lean by ${outcome.baseTiltDeg.toFixed(1)}°: no base stands like that.`
+        : 'The base would lie on its side: are the two stars swapped?';
+    case 'undetermined':
+      return 'These two leave it open how the base stands.';
+  }
+}
+
+const arcminText = (arcmin: number): string => angleInWords(arcmin / 60);
+
+export type OutcomeFigure = { name: string; value: string };
+
+/**
+ * How far the mount had turned from true north when its azimuth was set, positive to the right.
+ * The base takes north to the reading of north, which is as far from zero the other way.
+ */
+function turnedFromNorthDeg(outcome: Extract<AlignmentOutcome, { kind: 'agree' }>): number {
+  // The second column, row by row: what the base makes of north.
+  const { 1: x, 4: y } = outcome.model.base;
+  return wrap180((-Math.atan2(x, y) * 180) / Math.PI);
+}
+
+const signedText = (angleDeg: number, positive: string, negative: string): string =>
+  Math.abs(angleDeg) * 60 < 0.5
+    ? 'nothing'
+    : `${angleInWords(angleDeg)} ${angleDeg > 0 ? positive : negative}`;
+
+/** The figures behind the sentence. `solvesForZero`: only such a computer has found a zero. */
+export function outcomeFigures(
+  outcome: AlignmentOutcome,
+  solvesForZero: boolean,
+): readonly OutcomeFigure[] {
+  switch (outcome.kind) {
+    case 'agree':
+      return [
+        {
+          name: 'Between the stars less between the readings',
+          value: arcminText(outcome.mismatchArcmin),
+        },
+        { name: 'The base leans by', value: angleInWords(outcome.baseTiltDeg) },
+        {
+          name: 'At the start it stood beside north by',
+          value: signedText(turnedFromNorthDeg(outcome), 'to the right', 'to the left'),
+        },
+        ...(solvesForZero
+          ? [
+              {
+                name: 'The altitude reads',
+                value: signedText(outcome.model.altitudeZeroDeg, 'too little', 'too much'),
+              },
+            ]
+          : []),
+      ];
+    case 'disagree':
+      return [
+        {
+          name: 'Between the stars less between the readings',
+          value: arcminText(outcome.mismatchArcmin),
+        },
+      ];
+    case 'absurd-zero':
+      return outcome.altitudeZeroDeg === null
+        ? []
+        : [
+            {
+              name: 'The altitude would read',
+              value: signedText(outcome.altitudeZeroDeg, 'too little', 'too much'),
+            },
+          ];
+    case 'base-on-its-side':
+      return [
+        {
+          name: 'Between the stars less between the readings',
+          value: arcminText(outcome.mismatchArcmin),
+        },
+        { name: 'The base would lean by', value: angleInWords(outcome.baseTiltDeg) },
+      ];
+    case 'undetermined':
+      return [];
+  }
+}

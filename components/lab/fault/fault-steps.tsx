@@ -1,0 +1,93 @@
+'use client';
+
+import type { ReactNode } from 'react';
+import { useEffect, useRef } from 'react';
+import { Button } from '@/components/ui/button';
+import { RadioGroup } from '@/components/ui/radio-group';
+import type { CureId, FaultId } from '@/lib/faults/fault-ids';
+import { cureWords } from './cure-words';
+import { faultGroups, faultWords } from './fault-words';
+import type { FaultLabModel } from './use-fault-lab';
+
+/** A step's heading; it takes the focus when the step begins, since the button before it is gone. */
+function StepHeading({ children, first = false }: { children: ReactNode; first?: boolean }) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (!first) heading.current?.focus();
+  }, [first]);
+  return (
+    <h3 ref={heading} tabIndex={-1} className="font-semibold focus-visible:outline-none">
+      {children}
+    </h3>
+  );
+}
+
+/** The faults by what an evening goes through; one choice over all the lists. */
+export function NameTheFault({ lab }: { lab: FaultLabModel }) {
+  const { view, choice } = lab;
+  const families = faultGroups
+    .map(({ title, faults }) => ({
+      title,
+      faults: faults.filter((fault) => view.faults.includes(fault)),
+    }))
+    .filter(({ faults }) => faults.length > 0);
+  const { fault } = choice.draft;
+  return (
+    <section className="space-y-4">
+      <StepHeading first={choice.past.length === 0 && fault === null}>What went wrong?</StepHeading>
+      {families.map(({ title, faults }) => (
+        <RadioGroup<FaultId | ''>
+          key={title}
+          legend={<span className="text-sm text-soft">{title}</span>}
+          name="fault"
+          options={faults.map((id) => ({
+            value: id,
+            label: faultWords[id].name,
+            hint: faultWords[id].line,
+          }))}
+          value={fault ?? ''}
+          onValueChange={(id) => {
+            if (id !== '') lab.nameFault(id);
+          }}
+        />
+      ))}
+      {fault === null ? null : (
+        <Button variant="primary" size="large" className="w-full" onClick={lab.goOn}>
+          That is the fault
+        </Button>
+      )}
+    </section>
+  );
+}
+
+export function NameTheCure({ lab }: { lab: FaultLabModel }) {
+  const { view, choice } = lab;
+  const { fault, cure } = choice.draft;
+  return (
+    <section className="space-y-4">
+      <StepHeading>What puts it right?</StepHeading>
+      {fault === null ? null : (
+        <p className="text-sm text-soft">You named: {faultWords[fault].name}.</p>
+      )}
+      <RadioGroup<CureId | ''>
+        legend="The cure"
+        legendHidden
+        name="cure"
+        options={view.cures.map((id) => ({
+          value: id,
+          label: cureWords[id].name,
+          hint: cureWords[id].line,
+        }))}
+        value={cure ?? ''}
+        onValueChange={(id) => {
+          if (id !== '') lab.nameCure(id);
+        }}
+      />
+      {cure === null ? null : (
+        <Button variant="primary" size="large" className="w-full" onClick={lab.goOn}>
+          That is the cure
+        </Button>
+      )}
+    </section>
+  );
+}

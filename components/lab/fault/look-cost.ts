@@ -1,0 +1,3 @@
+/** PLACEHOLDER */
+export const lookCostMarks = 2;
+export const testSlewCostMarks = 2;
