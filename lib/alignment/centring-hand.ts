@@ -1,0 +1,94 @@
+import { degreesToRadians, radiansToDegrees } from '../units/angle';
+import { azAltFromDirection, cross, dot, type Vector3 } from '../units/vector';
+import { act, viewAt } from './alignment-run';
+import type { Run } from './run';
+import type { RunAction } from './run-log';
+
+/** A run with the log that led to it. */
+export type Handled = { run: Run; log: readonly RunAction[] };
+
+/** @throws {Error} when the action is refused: a robot's hand makes no mistakes of that kind. */
+export function handle({ run, log }: Handled, action: RunAction): Handled {
+  const next = act(run, action);
+  if (next.refusal !== null) throw new Error(`${action.do} was refused: ${next.refusal.code}`);
+  return { run: next, log: [...log, action] };
+}
+
+/** Degrees of each axis. */
+type ByAxis = { azimuth: number; altitude: number };
+
+/** Finer than any eyepiece shows, coarse enough to be typed. */
+const stepsPerArcmin = 100;
+/** A step that is aimed by trying it is as good as it gets after a few tries. */
+const tries = 8;
+
+/**
+ * Centres a direction that moves with the sky: a coarse step to a little before it, so far that the
+ * play is taken up twice over, then a fine one onto it in the final approach direction (or, against
+ * the rule, from the other side). The hand may look ahead: it tries a step on the run, sees where it
+ * would end, and mends it before it makes it.
+ */
+export function centred(
+  handled: Handled,
+  atMs: number,
+  wanted: (atMs: number) => Vector3,
+  againstFinalApproach: boolean,
+): Handled {
+  const { backlashArcmin, finalApproach } = handled.run.input.setup;
+  const side = againstFinalApproach ? -1 : 1;
+  const before: ByAxis = {
+    azimuth: (side * finalApproach.azimuth * (2 * backlashArcmin.azimuth + 2)) / 60,
+    altitude: (side * finalApproach.altitude * (2 * backlashArcmin.altitude + 2)) / 60,
+  };
+  const coarse = steppedTo(handled, atMs, wanted, before);
+  const arrivedMs = coarse.run.arrivesAtMs ?? atMs;
+  return steppedTo(coarse, arrivedMs, wanted, { azimuth: 0, altitude: 0 });
+}
+
+/** One step, after which the axes still have `leave` to go. */
+function steppedTo(
+  handled: Handled,
+  atMs: number,
+  wanted: (atMs: number) => Vector3,
+  leave: ByAxis,
+): Handled {
+  let by: ByAxis = { azimuth: 0, altitude: 0 };
+  let best = handled;
+  for (let tried = 0; tried < tries; tried += 1) {
+    best = handle(handled, {
+      at: atMs,
+      do: 'step',
+      azimuthArcmin: rounded(by.azimuth * 60),
+      altitudeArcmin: rounded(by.altitude * 60),
+    });
+    const arrivedMs = best.run.arrivesAtMs ?? atMs;
+    const left = toGo(best.run, arrivedMs, wanted(arrivedMs));
+    const miss = {
+      azimuth: left.azimuth - leave.azimuth,
+      altitude: left.altitude - leave.altitude,
+    };
+    if (Math.hypot(miss.azimuth, miss.altitude) * 60 * stepsPerArcmin < 1) break;
+    by = { azimuth: by.azimuth + miss.azimuth, altitude: by.altitude + miss.altitude };
+  }
+  return best;
+}
+
+const rounded = (arcmin: number): number => Math.round(arcmin * stepsPerArcmin) / stepsPerArcmin;
+
+/** How far each axis would have to turn to bring a direction into the middle, near enough for a try. */
+function toGo(run: Run, atMs: number, direction: Vector3): ByAxis {
+  const { tube, tubeUp } = viewAt(run, atMs);
+  const altitude = azAltFromDirection(tube).altitudeDeg;
+  const sin = Math.sin(degreesToRadians(altitude));
+  const cos = Math.cos(degreesToRadians(altitude));
+  const ahead = dot(tube, direction);
+  const up = dot(tubeUp, direction);
+  const right = dot(cross(tube, tubeUp), direction);
+  // The tube lowered again to where the horizon of the mount about is: there the axes are apart.
+  return {
+    azimuth: radiansToDegrees(Math.atan2(right, ahead * cos - up * sin)),
+    altitude: radiansToDegrees(Math.asin(clamp(ahead * sin + up * cos))) - altitude,
+  };
+}
+
+const clamp = (sine: number): number => Math.min(1, Math.max(-1, sine));
