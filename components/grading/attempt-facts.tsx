@@ -1,6 +1,6 @@
 import { Meter } from '@/components/ui/meter';
 import type { AttemptResult } from '@/lib/data/attempts';
-import { templateText } from './template-text';
+import { labText, templateText } from './template-text';
 import { zonedTimeText } from './zoned-time';
 import { markText } from './mark-text';
 
@@ -15,14 +15,16 @@ export function AttemptFacts({
   /** What the gradebook shows for the assignment, where that differs from this attempt. */
   counting: { mark: number; overridden: boolean } | null;
 }) {
-  const { mode, mark, result, passMark, late, latePenalty, variant } = attempt;
+  const { mode, mark, result, passMark, late, latePenalty, variant, lab } = attempt;
   return (
     <div className="grid gap-x-10 gap-y-4 sm:grid-cols-2">
       <dl className="grid grid-cols-[auto_1fr] gap-x-4 gap-y-1 self-start">
         <dt className="text-soft">{mode === 'check' ? 'Check' : 'Practice'}</dt>
         <dd>attempt {attempt.attemptNumber}</dd>
+        <dt className="text-soft">Lab</dt>
+        <dd>{labText[lab].name}</dd>
         <dt className="text-soft">Kind of task</dt>
-        <dd>{templateText[variant.template].name}</dd>
+        <dd>{templateText(lab, variant.template).name}</dd>
         <dt className="text-soft">Sky</dt>
         <dd>
           {attempt.placeName}, {variant.scenario.localTime.slice(0, 16).replace('T', ', ')}
