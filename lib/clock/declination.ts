@@ -1,4 +1,4 @@
-import { model } from 'geomagnetism';
+import geomagnetism from 'geomagnetism';
 import type { GeographicPlace } from '../sky/astronomy';
 
 export type Declination =
@@ -27,7 +27,7 @@ export function declinationAt(place: GeographicPlace, instant: string): Declinat
     return { ok: false, reason: 'outside-the-model', cause: null };
   }
   try {
-    const point = model(date).point([
+    const point = geomagnetism.model(date).point([
       place.latitudeDeg,
       place.longitudeDeg,
       place.elevationM / 1000,
