@@ -1,5 +1,5 @@
 import { fieldOfView, fieldOfViewText } from './assignment-form/field-of-view';
-import { templateText } from '@/components/grading/template-text';
+import { labText, templateText } from '@/components/grading/template-text';
 import { zonedTimeText } from '@/components/grading/zoned-time';
 import { markText } from '@/components/grading/mark-text';
 import type { AssignmentDetails } from '@/lib/data/assignments';
@@ -35,6 +35,7 @@ export function AssignmentSummary({
     apparentFieldDeg: eyepiece.apparentFieldDeg,
   });
   const rows: readonly (readonly [string, string])[] = [
+    ['Lab', labText[assignment.lab].name],
     [
       'Place',
       `${assignment.placeName} (${side(place.latitudeDeg, 'N', 'S')}, ${side(place.longitudeDeg, 'E', 'W')}, ${place.elevationM} m)`,
@@ -60,8 +61,13 @@ export function AssignmentSummary({
     ],
     [
       'Kinds of task',
-      assignment.templates.map((template) => templateText[template].name).join(' · '),
+      assignment.templates
+        .map((template) => templateText(assignment.lab, template).name)
+        .join(' · '),
     ],
+    ...(assignment.minutesAllowed === null
+      ? []
+      : [['Time', `counts: ${assignment.minutesAllowed} minutes for full marks`] as const]),
     [
       'Attempts',
       `${policy.attemptsAllowed === null ? 'no limit' : policy.attemptsAllowed}; ${countingText[policy.counting]}; pass mark ${markText(policy.passMark)}`,

@@ -3,8 +3,13 @@ import { TextLink } from '@/components/ui/text-link';
 import { markText } from '@/components/grading/mark-text';
 import type { StudentRecord } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
-import { templateText } from '@/components/grading/template-text';
+import { labText, templateText } from '@/components/grading/template-text';
 import { zonedTimeText } from '@/components/grading/zoned-time';
+
+const kindOf = ({ lab, template }: StudentRecord['attempts'][number]): string =>
+  `${labText[lab].name}: ${lowerFirst(templateText(lab, template).name)}`;
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** Attempts of one student, each a way to what was picked. */
 export function AttemptTable({
@@ -40,10 +45,10 @@ export function AttemptTable({
             <td className="number">{attempt.number}</td>
             <th scope="row" className="min-w-40">
               {attempt.submittedAt === null ? (
-                templateText[attempt.template].name
+                kindOf(attempt)
               ) : (
                 <TextLink href={routes.teacher.attempt(attempt.attemptId)}>
-                  {templateText[attempt.template].name}
+                  {kindOf(attempt)}
                 </TextLink>
               )}
               {attempt.mode === 'practice' && attempt.assignmentTitle !== null ? (

@@ -1,26 +1,22 @@
 import 'server-only';
 import { canSeeClass, type Viewer } from '../auth/policy';
 import { loadCatalogue } from '../content/sky-catalogue';
-import { rightPairs } from '../grading/allowed-pairs';
-import type { AnswerKey, AnswerKeyPair } from '../pointing/answer-key';
+import type { AnswerKey } from '../pointing/answer-key';
 import { parseScenario } from '../pointing/parse-scenario';
 import { storedAnswerKey } from '../pointing/stored-answer-key';
 import { skyFrameAt } from '../sky/frame-at';
 import type { SkyFrame } from '../sky/sky-frame';
-import { generatePairVariant } from '../variants/generate-pair-variant';
-import type { PairTemplate } from '../variants/pair-variant';
 import { classAccessSelect } from './access';
 import { partsSelect, readParts } from './assignment-parts';
 import { db } from './db';
 import { hmacOf } from './env';
+import { labTaskOf, type LabSamples } from './lab-tasks/lab-tasks';
 
 export type AnswerKeyPreview = {
   /** Without the faint stars that nobody picks. */
   key: AnswerKey;
   frame: SkyFrame;
-  /** For each template of the assignment, the best pair that one sample variant lets be chosen; null where there is none. */
-  variants: { template: PairTemplate; sample: AnswerKeyPair | null }[];
-};
+} & LabSamples;
 
 /** What the sky of an assignment allows, before anybody is asked. For the class's teachers only. */
 export async function previewAnswerKey(
@@ -32,29 +28,15 @@ export async function previewAnswerKey(
     select: { class: { select: classAccessSelect }, parts: partsSelect },
   });
   if (row === null || !canSeeClass(viewer, row.class)) return null;
-  const { scenario, templates, windowMinutes } = readParts(row.parts);
+  const part = readParts(row.parts);
+  const { scenario } = part;
   const parsed = parseScenario(scenario);
   if (!parsed.ok) throw new Error('a scenario that was checked when it was saved no longer reads');
-  const catalogue = loadCatalogue();
-  const frame = skyFrameAt({ instant: parsed.instant, place: scenario.place });
-  const key = storedAnswerKey({ scenario, instant: parsed.instant, frame, catalogue });
-  const variants = templates.map((template) => {
-    const seed = hmacOf('preview', assignmentId, template);
-    const variant = generatePairVariant({
-      seed,
-      scenario,
-      templates: [template],
-      windowMinutes,
-      catalogue,
-    });
-    const { instant } = variant.frame;
-    const answerKey = storedAnswerKey({
-      scenario: variant.scenario,
-      instant,
-      frame: variant.frame,
-      catalogue,
-    });
-    return { template, sample: rightPairs(variant, answerKey)[0] ?? null };
-  });
-  return { key, frame, variants };
+  const { instant } = parsed;
+  const frame = skyFrameAt({ instant, place: scenario.place });
+  const key = storedAnswerKey({ scenario, instant, frame, catalogue: loadCatalogue() });
+  const samples = labTaskOf(part.lab).samples({ ...part, mayPause: false }, (template) =>
+    hmacOf('preview', assignmentId, template),
+  );
+  return { key, frame, ...samples };
 }

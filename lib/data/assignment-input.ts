@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { pairTemplates } from '../variants/pair-variant';
+import { labOptions, labs } from '../variants/labs';
 import { assignmentScenarioSchema } from './scenario-input';
 
 export const feedbackTimes = ['at-once', 'after-due', 'when-released'] as const;
@@ -28,18 +28,21 @@ export const assignmentPolicySchema = z
   });
 export type AssignmentPolicy = z.output<typeof assignmentPolicySchema>;
 
-/** What the assignment form sends; browser and server read it with the same schema. */
-export const assignmentInputSchema = z.strictObject({
+const assignmentFieldsSchema = z.strictObject({
+  lab: z.enum(labs),
   title: z.string().trim().min(1, 'Give the assignment a title.').max(120),
   ...assignmentScenarioSchema.shape,
+  /** Kinds of task of that lab. */
   templates: z
-    .array(z.enum(pairTemplates))
+    .array(z.string().max(60))
     .min(1, 'Choose at least one kind of task.')
     .refine((list) => new Set(list).size === list.length, {
       error: 'A kind of task is named twice.',
     }),
   /** The variants' instants lie within ± this many minutes of the scenario's. */
   windowMinutes: z.number().int().min(0).max(180),
+  /** Minutes for full marks, in a lab where time can count; null: it does not. */
+  minutesAllowed: z.number().int().min(5).max(120).nullable(),
   policy: assignmentPolicySchema,
   /** IANA zone the due time is shown in. */
   dueTimeZone: z.string().min(1).max(60),
@@ -48,6 +51,20 @@ export const assignmentInputSchema = z.strictObject({
     .regex(/^[a-z0-9-]{1,80}$/)
     .nullable(),
 });
+
+/** What the assignment form sends; browser and server read it with the same schema. */
+export const assignmentInputSchema = assignmentFieldsSchema
+  .refine(
+    ({ lab, templates }) => {
+      const known: readonly string[] = labOptions[lab].templates;
+      return templates.every((template) => known.includes(template));
+    },
+    { path: ['templates'], error: 'One of these kinds of task is not one of this lab.' },
+  )
+  .refine(({ lab, minutesAllowed }) => minutesAllowed === null || labOptions[lab].canBeTimed, {
+    path: ['minutesAllowed'],
+    error: 'Time does not count in this lab.',
+  });
 export type AssignmentInput = z.output<typeof assignmentInputSchema>;
 
 /** What a new assignment starts from. */

@@ -2,13 +2,11 @@ import 'server-only';
 import { z } from 'zod';
 import { parseScenario } from '../pointing/parse-scenario';
 import { scenarioSchema } from '../pointing/scenario';
-import { pairTemplates } from '../variants/pair-variant';
 import { assignmentInputSchema, type AssignmentInput } from './assignment-input';
 import { isTimeZone } from '../sky/local-time';
+import { labs } from '../variants/labs';
 import { firstField, firstMessage } from './names';
 import { failure, success, type Result } from './result';
-
-export const pickThePair = 'pick-the-pair';
 
 /** Selects what {@link readParts} reads. */
 export const partsSelect = {
@@ -19,6 +17,7 @@ export const partsSelect = {
     reference: true,
     templates: true,
     windowMinutes: true,
+    minutesAllowed: true,
     scenarioVersion: {
       select: {
         id: true,
@@ -39,6 +38,7 @@ type PartRow = {
   reference: string;
   templates: unknown;
   windowMinutes: number | null;
+  minutesAllowed: number | null;
   scenarioVersion: {
     id: string;
     scenarioId: string;
@@ -50,7 +50,8 @@ type PartRow = {
   } | null;
 };
 
-const templatesSchema = z.array(z.enum(pairTemplates)).min(1);
+const labSchema = z.enum(labs);
+const templatesSchema = z.array(z.string()).min(1);
 
 /** The lab of an assignment with its sky, and its lesson where it has one. */
 export function readParts(parts: readonly PartRow[]) {
@@ -60,6 +61,7 @@ export function readParts(parts: readonly PartRow[]) {
     throw new Error('an assignment without a lab and its scenario is in the database');
   }
   return {
+    lab: labSchema.parse(lab.reference),
     partId: lab.id,
     scenarioId: version.scenarioId,
     scenarioVersionId: version.id,
@@ -70,6 +72,7 @@ export function readParts(parts: readonly PartRow[]) {
     scenario: scenarioSchema.parse(version.content),
     templates: templatesSchema.parse(lab.templates),
     windowMinutes: lab.windowMinutes ?? 0,
+    minutesAllowed: lab.minutesAllowed,
     lessonSlug: parts.find((part) => part.kind === 'lesson')?.reference ?? null,
   };
 }

@@ -2,7 +2,7 @@ import 'server-only';
 import { canTeachClass, type Viewer } from '../auth/policy';
 import { classOfAssignment, mayWithClass } from './access';
 import type { AssignmentInput } from './assignment-input';
-import { partsSelect, pickThePair, readAssignmentInput, readParts } from './assignment-parts';
+import { partsSelect, readAssignmentInput, readParts } from './assignment-parts';
 import { writeAudit } from './audit';
 import { systemClock, type Clock } from './clock';
 import { countChecks } from './count-checks';
@@ -14,10 +14,11 @@ const partsOf = (input: AssignmentInput, scenarioVersionId: string) => [
   {
     position: 1,
     kind: 'lab' as const,
-    reference: pickThePair,
+    reference: input.lab,
     scenarioVersionId,
     templates: input.templates,
     windowMinutes: input.windowMinutes,
+    minutesAllowed: input.minutesAllowed,
   },
 ];
 
@@ -168,6 +169,12 @@ async function replaceScenario(
   }
   await transaction.assignmentPart.update({
     where: { id: before.partId },
-    data: { scenarioVersionId, templates: next.templates, windowMinutes: next.windowMinutes },
+    data: {
+      reference: next.lab,
+      scenarioVersionId,
+      templates: next.templates,
+      windowMinutes: next.windowMinutes,
+      minutesAllowed: next.minutesAllowed,
+    },
   });
 }

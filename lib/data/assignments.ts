@@ -1,11 +1,12 @@
 import 'server-only';
 import { canSeeClass, canTeachClass, type Viewer } from '../auth/policy';
 import type { Scenario } from '../pointing/scenario';
-import type { PairTemplate } from '../variants/pair-variant';
+import type { Lab } from '../variants/labs';
 import { classAccessSelect, mayWithClass } from './access';
 import type { AssignmentPolicy } from './assignment-input';
 import { partsSelect, readParts } from './assignment-parts';
 import { countChecks } from './count-checks';
+import { labTaskOf } from './lab-tasks/lab-tasks';
 import { db } from './db';
 import { policyOfColumns, policySelect } from './stored-policy';
 
@@ -16,6 +17,7 @@ export { deleteAssignment, publishAssignment, releaseFeedback } from './assignme
 
 export type AssignmentSummary = {
   id: string;
+  lab: Lab;
   title: string;
   state: 'draft' | 'published';
   placeName: string;
@@ -31,14 +33,18 @@ export type AssignmentSummary = {
 export type AssignmentDetails = {
   id: string;
   classId: string;
+  lab: Lab;
   title: string;
   state: 'draft' | 'published';
   placeName: string;
   scenario: Scenario;
   kitId: string | null;
   siteId: string | null;
-  templates: PairTemplate[];
+  /** Kinds of task of the lab. */
+  templates: string[];
   windowMinutes: number;
+  /** null: time does not count. */
+  minutesAllowed: number | null;
   policy: AssignmentPolicy;
   dueTimeZone: string;
   publishedAt: string | null;
@@ -72,13 +78,14 @@ export async function getAssignment(
     },
   });
   if (row === null || !canSeeClass(viewer, row.class)) return null;
-  const { placeName, kitId, siteId, scenario, templates, windowMinutes, lessonSlug } = readParts(
+  const { lab, placeName, kitId, siteId, scenario, templates, lessonSlug, ...part } = readParts(
     row.parts,
   );
   const { underWay, submitted } = await countChecks(assignmentId);
   return {
     id: row.id,
     classId: row.classId,
+    lab,
     title: row.title,
     state: row.state,
     placeName,
@@ -86,7 +93,8 @@ export async function getAssignment(
     kitId,
     siteId,
     templates,
-    windowMinutes,
+    windowMinutes: part.windowMinutes,
+    minutesAllowed: part.minutesAllowed,
     policy: policyOfColumns(row),
     dueTimeZone: row.dueTimeZone,
     publishedAt: row.publishedAt?.toISOString() ?? null,
@@ -117,13 +125,14 @@ export async function listAssignments(
       publishedAt: true,
       parts: {
         where: { kind: 'lab' },
-        select: { scenarioVersion: { select: { placeName: true } } },
+        select: { reference: true, scenarioVersion: { select: { placeName: true } } },
       },
       attempts: { where: { mode: 'check' }, select: { status: true } },
     },
   });
   return rows.map(({ parts, attempts, dueAt, publishedAt, ...row }) => ({
     ...row,
+    lab: labTaskOf(parts[0]?.reference ?? '').lab,
     placeName: parts[0]?.scenarioVersion?.placeName ?? '',
     dueAt: dueAt?.toISOString() ?? null,
     publishedAt: publishedAt?.toISOString() ?? null,

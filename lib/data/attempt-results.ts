@@ -1,14 +1,12 @@
 import 'server-only';
 import { canSeeAttempt, canSeeResult, type Viewer } from '../auth/policy';
 import { afterPenalty } from '../grading/counted-mark';
-import type { PairResult } from '../grading/pair-result';
-import type { PairVariant } from '../variants/pair-variant';
 import { standingOf, standingSelect } from './attempt-standing';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
-import { storedResultSchema, storedVariantSchema } from './stored-attempt';
+import { labTaskOf, type SubmittedContent } from './lab-tasks/lab-tasks';
 
-export type AttemptResult = {
+type AttemptFacts = {
   id: string;
   mode: 'practice' | 'check';
   title: string;
@@ -29,11 +27,11 @@ export type AttemptResult = {
   /** What a teacher set for the assignment instead; null where none did or the result is withheld. */
   markByHand: number | null;
   passMark: number | null;
-  result: PairResult | null;
-  variant: PairVariant;
   /** 'now', a UTC instant, or 'when-released'. */
   feedbackVisibleFrom: string;
 };
+/** `lab` tells whose task and whose result it is; the result is null while it is withheld. */
+export type AttemptResult = AttemptFacts & SubmittedContent;
 
 /** A submitted attempt for its student or the class's teachers, who see the result at any time. */
 export async function getAttemptResult(
@@ -50,6 +48,7 @@ export async function getAttemptResult(
       kitId: true,
       assignmentId: true,
       number: true,
+      lab: true,
       variant: true,
       marks: { orderBy: { graderVersion: 'desc' }, take: 1, select: { total: true, result: true } },
       ...standingSelect,
@@ -89,8 +88,10 @@ export async function getAttemptResult(
         : afterPenalty({ raw: mark.total, latePenalty: standing.latePenalty }),
     markByHand: mark === undefined ? null : (override?.mark ?? null),
     passMark: policy?.passMark ?? null,
-    result: mark === undefined ? null : storedResultSchema.parse(mark.result),
-    variant: storedVariantSchema.parse(attempt.variant),
+    ...labTaskOf(attempt.lab).submitted({
+      variant: attempt.variant,
+      result: mark?.result ?? null,
+    }),
     feedbackVisibleFrom: standing.visibleFrom,
   };
 }

@@ -1,52 +1,14 @@
 import 'server-only';
-import { z } from 'zod';
 import { canWorkOnAttempt, type Viewer } from '../auth/policy';
-import { loadCatalogue } from '../content/sky-catalogue';
-import { pairGrader } from '../grading/graders';
-import type { PairResult } from '../grading/pair-result';
-import {
-  pairDraftSchema,
-  pairSubmissionSchema,
-  type PairRefusal,
-  type PairSubmission,
-} from '../grading/pair-submission';
 import { classAccessSelect } from './access';
 import { standingOf, standingSelect } from './attempt-standing';
 import { systemClock, type Clock } from './clock';
 import { db, type Transaction } from './db';
-import { firstField } from './names';
-import { failure, notFound, success, type Problem, type Result } from './result';
-import { storedAnswerKeySchema, storedResultSchema, storedVariantSchema } from './stored-attempt';
+import { labTaskOf, type LabResult } from './lab-tasks/lab-tasks';
+import { failure, notFound, success, type Result } from './result';
 
 /** `result` is null while the feedback is withheld. */
-export type SubmittedAttempt = { attemptId: string; result: PairResult | null; late: boolean };
-
-const draftInputSchema = z.strictObject({
-  sequence: z.number().int().min(1).max(20_000),
-  draft: pairDraftSchema,
-});
-const submitInputSchema = z.strictObject({
-  submission: pairSubmissionSchema,
-  idempotencyKey: z.string().min(8).max(100),
-});
-
-/** Says which field was not expected or does not fit; a score from outside is refused here. */
-function unreadable(error: z.ZodError): { ok: false; problem: Problem } {
-  const stranger = error.issues.find((issue) => issue.code === 'unrecognized_keys');
-  if (stranger !== undefined) {
-    const field = [...stranger.path, ...stranger.keys.slice(0, 1)].join('.');
-    return failure(
-      'unexpected-field',
-      `"${field}" is not part of an answer. Nothing was counted; your attempt is still open.`,
-      field,
-    );
-  }
-  return failure(
-    'bad-input',
-    'This answer cannot be read. Nothing was counted; your attempt is still open.',
-    firstField(error),
-  );
-}
+export type SubmittedAttempt = { attemptId: string; result: LabResult | null; late: boolean };
 
 const alreadySubmitted = () =>
   failure('already-submitted', 'This attempt was submitted before. The first answer counts.');
@@ -58,6 +20,9 @@ const nextSequence = async (transaction: Transaction, attemptId: string): Promis
   });
   return (last._max.sequence ?? 0) + 1;
 };
+
+const forgetDrafts = (transaction: Transaction, attemptId: string) =>
+  transaction.event.deleteMany({ where: { attemptId, kind: 'draft' } });
 
 /**
  * `input`: { sequence, draft }. Saving the same again is harmless; an older sequence with another
@@ -71,12 +36,16 @@ export async function saveDraft(
 ): Promise<Result<{ sequence: number }>> {
   const attempt = await db().attempt.findUnique({
     where: { id: attemptId },
-    select: { student: { select: { id: true, class: { select: classAccessSelect } } } },
+    select: {
+      lab: true,
+      student: { select: { id: true, class: { select: classAccessSelect } } },
+    },
   });
   if (attempt === null || !canWorkOnAttempt(viewer, attempt)) return notFound();
-  const parsed = draftInputSchema.safeParse(input);
-  if (!parsed.success) return unreadable(parsed.error);
-  const { sequence, draft } = parsed.data;
+  const task = labTaskOf(attempt.lab);
+  const read = task.readDraft(input);
+  if (!read.ok) return read;
+  const { sequence, draft } = read.value;
   return db().$transaction(async (transaction) => {
     const now = await transaction.attempt.findUnique({
       where: { id: attemptId },
@@ -88,13 +57,15 @@ export async function saveDraft(
         where: { attemptId_sequence: { attemptId, sequence } },
         select: { kind: true, payload: true },
       });
-      const kept = there?.kind === 'draft' ? pairDraftSchema.parse(there.payload) : null;
-      if (JSON.stringify(kept) === JSON.stringify(draft)) return success({ sequence });
+      if (there?.kind === 'draft' && task.isDraft(there.payload, draft)) {
+        return success({ sequence });
+      }
       return failure(
         'changed-meanwhile',
         'This attempt was changed in another window. Load the page again to go on from there.',
       );
     }
+    if (task.keepsLatestDraftOnly) await forgetDrafts(transaction, attemptId);
     await transaction.event.create({
       data: { attemptId, sequence, kind: 'draft', payload: draft, at: clock.now() },
     });
@@ -105,6 +76,7 @@ export async function saveDraft(
 const submitSelect = {
   id: true,
   status: true,
+  lab: true,
   variant: true,
   answerKey: true,
   graderVersion: true,
@@ -130,13 +102,14 @@ export async function submitAttempt(
 ): Promise<Result<SubmittedAttempt>> {
   const attempt = await loadForSubmit(attemptId);
   if (attempt === null || !canWorkOnAttempt(viewer, attempt)) return notFound();
-  const parsed = submitInputSchema.safeParse(input);
-  if (!parsed.success) return unreadable(parsed.error);
-  const { submission, idempotencyKey } = parsed.data;
+  const task = labTaskOf(attempt.lab);
+  const read = task.readSubmission(input);
+  if (!read.ok) return read;
+  const { submission, idempotencyKey, mark } = read.value;
   const now = clock.now();
   if (attempt.status === 'submitted') return firstAnswer(attempt, idempotencyKey, now);
 
-  const graded = grade(attempt, submission);
+  const graded = mark(attempt);
   if (!graded.ok) return graded;
   const result = graded.value;
   const counted = await db().$transaction(async (transaction) => {
@@ -151,8 +124,11 @@ export async function submitAttempt(
       data: { attemptId, graderVersion, total, result, gradedAt: now },
     });
     const sequence = await nextSequence(transaction, attemptId);
+    // A long piece of work is kept once, with the attempt: a regrade replays it from there.
+    if (task.keepsLatestDraftOnly) await forgetDrafts(transaction, attemptId);
+    const payload = task.keepsLatestDraftOnly ? {} : submission;
     await transaction.event.create({
-      data: { attemptId, sequence, kind: 'submitted', payload: submission, at: now },
+      data: { attemptId, sequence, kind: 'submitted', payload, at: now },
     });
     return true;
   });
@@ -172,36 +148,6 @@ function firstAnswer(
   if (attempt.submissionKey !== idempotencyKey) return alreadySubmitted();
   const { late, feedbackVisible } = standingOf(attempt, now);
   const [mark] = attempt.marks;
-  const result = mark === undefined ? null : storedResultSchema.parse(mark.result);
+  const result = mark === undefined ? null : labTaskOf(attempt.lab).readResult(mark.result);
   return success({ attemptId: attempt.id, result: feedbackVisible ? result : null, late });
-}
-
-function grade(attempt: AttemptRow, submission: PairSubmission): Result<PairResult> {
-  const grader = pairGrader(attempt.graderVersion);
-  if (grader === undefined)
-    throw new Error(`there is no grader of version ${attempt.graderVersion}`);
-  const grading = grader({
-    variant: storedVariantSchema.parse(attempt.variant),
-    answerKey: storedAnswerKeySchema.parse(attempt.answerKey),
-    submission,
-    catalogue: loadCatalogue(),
-  });
-  return grading.ok
-    ? success(grading.result)
-    : failure(grading.refusal.code, refusalMessage(grading.refusal));
-}
-
-/** Why an answer cannot be marked, and what to do. */
-export function refusalMessage(refusal: PairRefusal): string {
-  const still = 'Nothing was counted; your attempt is still open.';
-  switch (refusal.code) {
-    case 'same-star-twice':
-      return `An alignment needs two different stars: choose another one. ${still}`;
-    case 'not-in-this-sky':
-      return `One of the stars is not in this sky: choose it again. ${still}`;
-    case 'given-star-missing':
-      return `One of the two must be the star that was given. ${still}`;
-    case 'not-proposed':
-      return `Choose among the stars that the mount proposes. ${still}`;
-  }
 }

@@ -1,7 +1,5 @@
 import 'server-only';
 import { canWorkOnAttempt, type Viewer } from '../auth/policy';
-import { emptyPairDraft, pairDraftSchema, type PairDraft } from '../grading/pair-submission';
-import type { PairVariant } from '../variants/pair-variant';
 import { classAccessSelect } from './access';
 import { readParts } from './assignment-parts';
 import { loadForStart } from './assignment-to-take';
@@ -11,9 +9,10 @@ import { db } from './db';
 import { extendedDue, extensionsOf } from './due-times';
 import { hmacOf } from './env';
 import { isUniqueViolation } from './is-unique-violation';
+import { labTaskOf, type OpenContent } from './lab-tasks/lab-tasks';
 import { failure, notFound, success, type Result } from './result';
+import { readExtraTime, timeFor } from './extra-time';
 import { policyOfAttempt, policyOfColumns } from './stored-policy';
-import { storedVariantSchema } from './stored-attempt';
 
 export { startPractice } from './practice-attempts';
 export { getAttemptResult, type AttemptResult } from './attempt-results';
@@ -21,15 +20,12 @@ export { listStudentAssignments, type StudentAssignment } from './student-assign
 export { saveDraft, submitAttempt, type SubmittedAttempt } from './attempt-work';
 
 export type AttemptMode = 'practice' | 'check';
-export type OpenAttempt = {
+type OpenAttemptFacts = {
   id: string;
   mode: AttemptMode;
   title: string;
   placeName: string;
   kitId: string | null;
-  /** The task; never the answer key. */
-  variant: PairVariant;
-  draft: PairDraft;
   /** The sequence number that the next saved draft carries. */
   nextSequence: number;
   attemptNumber: number;
@@ -39,6 +35,8 @@ export type OpenAttempt = {
   dueTimeZone: string;
   assignmentId: string | null;
 };
+/** The task, never the answer key, and the work so far; `lab` tells whose they are. */
+export type OpenAttempt = OpenAttemptFacts & OpenContent;
 
 /**
  * Starts the student's next attempt, or resumes the open one, which may be finished even after the
@@ -65,7 +63,7 @@ export async function startAttempt(
   for (let round = 0; round < 2; round += 1) {
     const earlier = await db().attempt.findMany({
       where: { studentId, assignmentId, mode: 'check' },
-      select: { id: true, status: true, template: true, number: true },
+      select: { id: true, status: true, lab: true, template: true, number: true },
       orderBy: { number: 'asc' },
     });
     const open = earlier.find(({ status }) => status === 'open');
@@ -82,11 +80,12 @@ export async function startAttempt(
       return failure('too-late-to-start', 'The due time is over. Ask your teacher for more time.');
     }
     const number = (earlier.at(-1)?.number ?? 0) + 1;
-    const lab = readParts(assignment.parts);
+    const part = readParts(assignment.parts);
     const task = frozenTask({
-      ...lab,
-      seed: hmacOf(studentId, assignmentId, number, lab.partId),
-      templatesSeen: earlier.map(({ template }) => template),
+      ...part,
+      ...timeFor(part.minutesAllowed, readExtraTime(accommodation?.extraTime)),
+      seed: hmacOf(studentId, assignmentId, number, part.partId),
+      templatesSeen: earlier.filter(({ lab }) => lab === part.lab).map(({ template }) => template),
     });
     try {
       const { id } = await db().attempt.create({
@@ -94,12 +93,12 @@ export async function startAttempt(
           ...task,
           studentId,
           assignmentId,
-          partId: lab.partId,
+          partId: part.partId,
           mode: 'check',
           number,
           title: assignment.title,
-          placeName: lab.placeName,
-          kitId: lab.kitId,
+          placeName: part.placeName,
+          kitId: part.kitId,
           policy,
           dueTimeZone: assignment.dueTimeZone,
           startedAt: now,
@@ -131,6 +130,7 @@ export async function getOpenAttempt(
       placeName: true,
       kitId: true,
       number: true,
+      lab: true,
       variant: true,
       policy: true,
       dueTimeZone: true,
@@ -162,8 +162,10 @@ export async function getOpenAttempt(
     title: attempt.title,
     placeName: attempt.placeName,
     kitId: attempt.kitId,
-    variant: storedVariantSchema.parse(attempt.variant),
-    draft: last?.kind === 'draft' ? pairDraftSchema.parse(last.payload) : emptyPairDraft,
+    ...labTaskOf(attempt.lab).open({
+      variant: attempt.variant,
+      draft: last?.kind === 'draft' ? last.payload : null,
+    }),
     nextSequence: (last?.sequence ?? 0) + 1,
     attemptNumber: attempt.number,
     attemptsAllowed: allowed === null ? null : allowed + extra,

@@ -12,7 +12,8 @@ import { excuse, extendDue } from './gradebook';
 import { searchPlaces } from './places';
 import type { Result } from './result';
 import { addStudents, issueCards } from './roster';
-import { storedAnswerKeySchema, storedVariantSchema } from './stored-attempt';
+import { pairVariantSchema } from './lab-tasks/stored-pair';
+import { storedAnswerKeySchema } from './lab-tasks/stored-sky';
 
 const classCode = 'HLNBANK2';
 const pseudonyms = [
@@ -201,7 +202,7 @@ async function work(
     where: { id: attemptId },
     select: { variant: true, answerKey: true },
   });
-  const variant = storedVariantSchema.parse(attempt.variant);
+  const variant = pairVariantSchema.parse(attempt.variant);
   const answerKey = storedAnswerKeySchema.parse(attempt.answerKey);
   const submission = demoChoice(variant, answerKey, skill === 'under-way' ? 'middling' : skill);
   const picks =

@@ -36,6 +36,7 @@ export function demoAssignment(input: {
     site: siteOrSchoolYard(siteId),
   });
   return {
+    lab: 'pick-the-pair',
     title: input.title,
     placeName: place.name,
     scenario,
@@ -43,6 +44,7 @@ export function demoAssignment(input: {
     siteId,
     templates: input.templates ?? [...pairTemplates],
     windowMinutes: 40,
+    minutesAllowed: null,
     policy: {
       ...defaultAssignmentPolicy,
       dueAt: sixInTheEvening(now, input.dueInDays, place.timeZone),

@@ -1,8 +1,8 @@
 import 'server-only';
 import { z } from 'zod';
 import type { Viewer } from '../auth/policy';
-import { pairTemplates } from '../variants/pair-variant';
-import { pickThePair, readParts } from './assignment-parts';
+import { labs, type Lab } from '../variants/labs';
+import { readParts } from './assignment-parts';
 import { loadForStart } from './assignment-to-take';
 import { frozenTask } from './attempt-making';
 import { systemClock, type Clock } from './clock';
@@ -17,20 +17,22 @@ import {
 } from './default-evening';
 import { hmacOf } from './env';
 import { isUniqueViolation } from './is-unique-violation';
+import { labTaskOf } from './lab-tasks/lab-tasks';
 import { failure, notFound, success, type Result } from './result';
 
 const practiceSchema = z.strictObject({
+  lab: z.enum(labs).optional(),
   kitId: z.string().max(60).optional(),
   assignmentId: z.string().max(60).optional(),
 });
 
 /**
- * A new variant each time; never counts. Under the sky of the given assignment, else of the class's
+ * A new variant each time; never counts. Of the given lab, else of the given assignment's. Under the sky of the given assignment, else of the class's
  * latest one, else of tonight at a town of ours. An earlier practice that was left lying goes.
  */
 export async function startPractice(
   viewer: Viewer,
-  input: { kitId?: string; assignmentId?: string },
+  input: { lab?: Lab; kitId?: string; assignmentId?: string },
   clock: Clock = systemClock,
 ): Promise<Result<{ attemptId: string }>> {
   if (viewer.kind !== 'student') return notFound();
@@ -47,13 +49,17 @@ export async function startPractice(
   const assignment = wanted === undefined ? null : await loadForStart(viewer, wanted);
   if (assignment === null && assignmentId !== undefined) return notFound();
   const now = clock.now();
-  const evening = assignment === null ? defaultEvening(kitId, now) : readParts(assignment.parts);
+  const part = assignment === null ? null : readParts(assignment.parts);
+  const evening = part ?? defaultEvening(kitId, now);
+  const asAssigned = assignmentId === undefined ? undefined : part?.lab;
+  const task = labTaskOf(parsed.data.lab ?? asAssigned ?? 'pick-the-pair');
+  const { lab } = task;
   const kit = kitId === undefined ? null : kitOrFirst(kitId);
   const kept = {
     studentId,
     assignmentId: assignmentId ?? null,
     mode: 'practice',
-    title: 'Pick the pair',
+    title: task.title,
     placeName: evening.placeName,
     kitId: kit?.id ?? evening.kitId,
     dueTimeZone: evening.scenario.timeZone,
@@ -64,19 +70,29 @@ export async function startPractice(
   for (let round = 0; round < 2; round += 1) {
     const before = await practicesOf(db(), studentId);
     const number = nextNumber(before);
-    const task = frozenTask({
-      seed: hmacOf(studentId, 'practice', number, now.getTime(), pickThePair),
+    const frozen = frozenTask({
+      lab,
+      seed: hmacOf(studentId, 'practice', number, now.getTime(), lab),
       scenario: { ...evening.scenario, ...(kit === null ? {} : telescopeAndEyepiece(kit)) },
-      templates: pairTemplates,
-      templatesSeen: before.map(({ template }) => template),
+      templates: task.templates,
+      templatesSeen: before
+        .filter((one) => one.lab === lab)
+        .slice(0, practicesRemembered)
+        .map(({ template }) => template),
       windowMinutes: Math.max(evening.windowMinutes, practiceWindowMinutes),
+      kitId: kept.kitId,
+      minutesAllowed: null,
+      mayPause: true,
     });
     try {
       const attempt = await db().$transaction(async (transaction) => {
         // The sky took a while to make, and without an assignment no key of the table is violated.
         const [newest, ...older] = await practicesOf(transaction, studentId);
         if (newest !== undefined && nextNumber([newest, ...older]) !== number) {
-          const same = newest.assignmentId === kept.assignmentId && newest.kitId === kept.kitId;
+          const same =
+            newest.lab === lab &&
+            newest.assignmentId === kept.assignmentId &&
+            newest.kitId === kept.kitId;
           return newest.status === 'open' && same ? newest : null;
         }
         await transaction.attempt.deleteMany({
@@ -84,7 +100,7 @@ export async function startPractice(
         });
         const events = { create: { sequence: 0, kind: 'started', payload: {}, at: now } };
         return transaction.attempt.create({
-          data: { ...task, ...kept, number, events },
+          data: { ...frozen, ...kept, number, events },
           select: { id: true },
         });
       });
@@ -105,15 +121,19 @@ const practicesOf = (client: Transaction, studentId: string) =>
       id: true,
       status: true,
       number: true,
+      lab: true,
       template: true,
       assignmentId: true,
       kitId: true,
     },
-    take: 3,
+    take: practicesRemembered * labs.length,
   });
 
 const nextNumber = (attempts: readonly { number: number }[]): number =>
   Math.max(0, ...attempts.map(({ number }) => number)) + 1;
+
+/** So many kinds of task of a lab come before one of them comes again. */
+const practicesRemembered = 3;
 
 /** Wide enough that the same night does not come back at once. */
 const practiceWindowMinutes = 90;

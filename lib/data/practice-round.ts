@@ -1,14 +1,6 @@
 import 'server-only';
 import { z } from 'zod';
-import { loadCatalogue } from '../content/sky-catalogue';
-import { gradePair } from '../grading/grade-pair';
-import type { PairResult } from '../grading/pair-result';
-import { pairSubmissionSchema } from '../grading/pair-submission';
-import { storedAnswerKey } from '../pointing/stored-answer-key';
 import { parseScenario } from '../pointing/parse-scenario';
-import { generatePairVariant } from '../variants/generate-pair-variant';
-import { pairTemplates, type PairVariant } from '../variants/pair-variant';
-import { refusalMessage } from './attempt-work';
 import { systemClock, type Clock } from './clock';
 import {
   defaultPlace,
@@ -17,6 +9,7 @@ import {
   siteOrSchoolYard,
   tonightAt,
 } from './default-evening';
+import type { TaskInput } from './lab-tasks/lab-task';
 import { getPlace, type Place } from './places';
 import { failure, success, type Result } from './result';
 
@@ -30,9 +23,9 @@ export type VisitorRoundRequest = {
   localTime?: string;
 };
 /** The request with every choice made: put it into the address, and the same round can be made again. */
-export type VisitorRound = Required<VisitorRoundRequest> & {
+export type VisitorRound<Variant> = Required<VisitorRoundRequest> & {
   placeName: string;
-  variant: PairVariant;
+  variant: Variant;
 };
 
 const requestSchema = z.object({
@@ -47,10 +40,15 @@ const windowMinutes = 40;
 const placeOf = async (id: number): Promise<Place | null> =>
   id === defaultPlace.id ? defaultPlace : getPlace(id);
 
-export async function makeVisitorRound(
-  request: VisitorRoundRequest,
-  clock: Clock = systemClock,
-): Promise<Result<VisitorRound>> {
+/** A lab's part in a round; an entry of `labTasks` is one. */
+type RoundLab<Variant, Outcome> = {
+  makeRound: (input: RoundInput) => Variant;
+  markRound: (input: RoundInput, submission: unknown) => Result<Outcome>;
+};
+type RoundInput = Omit<TaskInput, 'templates'>;
+
+/** Everything that a request chooses or leaves to us, with the sky that it makes. */
+async function readRequest(request: VisitorRoundRequest, clock: Clock) {
   const parsed = requestSchema.safeParse(request);
   if (!parsed.success) return failure('bad-input', 'The address of this round cannot be read.');
   const { seed, placeId = defaultPlace.id } = parsed.data;
@@ -69,34 +67,33 @@ export async function makeVisitorRound(
       problem?.field,
     );
   }
-  const variant = generatePairVariant({
-    seed,
-    scenario: checked.scenario,
-    templates: pairTemplates,
-    windowMinutes,
-    catalogue: loadCatalogue(),
-  });
   const { id: kitId } = kit;
   const { id: siteId } = site;
-  return success({ seed, kitId, siteId, placeId, localTime, placeName: place.name, variant });
+  const input: RoundInput = {
+    ...{ seed, kitId, windowMinutes },
+    ...{ scenario: checked.scenario, minutesAllowed: null, mayPause: true },
+  };
+  const round = { seed, kitId, siteId, placeId, localTime, placeName: place.name };
+  return success({ round, input });
+}
+
+export async function makeVisitorRound<Variant>(
+  lab: Pick<RoundLab<Variant, unknown>, 'makeRound'>,
+  request: VisitorRoundRequest,
+  clock: Clock = systemClock,
+): Promise<Result<VisitorRound<Variant>>> {
+  const read = await readRequest(request, clock);
+  if (!read.ok) return read;
+  const { round, input } = read.value;
+  return success({ ...round, variant: lab.makeRound(input) });
 }
 
 /** Makes the round again and marks the submission; what the browser sends of the round is its address. */
-export async function gradeVisitorRound(
+export async function gradeVisitorRound<R>(
+  lab: Pick<RoundLab<unknown, R>, 'markRound'>,
   request: Required<VisitorRoundRequest>,
   submission: unknown,
-): Promise<Result<PairResult>> {
-  const parsed = pairSubmissionSchema.safeParse(submission);
-  if (!parsed.success)
-    return failure('bad-input', 'This answer cannot be read. Nothing was counted.');
-  const round = await makeVisitorRound(request);
-  if (!round.ok) return round;
-  const { variant } = round.value;
-  const { scenario, frame } = variant;
-  const catalogue = loadCatalogue();
-  const answerKey = storedAnswerKey({ scenario, instant: frame.instant, frame, catalogue });
-  const grading = gradePair({ variant, answerKey, submission: parsed.data, catalogue });
-  return grading.ok
-    ? success(grading.result)
-    : failure(grading.refusal.code, refusalMessage(grading.refusal));
+): Promise<Result<R>> {
+  const read = await readRequest(request, systemClock);
+  return read.ok ? lab.markRound(read.value.input, submission) : read;
 }

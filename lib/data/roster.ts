@@ -1,15 +1,17 @@
 import 'server-only';
-import { z } from 'zod';
 import { hashSecret, newCardWords } from '../auth/passwords';
 import { canSeeClass, canTeachClass, type Viewer } from '../auth/policy';
 import { classOfStudent, mayWithClass } from './access';
 import { writeAudit } from './audit';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
+import { readExtraTime } from './extra-time';
+import type { ExtraTime } from './extra-time-input';
 import { firstMessage, nameSchema } from './names';
 import { failure, notFound, success, type Result } from './result';
 import { logSecurityEvent } from './security-log';
 
+export { setExtraAttempts, setExtraTime } from './accommodations';
 export { exportStudent } from './student-record';
 
 export type RosterRow = {
@@ -21,6 +23,7 @@ export type RosterRow = {
   lastSeenAt: string | null;
   /** 0 to an observer: accommodations are the teachers' business. */
   extraAttempts: number;
+  extraTime: ExtraTime;
 };
 /** Printed once: the words are not kept. */
 export type SignInCard = {
@@ -46,7 +49,7 @@ export async function listRoster(viewer: Viewer, classId: string): Promise<Roste
       cardNumber: true,
       displayName: true,
       secretHash: true,
-      accommodation: { select: { extraAttempts: true } },
+      accommodation: { select: { extraAttempts: true, extraTime: true } },
       sessions: { select: { lastSeenAt: true }, orderBy: { lastSeenAt: 'desc' }, take: 1 },
     },
   });
@@ -57,6 +60,7 @@ export async function listRoster(viewer: Viewer, classId: string): Promise<Roste
     hasCard: student.secretHash !== null,
     lastSeenAt: student.sessions[0]?.lastSeenAt.toISOString() ?? null,
     extraAttempts: seesAccommodations ? (student.accommodation?.extraAttempts ?? 0) : 0,
+    extraTime: seesAccommodations ? readExtraTime(student.accommodation?.extraTime) : 'none',
   }));
 }
 
@@ -121,39 +125,6 @@ export async function renameStudent(
     // Neither name is kept: the old one may have been changed so that it is forgotten.
     const entry = { classId, action: 'student-renamed', subject: `student ${studentId}` };
     await writeAudit(transaction, viewer, entry, clock);
-  });
-  return success(null);
-}
-
-export async function setExtraAttempts(
-  viewer: Viewer,
-  studentId: string,
-  extraAttempts: number,
-  clock: Clock = systemClock,
-): Promise<Result<null>> {
-  const classId = await classOfStudent(viewer, studentId, canTeachClass);
-  if (classId === null) return notFound();
-  const parsed = z.number().int().min(0).max(20).safeParse(extraAttempts);
-  if (!parsed.success) {
-    return failure('bad-input', 'Give a whole number from 0 to 20.', 'extraAttempts');
-  }
-  await db().$transaction(async (transaction) => {
-    await transaction.accommodation.upsert({
-      where: { studentId },
-      create: { studentId, extraAttempts: parsed.data },
-      update: { extraAttempts: parsed.data },
-    });
-    await writeAudit(
-      transaction,
-      viewer,
-      {
-        classId,
-        action: 'extra-attempts',
-        subject: `student ${studentId}`,
-        after: { extraAttempts: parsed.data },
-      },
-      clock,
-    );
   });
   return success(null);
 }

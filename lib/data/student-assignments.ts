@@ -2,14 +2,17 @@ import 'server-only';
 import type { Viewer } from '../auth/policy';
 import { countedMark } from '../grading/counted-mark';
 import { gradebookState, type GradebookState } from '../grading/gradebook-state';
+import type { Lab } from '../variants/labs';
 import { standingOf } from './attempt-standing';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
+import { labTaskOf } from './lab-tasks/lab-tasks';
 import { extendedDue, extensionsOf } from './due-times';
 import { policyOfAttempt, policyOfColumns, policySelect } from './stored-policy';
 
 export type StudentAssignment = {
   assignmentId: string;
+  lab: Lab;
   title: string;
   placeName: string;
   /** The student's own due time: with any extension. UTC, ISO 8601. */
@@ -113,10 +116,12 @@ function summary(
   const dueAt =
     extension?.toISOString() ??
     (open === undefined ? current.dueAt : policyOfAttempt(open.policy).dueAt);
+  const part = row.parts.find(({ kind }) => kind === 'lab');
   return {
     assignmentId: row.id,
+    lab: labTaskOf(part?.reference ?? '').lab,
     title: row.title,
-    placeName: row.parts.find(({ kind }) => kind === 'lab')?.scenarioVersion?.placeName ?? '',
+    placeName: part?.scenarioVersion?.placeName ?? '',
     dueAt,
     dueTimeZone: row.dueTimeZone,
     state: gradebookState({

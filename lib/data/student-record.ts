@@ -1,12 +1,12 @@
 import 'server-only';
-import { z } from 'zod';
 import { canSeeClass, canTeachClass, type Viewer } from '../auth/policy';
 import { afterPenalty } from '../grading/counted-mark';
-import { pairTemplates, type PairTemplate } from '../variants/pair-variant';
+import type { Lab } from '../variants/labs';
 import { classAccessSelect, classOfStudent } from './access';
 import { standingOf, standingSelect } from './attempt-standing';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
+import { labTaskOf } from './lab-tasks/lab-tasks';
 
 export type StudentRecord = {
   student: {
@@ -22,7 +22,9 @@ export type StudentRecord = {
     assignmentTitle: string | null;
     mode: 'practice' | 'check';
     number: number;
-    template: PairTemplate;
+    lab: Lab;
+    /** The kind of task of that lab. */
+    template: string;
     /** UTC, ISO 8601; null while it is open. */
     submittedAt: string | null;
     /** Before lateness. */
@@ -52,6 +54,7 @@ export async function getStudentRecord(
           id: true,
           assignmentId: true,
           number: true,
+          lab: true,
           template: true,
           marks: { orderBy: { graderVersion: 'desc' }, take: 1, select: { total: true } },
           ...standingSelect,
@@ -80,7 +83,8 @@ export async function getStudentRecord(
         assignmentTitle: attempt.assignment?.title ?? null,
         mode: attempt.mode,
         number: attempt.number,
-        template: z.enum(pairTemplates).parse(attempt.template),
+        lab: labTaskOf(attempt.lab).lab,
+        template: attempt.template,
         submittedAt: attempt.submittedAt?.toISOString() ?? null,
         mark,
         countedMark: counts ? afterPenalty({ raw: mark, latePenalty: standing.latePenalty }) : null,
@@ -102,7 +106,7 @@ export async function exportStudent(viewer: Viewer, studentId: string): Promise<
       displayName: true,
       cardNumber: true,
       class: { select: { name: true } },
-      accommodation: { select: { extraAttempts: true } },
+      accommodation: { select: { extraAttempts: true, extraTime: true } },
       groups: { select: { group: { select: { name: true } } } },
       sessions: { select: { createdAt: true, lastSeenAt: true, endedAt: true, device: true } },
       overrides: {
@@ -129,6 +133,7 @@ export async function exportStudent(viewer: Viewer, studentId: string): Promise<
           number: true,
           status: true,
           placeName: true,
+          lab: true,
           template: true,
           startedAt: true,
           submittedAt: true,

@@ -97,6 +97,7 @@ const cases: Case[] = [
   ['addStudents', teachers, (v) => roster.addStudents(v, made.classId, ['Eve'])],
   ['renameStudent', teachers, (v) => roster.renameStudent(v, made.ben.studentId, 'Benno')],
   ['setExtraAttempts', teachers, (v) => roster.setExtraAttempts(v, made.ben.studentId, 1)],
+  ['setExtraTime', teachers, (v) => roster.setExtraTime(v, made.ben.studentId, '1.5')],
   ['issueCards', teachers, (v) => roster.issueCards(v, made.classId, [made.ben.studentId])],
   ['exportStudent', teachers, (v) => roster.exportStudent(v, made.ann.studentId)],
   [

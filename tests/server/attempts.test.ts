@@ -13,7 +13,7 @@ import { releaseFeedback, updateAssignment } from '@/lib/data/assignments';
 import { db } from '@/lib/data/db';
 import { extendDue } from '@/lib/data/gradebook';
 import { setExtraAttempts } from '@/lib/data/roster';
-import { storedVariantSchema } from '@/lib/data/stored-attempt';
+import { pairVariantSchema } from '@/lib/data/lab-tasks/stored-pair';
 import { useSchoolDatabase } from '../support/school-database';
 import {
   afterDue,
@@ -107,17 +107,14 @@ describe('starting', () => {
     });
     expect(new Set(rows.map(({ seed }) => seed)).size).toBe(2);
     // Seeds are random, so two students may chance on the same minute; the seed alone decides.
-    const { scenario, templates, windowMinutes } = assignmentInput();
+    const { scenario, templates, windowMinutes, kitId } = assignmentInput();
     for (const { seed, variant } of rows) {
       const again = frozenTask({
-        seed,
-        scenario,
-        templates,
-        templatesSeen: [],
-        windowMinutes,
+        ...{ lab: 'pick-the-pair', seed, scenario, kitId },
+        ...{ templates, templatesSeen: [], windowMinutes, minutesAllowed: null, mayPause: false },
       });
       // The database's JSON keeps 16 digits of the frame's numbers, so what decides is compared.
-      const stored = storedVariantSchema.parse(variant);
+      const stored = pairVariantSchema.parse(variant);
       const decided = ({ template, scenario: at, frame, givenHip, proposals }: typeof stored) => ({
         ...{ template, givenHip, proposals },
         ...{ scenario: at, instant: frame.instant },

@@ -2,16 +2,19 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { db } from '@/lib/data/db';
 import { tonightAt, defaultPlace } from '@/lib/data/default-evening';
 import { gradeVisitorRound, makeVisitorRound, type VisitorRound } from '@/lib/data/practice-round';
+import { labTasks } from '@/lib/data/lab-tasks/lab-tasks';
+import type { PairVariant } from '@/lib/variants/pair-variant';
 import { useSchoolDatabase } from '../support/school-database';
 import { at, codeOf, monday, valueOf } from '../support/school';
 
 useSchoolDatabase();
-let round: VisitorRound;
+const task = labTasks['pick-the-pair'];
+let round: VisitorRound<PairVariant>;
 beforeAll(async () => {
-  round = valueOf(await makeVisitorRound({ seed: 'a seed' }, monday));
+  round = valueOf(await makeVisitorRound(task, { seed: 'a seed' }, monday));
 });
 
-const addressOf = ({ seed, kitId, siteId, placeId, localTime }: VisitorRound) => ({
+const addressOf = ({ seed, kitId, siteId, placeId, localTime }: VisitorRound<PairVariant>) => ({
   seed,
   kitId,
   siteId,
@@ -20,14 +23,16 @@ const addressOf = ({ seed, kitId, siteId, placeId, localTime }: VisitorRound) =>
 });
 
 test('the address alone makes the same round again, on any day', async () => {
-  const again = valueOf(await makeVisitorRound(addressOf(round), at('2027-06-01T12:00:00Z')));
+  const again = valueOf(await makeVisitorRound(task, addressOf(round), at('2027-06-01T12:00:00Z')));
   expect(again).toEqual(round);
-  const other = valueOf(await makeVisitorRound({ ...addressOf(round), seed: 'another' }, monday));
+  const other = valueOf(
+    await makeVisitorRound(task, { ...addressOf(round), seed: 'another' }, monday),
+  );
   expect(other.variant).not.toEqual(round.variant);
 });
 
 test('an answer is marked from the round made again, and nothing is kept', async () => {
-  const result = valueOf(await gradeVisitorRound(addressOf(round), { kind: 'none-usable' }));
+  const result = valueOf(await gradeVisitorRound(task, addressOf(round), { kind: 'none-usable' }));
   expect(result.template).toBe(round.variant.template);
   expect([0, 100]).toContain(result.total);
   expect(await db().attempt.count()).toBe(0);
@@ -40,12 +45,14 @@ describe('what makes no sense is refused', () => {
     ['a time that does not exist', { localTime: '2027-03-28T01:30' }, 'bad-input'],
     ['no seed', { seed: '' }, 'bad-input'],
   ])('%s', async (_, wrong, code) => {
-    expect(codeOf(await makeVisitorRound({ ...addressOf(round), ...wrong }, monday))).toBe(code);
+    expect(codeOf(await makeVisitorRound(task, { ...addressOf(round), ...wrong }, monday))).toBe(
+      code,
+    );
   });
 
   test('an answer with a score', async () => {
     expect(
-      codeOf(await gradeVisitorRound(addressOf(round), { kind: 'none-usable', score: 100 })),
+      codeOf(await gradeVisitorRound(task, addressOf(round), { kind: 'none-usable', score: 100 })),
     ).toBe('bad-input');
   });
 });

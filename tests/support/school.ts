@@ -15,7 +15,8 @@ import {
 import { demoChoice, type DemoSkill } from '@/lib/data/demo-choice';
 import type { Result } from '@/lib/data/result';
 import { addStudents } from '@/lib/data/roster';
-import { storedAnswerKeySchema, storedVariantSchema } from '@/lib/data/stored-attempt';
+import { pairVariantSchema } from '@/lib/data/lab-tasks/stored-pair';
+import { storedAnswerKeySchema } from '@/lib/data/lab-tasks/stored-sky';
 import type { PairSubmission } from '@/lib/grading/pair-submission';
 
 /** The value of a result that must be there. */
@@ -55,6 +56,7 @@ const studentViewer = (classId: string, studentId: string | undefined, displayNa
 /** An assignment that reads: a clear December evening over an open field. */
 export function assignmentInput(change: Partial<AssignmentInput['policy']> = {}): AssignmentInput {
   return {
+    lab: 'pick-the-pair',
     title: 'Pick the pair',
     placeName: 'Keswick',
     scenario: eveningScenario({
@@ -67,6 +69,7 @@ export function assignmentInput(change: Partial<AssignmentInput['policy']> = {})
     siteId: 'open-field',
     templates: ['free-pair'],
     windowMinutes: 20,
+    minutesAllowed: null,
     policy: {
       attemptsAllowed: 2,
       dueAt,
@@ -135,7 +138,7 @@ export async function answerFor(attemptId: string, skill: DemoSkill): Promise<Pa
     select: { variant: true, answerKey: true },
   });
   return demoChoice(
-    storedVariantSchema.parse(variant),
+    pairVariantSchema.parse(variant),
     storedAnswerKeySchema.parse(answerKey),
     skill,
   );

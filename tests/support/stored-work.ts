@@ -2,7 +2,8 @@ import Database from 'better-sqlite3';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { z } from 'zod';
-import { storedAnswerKeySchema, storedVariantSchema } from '../../lib/data/stored-attempt';
+import { pairVariantSchema } from '../../lib/data/lab-tasks/stored-pair';
+import { storedAnswerKeySchema } from '../../lib/data/lab-tasks/stored-sky';
 import { rightPairs } from '../../lib/grading/allowed-pairs';
 import { gradePair } from '../../lib/grading/grade-pair';
 import { pairSubmissionSchema } from '../../lib/grading/pair-submission';
@@ -48,7 +49,7 @@ function storedAttempt(dataFolder: string, attemptId: string) {
   );
   const { variant, answerKey, submission } = rowSchema.parse(row);
   return {
-    variant: storedVariantSchema.parse(JSON.parse(variant)),
+    variant: pairVariantSchema.parse(JSON.parse(variant)),
     answerKey: storedAnswerKeySchema.parse(JSON.parse(answerKey)),
     submission: submission === null ? null : pairSubmissionSchema.parse(JSON.parse(submission)),
   };

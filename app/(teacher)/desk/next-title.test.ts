@@ -1,11 +1,16 @@
 import { expect, it } from 'vitest';
-import { nextTitle } from './next-title';
+import { nextTitles } from './next-title';
 
-it('numbers from the second on', () => {
-  expect(nextTitle([])).toBe('Pick the pair');
-  expect(nextTitle(['Pick the pair for tonight'])).toBe('Pick the pair 2');
+const pair = (title: string) => ({ lab: 'pick-the-pair' as const, title });
+
+it('numbers from the second on, each lab for itself', () => {
+  expect(nextTitles([])['pick-the-pair']).toBe('Pick the pair');
+  const titles = nextTitles([pair('Pick the pair for tonight')]);
+  expect(titles['pick-the-pair']).toBe('Pick the pair 2');
+  expect(titles['alignment-run']).toBe('Alignment run');
 });
 
 it('passes over a title that the class has already', () => {
-  expect(nextTitle(['Pick the pair 2', 'Pick the pair 3'])).toBe('Pick the pair 4');
+  const titles = nextTitles([pair('Pick the pair 2'), pair('Pick the pair 3')]);
+  expect(titles['pick-the-pair']).toBe('Pick the pair 4');
 });

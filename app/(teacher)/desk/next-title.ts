@@ -1,9 +1,20 @@
-/** A title to start with: numbered on from the class's others, and none of theirs. */
-export function nextTitle(taken: readonly string[]): string {
-  let number = taken.length + 1;
-  while (taken.includes(titleOf(number))) number += 1;
+import { labText } from '@/components/grading/template-text';
+import type { Lab } from '@/lib/variants/labs';
+
+/** A title of each lab to start with: numbered on from the class's others of it, and none of theirs. */
+export const nextTitles = (
+  taken: readonly { lab: Lab; title: string }[],
+): Readonly<Record<Lab, string>> => ({
+  'pick-the-pair': nextTitle('pick-the-pair', taken),
+  'alignment-run': nextTitle('alignment-run', taken),
+  'what-went-wrong': nextTitle('what-went-wrong', taken),
+});
+
+function nextTitle(lab: Lab, taken: readonly { lab: Lab; title: string }[]): string {
+  const titles = taken.map(({ title }) => title);
+  const titleOf = (number: number): string =>
+    number === 1 ? labText[lab].name : `${labText[lab].name} ${number}`;
+  let number = taken.filter((one) => one.lab === lab).length + 1;
+  while (titles.includes(titleOf(number))) number += 1;
   return titleOf(number);
 }
-
-const titleOf = (number: number): string =>
-  number === 1 ? 'Pick the pair' : `Pick the pair ${number}`;

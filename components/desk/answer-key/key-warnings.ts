@@ -1,5 +1,4 @@
 import type { AnswerKeyPreview } from '@/lib/data/assignments';
-import type { PairTemplate } from '@/lib/variants/pair-variant';
 import { templateText } from '@/components/grading/template-text';
 
 export type KeyWarning = { title: string; text: string };
@@ -7,7 +6,7 @@ export type KeyWarning = { title: string; text: string };
 /** What a teacher should know about a task before students get it. */
 export function keyWarnings(
   preview: Pick<AnswerKeyPreview, 'key' | 'frame' | 'variants'>,
-  templates: readonly PairTemplate[],
+  templates: readonly string[],
 ): KeyWarning[] {
   const warnings: KeyWarning[] = [];
   const { pairs } = preview.key;
@@ -38,7 +37,7 @@ export function keyWarnings(
   );
   if (pairs.length > 0 && empty.length > 0) {
     warnings.push({
-      title: `Some tasks have no good pair: ${empty.map((variant) => `“${templateText[variant.template].name}”`).join(', ')}`,
+      title: `Some tasks have no good pair: ${empty.map((variant) => `“${templateText('pick-the-pair', variant.template).name}”`).join(', ')}`,
       text: 'In the sample drawn, saying so is the right answer there.',
     });
   }

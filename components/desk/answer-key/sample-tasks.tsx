@@ -18,8 +18,8 @@ export function SampleTasks({
       <ul className="grid gap-x-8 gap-y-3 sm:grid-cols-2">
         {variants.map(({ template, sample }) => (
           <li key={template}>
-            <p className="font-semibold">{templateText[template].name}</p>
-            <p className="text-sm text-soft">{templateText[template].hint}</p>
+            <p className="font-semibold">{templateText('pick-the-pair', template).name}</p>
+            <p className="text-sm text-soft">{templateText('pick-the-pair', template).hint}</p>
             <p className="text-sm">
               {sample === null
                 ? 'Best answer in the sample: say that there is no good pair.'

@@ -1,5 +1,5 @@
 import type { Eyepiece, HorizonPoint, Scenario, Telescope } from '@/lib/pointing/scenario';
-import type { PairTemplate } from '@/lib/variants/pair-variant';
+import type { Lab } from '@/lib/variants/labs';
 import type { AssignmentPolicy } from '@/lib/data/assignment-input';
 import { splitLocalTime } from '../local-time-text';
 import { horizonHistory, type HorizonHistory } from '../horizon-editor/horizon-history';
@@ -20,6 +20,7 @@ export type SiteChoice = { id: string; name: string; horizon: readonly HorizonPo
  * `draftToInput` turns it into numbers.
  */
 export type AssignmentDraft = {
+  lab: Lab;
   title: string;
   placeName: string;
   latitude: string;
@@ -45,8 +46,11 @@ export type AssignmentDraft = {
   eyepiece: Record<keyof Eyepiece, string>;
   sky: Record<keyof Scenario['sky'], string>;
   settings: Record<keyof Scenario['settings'], string>;
-  templates: readonly PairTemplate[];
+  /** Kinds of task of the lab. */
+  templates: readonly string[];
   windowMinutes: string;
+  /** '' where time does not count. */
+  minutesAllowed: string;
   /** '' is no limit. */
   attemptsAllowed: string;
   dueDate: string;
@@ -67,13 +71,15 @@ export type AssignmentDraft = {
 export type DraftSource = {
   /** false for a class's first assignment: the place's fields start empty. */
   placeIsSet: boolean;
+  lab: Lab;
   title: string;
   placeName: string;
   scenario: Scenario;
   kitId: string | null;
   siteId: string | null;
-  templates: readonly PairTemplate[];
+  templates: readonly string[];
   windowMinutes: number;
+  minutesAllowed: number | null;
   policy: AssignmentPolicy;
   dueLocalTime: string | null;
   dueTimeZone: string;
@@ -124,6 +130,7 @@ export function assignmentDraft(source: DraftSource): AssignmentDraft {
       ? { date: '', time: '', offset: null }
       : splitLocalTime(source.dueLocalTime);
   return {
+    lab: source.lab,
     title: source.title,
     placeName: source.placeName,
     latitude: source.placeIsSet ? String(Math.abs(latitudeDeg)) : '',
@@ -143,6 +150,7 @@ export function assignmentDraft(source: DraftSource): AssignmentDraft {
     settings: textOf(scenario.settings, settingNumbers),
     templates: source.templates,
     windowMinutes: String(source.windowMinutes),
+    minutesAllowed: source.minutesAllowed === null ? '' : String(source.minutesAllowed),
     attemptsAllowed: policy.attemptsAllowed === null ? '' : String(policy.attemptsAllowed),
     dueDate: due.date,
     dueTime: due.time,

@@ -16,6 +16,7 @@ afterEach(() => {
 
 const source: DraftSource = {
   placeIsSet: true,
+  lab: 'pick-the-pair',
   title: 'An evening',
   placeName: 'Bergen, Norway',
   scenario: scenarioSchema.parse({
@@ -38,6 +39,7 @@ const source: DraftSource = {
   siteId: null,
   templates: ['free-pair', 'partner'],
   windowMinutes: 40,
+  minutesAllowed: null,
   policy: defaultAssignmentPolicy,
   dueLocalTime: '2026-12-06T19:30',
   dueTimeZone: 'Europe/Oslo',
@@ -59,6 +61,11 @@ function open(answers: SaveAnswer[], isOver = false) {
       kits={[]}
       sites={[]}
       zones={[]}
+      titles={{
+        'pick-the-pair': 'An evening',
+        'alignment-run': 'A run',
+        'what-went-wrong': 'A riddle',
+      }}
       lesson={{ slug: 'a-lesson', title: 'A lesson' }}
       saveLabel="Save and see"
       actions={{
@@ -137,6 +144,37 @@ describe('the form of an assignment', () => {
     await user.clear(date);
     await user.type(date, '2026-12-08');
     expect(screen.queryByText('Dusk is at 17:08.')).toBeNull();
+  });
+
+  it('asks for the lab first; its kinds of task and its title follow', async () => {
+    const { save, user } = open([{ ok: true, href: '/there' }]);
+    expect(screen.queryByLabelText(/^Time for full marks/)).toBeNull();
+    await user.click(screen.getByLabelText('Alignment run'));
+    expect(screen.getByDisplayValue('A run')).toBe(screen.getByLabelText('Title'));
+    expect(screen.queryByText('A partner for a given star')).toBeNull();
+    await user.click(screen.getByLabelText('The mount proposes'));
+    await user.type(screen.getByLabelText(/^Time for full marks/), '15');
+    await press(user);
+    expect(save.mock.calls[0]?.[0].input).toMatchObject({
+      lab: 'alignment-run',
+      title: 'A run',
+      templates: ['own-choice', 'first-given', 'in-the-way', 'decoy'],
+      minutesAllowed: 15,
+    });
+  });
+
+  it('keeps a title of the teacher’s own, and sends no time where it cannot count', async () => {
+    const { save, user } = open([{ ok: true, href: '/there' }]);
+    await user.type(screen.getByLabelText('Title'), ' indoors');
+    await user.click(screen.getByLabelText('Alignment run'));
+    await user.type(screen.getByLabelText(/^Time for full marks/), '15');
+    await user.click(screen.getByLabelText('What went wrong?'));
+    await press(user);
+    expect(save.mock.calls[0]?.[0].input).toMatchObject({
+      lab: 'what-went-wrong',
+      title: 'An evening indoors',
+      minutesAllowed: null,
+    });
   });
 
   it('leads to its parts and tells what is set in them', () => {

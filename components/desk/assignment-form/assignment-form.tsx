@@ -8,6 +8,7 @@ import { ErrorSummary } from '@/components/ui/error-summary';
 import { Field } from '@/components/ui/field';
 import { StatusLine } from '@/components/ui/status-line';
 import { TextInput } from '@/components/ui/text-input';
+import type { Lab } from '@/lib/variants/labs';
 import { joinLocalTime } from '../local-time-text';
 import {
   assignmentDraft,
@@ -21,6 +22,7 @@ import type { AssignmentFormActions, SaveQuestion } from './form-actions';
 import { formParts, FormPartsList } from './form-parts';
 import { HorizonSection } from './horizon-section';
 import { KitSection } from './kit-section';
+import { LabSection } from './lab-section';
 import { LimitsSection } from './limits-section';
 import { PlaceSection } from './place-section';
 import { RulesSection } from './rules-section';
@@ -52,6 +54,7 @@ export function AssignmentForm({
   sites,
   zones,
   lesson,
+  titles,
   saveLabel,
   actions,
 }: {
@@ -64,6 +67,8 @@ export function AssignmentForm({
   zones: readonly string[];
   /** The lesson that can go with the task. */
   lesson: { slug: string; title: string };
+  /** What a new assignment of each lab is called until the teacher says otherwise. */
+  titles: Readonly<Record<Lab, string>>;
   saveLabel: string;
   actions: AssignmentFormActions;
 }) {
@@ -154,6 +159,7 @@ export function AssignmentForm({
         <FormPartsList parts={formParts(draft, kits, sites)} saving={saving} />
         <div className="max-w-4xl min-w-0 space-y-8">
           <ErrorSummary problems={problems} refusal={refusals} />
+          <LabSection {...section} titles={titles} />
           <Field id="title" label="Title" error={problemAt('title')}>
             {(control) => (
               <TextInput

@@ -1,5 +1,6 @@
 import { scenarioSchema, type Scenario } from '@/lib/pointing/scenario';
 import { assignmentInputSchema } from '@/lib/data/assignment-input';
+import { labOptions } from '@/lib/variants/labs';
 import { joinLocalTime } from '../local-time-text';
 import { readNumber } from '../read-number';
 import {
@@ -57,6 +58,7 @@ export function draftToInput(draft: AssignmentDraft): DraftInput {
   return {
     dueLocalTime: draftDueLocalTime(draft),
     input: {
+      lab: draft.lab,
       title: draft.title,
       placeName: draft.placeName,
       kitId: draft.kitId,
@@ -77,6 +79,10 @@ export function draftToInput(draft: AssignmentDraft): DraftInput {
       },
       templates: draft.templates,
       windowMinutes: readNumber(draft.windowMinutes),
+      minutesAllowed:
+        draft.minutesAllowed.trim() === '' || !labOptions[draft.lab].canBeTimed
+          ? null
+          : readNumber(draft.minutesAllowed),
       policy: {
         attemptsAllowed:
           draft.attemptsAllowed.trim() === '' ? null : readNumber(draft.attemptsAllowed),
@@ -117,6 +123,7 @@ const labels: Readonly<Record<string, string>> = {
   'scenario.settings.horizonMarginDeg': 'Margin above the skyline',
   'scenario.settings.moonDistanceDeg': 'Distance from the Moon',
   windowMinutes: 'Window of time',
+  minutesAllowed: 'Time for full marks',
   'policy.attemptsAllowed': 'Attempts',
   'policy.graceMinutes': 'Grace',
   'policy.latePenaltyPerDay': 'Taken off per day late',

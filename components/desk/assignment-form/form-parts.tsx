@@ -1,5 +1,5 @@
 import { Button } from '@/components/ui/button';
-import { templateText } from '@/components/grading/template-text';
+import { labText, templateText } from '@/components/grading/template-text';
 import type { AssignmentDraft, KitChoice, SiteChoice } from './assignment-draft';
 
 /** The parts of the form with what is set in each, in a few words. */
@@ -14,9 +14,10 @@ export function formParts(
   const kinds =
     onlyTemplate === undefined
       ? `${draft.templates.length === 0 ? 'no' : draft.templates.length} kinds`
-      : templateText[onlyTemplate].name;
+      : templateText(draft.lab, onlyTemplate).name;
   const attempts = draft.attemptsAllowed.trim();
   return [
+    { id: 'section-lab', title: 'Lab', set: labText[draft.lab].name },
     { id: 'section-place', title: 'Place', set: draft.placeName.trim() || notSet },
     { id: 'section-time', title: 'Time', set: timeText(draft.date, draft.time) ?? notSet },
     {

@@ -2,7 +2,7 @@
 
 import { Checkbox } from '@/components/ui/checkbox';
 import { FieldError } from '@/components/ui/field';
-import { pairTemplates } from '@/lib/variants/pair-variant';
+import { labOptions } from '@/lib/variants/labs';
 import { DecimalField } from '../decimal-field';
 import { templateText } from '@/components/grading/template-text';
 import type { AssignmentDraft } from './assignment-draft';
@@ -10,6 +10,7 @@ import { Section, type SectionProps } from './section';
 
 export function TasksSection({ draft, change, problemAt }: SectionProps<AssignmentDraft>) {
   const problem = problemAt('templates');
+  const { templates, canBeTimed } = labOptions[draft.lab];
   return (
     <Section
       id="section-tasks"
@@ -23,15 +24,15 @@ export function TasksSection({ draft, change, problemAt }: SectionProps<Assignme
         aria-describedby={problem === null ? undefined : 'templates-error'}
       >
         <legend className="mb-1 font-semibold">Kinds of task</legend>
-        {pairTemplates.map((template) => (
+        {templates.map((template) => (
           <Checkbox
             key={template}
-            label={templateText[template].name}
-            hint={templateText[template].hint}
+            label={templateText(draft.lab, template).name}
+            hint={templateText(draft.lab, template).hint}
             checked={draft.templates.includes(template)}
             onChange={(event) =>
               change({
-                templates: pairTemplates.filter((other) =>
+                templates: templates.filter((other) =>
                   other === template ? event.target.checked : draft.templates.includes(other),
                 ),
               })
@@ -49,6 +50,17 @@ export function TasksSection({ draft, change, problemAt }: SectionProps<Assignme
         value={draft.windowMinutes}
         onChange={(windowMinutes) => change({ windowMinutes })}
       />
+      {canBeTimed ? (
+        <DecimalField
+          id="minutesAllowed"
+          label="Time for full marks"
+          unit="minutes"
+          hint="Empty: time does not count, which is best for beginners. It is the sky’s own time; a student who is given more time gets more of it."
+          error={problemAt('minutesAllowed')}
+          value={draft.minutesAllowed}
+          onChange={(minutesAllowed) => change({ minutesAllowed })}
+        />
+      ) : null}
     </Section>
   );
 }

@@ -72,7 +72,8 @@ export function MomentNote({
         answer.sunIsUp ? (
           <Notice tone="caution" title="The Sun is up then">
             <p>
-              {answer.text} No star can be seen; the right answer in every task will be to say so.
+              {answer.text} No star can be seen. In “Pick the pair” the right answer to every task
+              will be to say so; the other labs need a dark sky.
             </p>
           </Notice>
         ) : (

@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import type { PairResult } from '@/lib/grading/pair-result';
+import { labTasks } from '@/lib/data/lab-tasks/lab-tasks';
 import type { Place } from '@/lib/data/places';
 import { searchPlaces } from '@/lib/data/places';
 import { gradeVisitorRound } from '@/lib/data/practice-round';
@@ -37,6 +38,10 @@ export async function gradeRound(
       },
     };
   }
-  const graded = await gradeVisitorRound(parsed.data, submission.data.submission);
+  const graded = await gradeVisitorRound(
+    labTasks['pick-the-pair'],
+    parsed.data,
+    submission.data.submission,
+  );
   return graded.ok ? { ok: true, value: { result: graded.value, late: false } } : graded;
 }

@@ -7,6 +7,7 @@ import { PageHeader } from '@/components/ui/page-header';
 import { SunCaution } from '@/components/ui/sun-caution';
 import { loadKits, loadSites } from '@/lib/content/sky-catalogue';
 import { defaultPlace } from '@/lib/data/default-evening';
+import { labTasks } from '@/lib/data/lab-tasks/lab-tasks';
 import { getPlace } from '@/lib/data/places';
 import { makeVisitorRound } from '@/lib/data/practice-round';
 import { routes } from '@/lib/routes';
@@ -25,7 +26,7 @@ export default async function PickThePairPage({ searchParams }: PageProps) {
   const address = readRoundAddress(await searchParams);
   const { seed } = address;
   if (seed === undefined) return <SetUp address={address} problem={null} />;
-  const made = await makeVisitorRound({ ...given(address), seed });
+  const made = await makeVisitorRound(labTasks['pick-the-pair'], { ...given(address), seed });
   if (!made.ok) return <SetUp address={address} problem={made.problem.message} />;
   const { placeName, variant, ...round } = made.value;
   // The address then names every choice, so that the round is the same tomorrow.

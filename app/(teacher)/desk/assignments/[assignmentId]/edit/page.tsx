@@ -16,6 +16,7 @@ import {
 import { hasPassed } from '../../../ends-work';
 import { kitChoices, pairLesson, siteChoices } from '../../../form-choices';
 import { knownTimeZones } from '../../../known-time-zones';
+import { nextTitles } from '../../../next-title';
 
 export const metadata: Metadata = { title: 'Change an assignment' };
 
@@ -65,6 +66,7 @@ export default async function EditAssignmentPage({
           sites={siteChoices()}
           zones={knownTimeZones()}
           lesson={pairLesson}
+          titles={nextTitles([])}
           saveLabel="Save and see the answer key"
           actions={{
             searchPlaces: findPlaces,

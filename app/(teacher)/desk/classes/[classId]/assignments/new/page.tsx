@@ -16,7 +16,7 @@ import {
 } from '../../../../assignment-form-actions';
 import { kitChoices, pairLesson, siteChoices } from '../../../../form-choices';
 import { knownTimeZones } from '../../../../known-time-zones';
-import { nextTitle } from '../../../../next-title';
+import { nextTitles } from '../../../../next-title';
 import { classOf } from '../../class-of';
 
 export const metadata: Metadata = { title: 'New assignment' };
@@ -35,11 +35,12 @@ export default async function NewAssignmentPage({
   const last = earlier.at(-1);
   const before = last === undefined ? null : await getAssignment(viewer, last.id);
   const source = before === null ? firstSource(details.timeZone, kits, sites) : nextSource(before);
-  const title = nextTitle(earlier.map((assignment) => assignment.title));
+  const titles = nextTitles(earlier);
+  const title = titles[source.lab];
   return (
     <div className="space-y-6">
       <div>
-        <h2 className="text-xl font-semibold">New assignment: pick the pair</h2>
+        <h2 className="text-xl font-semibold">New assignment</h2>
         <p className="mt-1 max-w-measure text-soft">
           It is saved as a draft. You see the answer key next, and publish when you are content.
         </p>
@@ -56,6 +57,7 @@ export default async function NewAssignmentPage({
         sites={sites}
         zones={knownTimeZones()}
         lesson={pairLesson}
+        titles={titles}
         saveLabel="Save the draft and see the answer key"
         actions={{
           searchPlaces: findPlaces,
@@ -72,12 +74,14 @@ type Before = NonNullable<Awaited<ReturnType<typeof getAssignment>>>;
 
 const nextSource = (before: Before): Omit<DraftSource, 'title'> => ({
   placeIsSet: true,
+  lab: before.lab,
   placeName: before.placeName,
   scenario: { ...before.scenario, localTime: '', clouds: [] },
   kitId: before.kitId,
   siteId: before.siteId,
   templates: before.templates,
   windowMinutes: before.windowMinutes,
+  minutesAllowed: before.minutesAllowed,
   policy: before.policy,
   dueLocalTime: null,
   dueTimeZone: before.dueTimeZone,
@@ -97,6 +101,7 @@ function firstSource(
   }
   return {
     placeIsSet: false,
+    lab: 'pick-the-pair',
     placeName: '',
     scenario: scenarioSchema.parse({
       place: { latitudeDeg: 0, longitudeDeg: 0 },
@@ -113,6 +118,7 @@ function firstSource(
     siteId: site.id,
     templates: pairTemplates,
     windowMinutes: 40,
+    minutesAllowed: null,
     policy: defaultAssignmentPolicy,
     dueLocalTime: null,
     dueTimeZone: timeZone,

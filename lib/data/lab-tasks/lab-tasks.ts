@@ -1,0 +1,22 @@
+import 'server-only';
+import { z } from 'zod';
+import { labs, type Lab } from '../../variants/labs';
+import { pickThePair } from './pick-the-pair';
+
+/** Every lab that can be practised and set. A new one is one file beside these and one entry here. */
+export const labTasks = {
+  'pick-the-pair': pickThePair,
+} satisfies Partial<Record<Lab, { lab: Lab }>>;
+export type LabTask = (typeof labTasks)[keyof typeof labTasks];
+
+const labSchema = z.enum(labs).extract(['pick-the-pair']);
+
+/** The lab that a column of the database names. */
+export const labTaskOf = (stored: string): LabTask => labTasks[labSchema.parse(stored)];
+
+/** A lab's open or submitted content, told apart by `lab`. */
+export type OpenContent = ReturnType<LabTask['open']>;
+export type SubmittedContent = ReturnType<LabTask['submitted']>;
+export type LabSamples = ReturnType<LabTask['samples']>;
+/** What any lab's answer came to; told apart by `lab`. */
+export type LabResult = ReturnType<LabTask['readResult']>;
