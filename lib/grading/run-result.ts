@@ -1,3 +1,4 @@
+import type { FieldOffset } from '../optics/image-orientation';
 import type { SkyObjectId } from '../pointing/answer-key';
 import type { AlignmentOutcome } from '../pointing/pointing-model';
 import type { RunTemplate } from '../variants/run-variant';
@@ -33,6 +34,8 @@ export type RunStarResult = {
   right: boolean;
   /** From the middle of the field to that light (or to the star that was meant when none was there). */
   offsetArcmin: number;
+  /** The same as a place beside the middle of the field: on the sky, to the right and upward. */
+  offsetOnSky?: FieldOffset;
   fieldRadiusArcmin: number;
   /** How far the play of the axes spoilt the readings. */
   backlashArcmin: number;
