@@ -62,6 +62,7 @@ export function PairResultView({
           horizon={sky.horizon}
           clouds={sky.clouds}
           moon={sky.frame.moon}
+          sun={sky.frame.sun}
           limits={sky.settings}
           pairs={picturePairs(result)}
         />

@@ -61,7 +61,7 @@ export function adviceInWords(
 ): string {
   switch (advice.code) {
     case 'well-chosen':
-      return 'Well chosen: hardly another pair in tonight’s sky would point better.';
+      return 'Well chosen: no pair in tonight’s sky would point noticeably better.';
     case 'said-none-rightly':
       return 'Right: tonight, from here, no two stars would do. Wait for the sky to turn or the cloud to pass.';
     case 'said-none-wrongly':

@@ -7,7 +7,7 @@ import {
   length,
   normalise,
 } from '@/lib/units/vector';
-import { degreesToRadians } from '@/lib/units/angle';
+import { degreesToRadians, radiansToDegrees } from '@/lib/units/angle';
 
 export type Placed = { azimuthDeg: number; altitudeDeg: number };
 
@@ -20,7 +20,12 @@ export function onDisc(
   { azimuthDeg, altitudeDeg }: Placed,
   radius: number,
 ): { x: number; y: number } {
-  const out = (radius * (90 - Math.max(0, altitudeDeg))) / 90;
+  return onOpenDisc({ azimuthDeg, altitudeDeg: Math.max(0, altitudeDeg) }, radius);
+}
+
+/** The same, with what is below the horizon outside the rim. */
+function onOpenDisc({ azimuthDeg, altitudeDeg }: Placed, radius: number): { x: number; y: number } {
+  const out = (radius * (90 - altitudeDeg)) / 90;
   const azimuth = degreesToRadians(azimuthDeg);
   return { x: -out * Math.sin(azimuth), y: -out * Math.cos(azimuth) };
 }
@@ -29,6 +34,23 @@ const point = (at: Placed, radius: number): string => {
   const { x, y } = onDisc(at, radius);
   return `${x.toFixed(1)} ${y.toFixed(1)}`;
 };
+
+/**
+ * Which way the great circle from one direction to another sets out on the disc, in degrees clockwise
+ * from the disc's right, as SVG turns. 0 when the two are the same or opposite.
+ */
+export function headingOnDisc(from: Placed, to: Placed, radius: number): number {
+  const u = directionFromAzAlt(from.azimuthDeg, from.altitudeDeg);
+  const v = directionFromAzAlt(to.azimuthDeg, to.altitudeDeg);
+  const axis = cross(cross(u, v), u);
+  if (length(axis) === 0) return 0;
+  const ahead = normalise(axis);
+  const step = 0.01;
+  const next: Vector3 = [u[0] + ahead[0] * step, u[1] + ahead[1] * step, u[2] + ahead[2] * step];
+  const a = onOpenDisc(azAltFromDirection(u), radius);
+  const b = onOpenDisc(azAltFromDirection(normalise(next)), radius);
+  return radiansToDegrees(Math.atan2(b.y - a.y, b.x - a.x));
+}
 
 /** The shortest way over the sky between two directions, as SVG path data. */
 export function greatCirclePath(from: Placed, to: Placed, radius: number): string {

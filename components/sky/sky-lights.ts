@@ -7,7 +7,7 @@ import type { CloudPatch, HorizonPoint } from '@/lib/pointing/scenario';
 import type { SkyObjectId } from '@/lib/pointing/answer-key';
 import type { MergedStar } from '@/lib/pointing/merged-stars';
 import { mergedStars } from '@/lib/pointing/merged-stars';
-import { directionFromAzAlt, separationDeg } from '@/lib/units/vector';
+import { cloudDimming } from './cloud-dimming';
 
 /** A star or planet that can be seen. To the learner both are lights. */
 export type SkyLight = {
@@ -40,26 +40,6 @@ export type SkyLightsInput = {
 
 /** The last magnitudes above the naked-eye limit fade out instead of vanishing at a line. */
 const fadeMagnitudes = 0.9;
-
-/**
- * How much a cloud dims what is behind it: 1.5 mag at its edge, 4 in its middle. A drawing's
- * choice, with no source: bright stars glimmer through, so that picking one stays a mistake one
- * can make.
- */
-function cloudDimming(
-  clouds: readonly CloudPatch[],
-  azimuthDeg: number,
-  altitudeDeg: number,
-): number {
-  let dimming = 0;
-  const u = directionFromAzAlt(azimuthDeg, altitudeDeg);
-  for (const cloud of clouds) {
-    const gap = separationDeg(u, directionFromAzAlt(cloud.azimuthDeg, cloud.altitudeDeg));
-    if (gap >= cloud.radiusDeg) continue;
-    dimming = Math.max(dimming, 4 - 2.5 * (gap / cloud.radiusDeg));
-  }
-  return dimming;
-}
 
 /** Every star and planet that the eye can make out above the skyline, brightest first. */
 export function skyLights(input: SkyLightsInput): SkyLight[] {
@@ -119,7 +99,7 @@ export function skyLights(input: SkyLightsInput): SkyLight[] {
 }
 
 /** Johnson B−V of the planets; Mallama et al. 2017, Icarus 282, rounded, from memory. */
-const planetColourIndex: Readonly<Record<NakedEyePlanet, number>> = {
+export const planetColourIndex: Readonly<Record<NakedEyePlanet, number>> = {
   mercury: 0.97,
   venus: 0.81,
   mars: 1.43,

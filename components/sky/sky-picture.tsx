@@ -2,7 +2,8 @@ import { useId } from 'react';
 import type { CloudPatch, HorizonPoint } from '@/lib/pointing/scenario';
 import { horizonAltitudeDeg } from '@/lib/sky/horizon';
 import type { Placed } from './all-sky';
-import { greatCirclePath, onDisc, ringPath, skyCirclePath } from './all-sky';
+import { greatCirclePath, headingOnDisc, onDisc, ringPath, skyCirclePath } from './all-sky';
+import { litPartOfMoon } from './moon-phase';
 import type { SkyPictureStar } from './sky-picture-stars';
 
 type NamedPlace = Placed & { name: string };
@@ -21,9 +22,13 @@ export type SkyPictureProps = {
   clouds: readonly CloudPatch[];
   /** Null or below the horizon: none is drawn. */
   moon: (Placed & { illuminatedFraction: number }) | null;
+  /** Not drawn: the Moon's bright side faces it. */
+  sun: Placed;
   pairs?: readonly SkyPicturePair[];
   /** Stars to be named without being part of a pair. */
   named?: readonly NamedPlace[];
+  /** Ways over the sky, such as where a tube pointed one moment after another. */
+  paths?: readonly (readonly Placed[])[];
   /** The band of altitudes in which a star may serve. */
   limits?: { lowestAltitudeDeg: number; highestAltitudeDeg: number };
   className?: string;
@@ -43,7 +48,7 @@ const rim = [
  * middle, north up, east to the left as one sees it looking up.
  */
 export function SkyPicture(props: SkyPictureProps) {
-  const { title, stars, horizon, clouds, moon, pairs = [], named = [], limits } = props;
+  const { title, stars, horizon, clouds, moon, sun, pairs = [], named = [], paths = [], limits } = props;
   const id = useId();
   const azimuths = [
     ...new Set([...everyTwoDegrees, ...horizon.map((point) => point.azimuthDeg)]),
@@ -103,8 +108,11 @@ export function SkyPicture(props: SkyPictureProps) {
         ))}
         <path d={`${rimCircle} ${skyline}`} fillRule="evenodd" fill={`url(#${id}-ground)`} />
         <path d={skyline} fill="none" stroke="var(--strong)" strokeWidth="1.5" />
-        {moon === null || moon.altitudeDeg <= 0 ? null : <MoonMark moon={moon} />}
+        {moon === null || moon.altitudeDeg <= 0 ? null : <MoonMark moon={moon} sun={sun} />}
         <circle r={radius} fill="none" stroke="var(--strong)" strokeWidth="2" />
+        {paths.map((path, index) => (
+          <PathMark key={index} path={path} />
+        ))}
         {pairs.map((pair) => (
           <PairMark key={pair.kind} pair={pair} />
         ))}
@@ -143,15 +151,46 @@ const namesOnce = (stars: readonly NamedPlace[]): NamedPlace[] => [
   ...new Map(stars.map((star) => [star.name, star])).values(),
 ];
 
-function MoonMark({ moon }: { moon: Placed & { illuminatedFraction: number } }) {
+/** The Moon with its phase, its bright side towards the Sun, larger than it is. */
+function MoonMark({ moon, sun }: { moon: Placed & { illuminatedFraction: number }; sun: Placed }) {
   const { x, y } = onDisc(moon, radius);
+  const towardsSun = headingOnDisc(moon, sun, radius).toFixed(0);
   return (
-    <g transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}>
-      <circle r="8" fill="var(--panel)" stroke="var(--ink)" strokeWidth="1.5" />
-      <path d="M0 -8 A8 8 0 0 1 0 8 A4 8 0 0 0 0 -8" fill="var(--ink)" />
-      <text y="21" textAnchor="middle" fontSize="13" fill="var(--ink)">
+    <g
+      transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}
+      stroke="var(--ink)"
+      strokeWidth="1.5"
+    >
+      <circle r="8" fill="var(--land-near)" />
+      <path
+        d={litPartOfMoon(moon.illuminatedFraction, 8)}
+        transform={`rotate(${towardsSun})`}
+        fill="var(--on-sky)"
+        strokeWidth="0.5"
+      />
+      <text y="21" textAnchor="middle" fontSize="13" fill="var(--ink)" stroke="none">
         Moon
       </text>
+    </g>
+  );
+}
+
+/** A dot where it begins; its end is told by what it leads to. */
+function PathMark({ path }: { path: readonly Placed[] }) {
+  const points = path.map((at) => onDisc(at, radius));
+  const [first] = points;
+  if (first === undefined) return null;
+  const data = points.map(({ x, y }) => `${x.toFixed(1)} ${y.toFixed(1)}`).join(' L');
+  return (
+    <g>
+      <path
+        d={`M${data}`}
+        fill="none"
+        stroke="var(--ink)"
+        strokeWidth="1.4"
+        strokeLinejoin="round"
+      />
+      <circle cx={first.x.toFixed(1)} cy={first.y.toFixed(1)} r="3" fill="var(--ink)" />
     </g>
   );
 }

@@ -14,12 +14,16 @@ const help = `Prints which stars may serve for a two-star alignment, and what ev
   npm run answer-key -- scenario.json --table    as tables for people
   npm run answer-key -- - < scenario.json        reads the scenario from standard input
 
-A scenario is a JSON file with these fields (the last five may be left out):
+A scenario is a JSON file with these fields (the last four may be left out; content/scenarios holds one):
   place      { latitudeDeg, longitudeDeg, elevationM }   east and north positive
   localTime  "2026-12-05T19:30"; where the hour comes twice with its offset, "2026-11-01T01:30-05:00"
   timeZone   "America/Toronto"
   telescope  { focalLengthMm, apertureMm, computer: "solved-zero" | "fixed-zero",
                centringArcmin, altitudeZeroArcmin, coneArcmin, axisSkewArcmin }
+               computer: whether it solves for the altitude's zero or takes it as set;
+               centringArcmin: how well a star is centred; the other three: how far off the
+               altitude's zero, the tube on its axis (cone) and the two axes to each other (skew)
+               usually are. All four are standard deviations.
   eyepiece   { focalLengthMm, apparentFieldDeg }         the one the targets are looked at with
   horizon    [ { azimuthDeg, altitudeDeg }, … ]          once round, joined by straight lines
   sky        { darkestLimitMagnitude, extinction }

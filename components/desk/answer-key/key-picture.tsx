@@ -63,6 +63,7 @@ export function KeyPicture({
       horizon={scenario.horizon}
       clouds={scenario.clouds}
       moon={frame.moon}
+      sun={frame.sun}
       limits={scenario.settings}
       pairs={best === null ? [] : [{ kind: 'best', stars: best }]}
       named={starsToName(answerKey, best ?? [])}
