@@ -3,7 +3,7 @@ import type { Readings } from '../pointing/pointing-model';
 import { wrap360 } from '../units/angle';
 import { azAltFromDirection } from '../units/vector';
 import { resting } from './axis-motion';
-import { confirm } from './confirming';
+import { confirm, disturbedRun } from './confirming';
 import { arrivalMs, writeMotion, type Motion } from './motion';
 import { driving, moving, nowAt, type ConfirmedMoment, type Run } from './run';
 import type { RunInput } from './run-input';
@@ -136,7 +136,8 @@ function setStart(run: Run, action: StartPosition & { at: number }): Run | RunRe
   if (stage !== 'start-position' && stage !== 'choose-first') return { code: 'not-now' };
   const start = { azimuthDeg: action.azimuthDeg, altitudeDeg: action.altitudeDeg };
   const truth = truthAtStart(run.stand, start, run.input.setup.errors);
-  return moving({ ...run, start, progress: afresh }, motionAtStart(action.at, truth), null);
+  const set = moving({ ...run, start, progress: afresh }, motionAtStart(action.at, truth), null);
+  return run.start === null ? disturbedRun(set, action.at) : set;
 }
 
 function goToStar(run: Run, atMs: number, hip: number): Run | RunRefusal {

@@ -102,13 +102,3 @@ export function lagDegAt(
   }
   return lag;
 }
-
-/** How fast the axis turns then; on the border between two legs, that of the later one. */
-export function speedDegPerSecond({ legs }: AxisMotion, seconds: number): number {
-  let left = seconds;
-  for (const { degPerSecond, seconds: whole } of legs) {
-    if (left < whole) return degPerSecond;
-    left -= whole;
-  }
-  return 0;
-}

@@ -70,8 +70,8 @@ function aligned(run: Run, atMs: number): Run {
   return outcome.kind === 'agree' ? moving(known, standStill(nowAt(known, atMs)), null) : known;
 }
 
-/** What happens unseen after this confirm. */
-function disturbedRun(run: Run, atMs: number): Run {
+/** What happens unseen after so many confirms; after none, as soon as the start position is set. */
+export function disturbedRun(run: Run, atMs: number): Run {
   const { disturbances } = run.input.setup;
   const now = disturbances.filter(({ afterConfirm: after }) => after === run.confirmsMade);
   if (now.length === 0) return run;
