@@ -10,11 +10,8 @@ import { scenarioSchema, type Scenario } from '../pointing/scenario';
 import { storedAnswerKey } from '../pointing/stored-answer-key';
 import { skyFrameAt } from '../sky/frame-at';
 import { chanceScore } from './chance-score';
-import {
-  defaultWindowMinutes,
-  difficultyHalfWidth,
-  generatePairVariant,
-} from './generate-pair-variant';
+import { generatePairVariant } from './generate-pair-variant';
+import { defaultWindowMinutes, difficultyHalfWidth } from './moved-evenings';
 import { nightAt } from './night';
 import { pairTemplates, type PairTemplate, type PairVariant } from './pair-variant';
 

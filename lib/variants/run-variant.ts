@@ -28,7 +28,7 @@ export type RunVariant = {
   nakedEyeLimit: number;
   kit: RunKit;
   setup: RunSetup;
-  /** Given as the first star, in 'first-given' only. */
+  /** Given as the first star, in 'first-given' and 'decoy'. */
   givenHip: number | null;
   /** In the order the mount proposes them, where it does. */
   proposals: readonly number[] | null;
