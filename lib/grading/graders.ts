@@ -1,13 +1,20 @@
-import { gradePair, pairGraderVersion, type PairGrading } from './grade-pair';
+import { faultGraderVersion, gradeFault } from './grade-fault';
+import { gradePair, pairGraderVersion } from './grade-pair';
 
 /**
  * Every grader that ever marked an attempt, by version: a regrade of an old attempt runs the grader it
- * was marked with. When the rules change, the old grader moves to its own file and stays in this list.
+ * was marked with. When the rules change, the old grader moves to its own file and stays in its list.
  */
-const pairGraders: ReadonlyMap<number, (input: Parameters<typeof gradePair>[0]) => PairGrading> =
-  new Map([[pairGraderVersion, gradePair]]);
+const pairGraders: ReadonlyMap<number, typeof gradePair> = new Map([
+  [pairGraderVersion, gradePair],
+]);
+const faultGraders: ReadonlyMap<number, typeof gradeFault> = new Map([
+  [faultGraderVersion, gradeFault],
+]);
 
 /** The pair grader of a version, undefined for one that never was. */
 export const pairGrader = (version: number) => pairGraders.get(version);
+/** The same for "What went wrong?". */
+export const faultGrader = (version: number) => faultGraders.get(version);
 
-export { pairGraderVersion };
+export { faultGraderVersion, pairGraderVersion };
