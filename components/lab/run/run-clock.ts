@@ -1,0 +1,60 @@
+/** The sky's own time ends here: a log may not go beyond two hours. */
+export const lastMomentMs = 7_190_000;
+
+/** A frame that took longer than this was no frame: the page was hidden, or the machine slept. */
+const longestStepMs = 1000;
+
+/**
+ * The sky's own time, in milliseconds since the run began. It runs with the time of the wall while
+ * the scene is open, and stands still while paused, while the table is open (time is never pressing
+ * there), and while the page is hidden.
+ */
+export class RunClock {
+  held = false;
+  private pausedSinceMs: number | null = null;
+  private beforeMs: number | null = null;
+  private skyMs: number;
+
+  constructor(startMs: number) {
+    this.skyMs = startMs;
+  }
+
+  get paused(): boolean {
+    return this.pausedSinceMs !== null;
+  }
+
+  /** Whole milliseconds, as the log has them. */
+  get atMs(): number {
+    return Math.floor(this.skyMs);
+  }
+
+  get running(): boolean {
+    return !this.paused && !this.held && this.skyMs < lastMomentMs;
+  }
+
+  /** The wall's time now, from any fixed moment. True when the sky has moved on. */
+  tick(nowMs: number): boolean {
+    const stepMs = this.beforeMs === null ? 0 : nowMs - this.beforeMs;
+    this.beforeMs = nowMs;
+    if (!this.running || stepMs <= 0) return false;
+    this.skyMs = Math.min(lastMomentMs, this.skyMs + Math.min(longestStepMs, stepMs));
+    return true;
+  }
+
+  /** `wallMs` as for `tick`. */
+  pause(wallMs: number): void {
+    this.pausedSinceMs = wallMs;
+  }
+
+  /** How long the sky stood still, in whole milliseconds, a day at most: what a log may say. */
+  goOn(wallMs: number): number {
+    const waitedMs = Math.round(wallMs - (this.pausedSinceMs ?? wallMs));
+    this.pausedSinceMs = null;
+    return Math.min(86_400_000, Math.max(0, waitedMs));
+  }
+
+  /** Straight to a later moment, as for a slew that is not to be watched. */
+  jumpTo(atMs: number): void {
+    this.skyMs = Math.min(lastMomentMs, Math.max(this.skyMs, atMs));
+  }
+}

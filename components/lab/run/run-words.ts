@@ -1,0 +1,140 @@
+import type { RunRefusal, RunStage, RunView } from '@/lib/alignment/run-state';
+import type { AlignmentOutcome } from '@/lib/pointing/pointing-model';
+import type { RunTemplate } from '@/lib/variants/run-variant';
+
+/** Why something was not done, and what can be done instead. */
+export function refusalInWords(refusal: RunRefusal, nameOf: (hip: number) => string): string {
+  switch (refusal.code) {
+    case 'not-now':
+      return 'That is not what comes next.';
+    case 'still-moving':
+      return 'The mount is still driving. Wait until it stands, or stop it.';
+    case 'out-of-order':
+      return 'One thing after the other: that came too early.';
+    case 'not-in-this-sky':
+      return `${nameOf(refusal.hip)} is not in the mount’s list.`;
+    case 'not-proposed':
+      return `The mount has not proposed ${nameOf(refusal.hip)}. Take its star, or ask for another.`;
+    case 'same-star-twice':
+      return 'You have confirmed that star already. The second must be another one.';
+    case 'below-the-horizon':
+      return 'The mount believes that this star is below the horizon, and does not drive there.';
+    case 'no-more-proposals':
+      return 'The mount has no further star to propose.';
+    case 'may-not-pause':
+      return 'In this check the sky does not stand still.';
+    case 'does-not-add-up':
+      return 'What the axes read does not follow from the moves. Load the page again: what was saved is kept.';
+  }
+}
+
+/** What is to be done now, as a heading. */
+export const stageTitles: Readonly<Record<RunStage, string>> = {
+  'start-position': 'Set the start position',
+  'choose-first': 'Choose the first star',
+  'centre-first': 'Centre the first star',
+  'choose-second': 'Choose the second star',
+  'centre-second': 'Centre the second star',
+  result: 'What the two stars say',
+  'check-third': 'Check on a third star',
+  judged: 'Your judgement',
+};
+
+/** The steps in order, for the line that shows how far one has come. */
+export const stageSteps: readonly { label: string; stages: readonly RunStage[] }[] = [
+  { label: 'Start', stages: ['start-position'] },
+  { label: 'First', stages: ['choose-first', 'centre-first'] },
+  { label: 'Second', stages: ['choose-second', 'centre-second'] },
+  { label: 'Result', stages: ['result', 'check-third'] },
+  { label: 'Hand in', stages: ['judged'] },
+];
+
+export const centringTask =
+  'The mount has stopped where it believes the star is. Find the star: bring it to the dot by eye, then look through the finder, then into the eyepiece. Bring it to the middle and press “This is the star”.';
+
+export const choosingTask: Readonly<Record<RunTemplate, string>> = {
+  'own-choice': 'Pick a star in the sky that you know. Then tell the mount its name.',
+  'first-given': 'The first star is given. The second is your choice.',
+  'mount-proposes': 'The mount proposes a star. Drive there, or ask for another one.',
+  'in-the-way':
+    'The mount proposes a star. It knows nothing of trees, roofs and clouds: ask for another one when something is in the way.',
+  decoy: 'Pick a star in the sky that you know. Then tell the mount its name.',
+};
+
+/** "3.2°" from one degree up, else "4′"; below a minute "0.4′". */
+export function angleInWords(arcmin: number): string {
+  const size = Math.abs(arcmin);
+  if (size >= 60) return `${(size / 60).toFixed(1)}°`;
+  return size < 1 ? `${size.toFixed(1)}′` : `${Math.round(size)}′`;
+}
+
+export type OutcomeWords = {
+  tone: 'good' | 'caution';
+  title: string;
+  text: string;
+};
+
+/** What the pointing computer found, without telling whether it may be trusted. */
+export function outcomeInWords(
+  outcome: AlignmentOutcome,
+  computer: 'fixed-zero' | 'solved-zero',
+): OutcomeWords {
+  switch (outcome.kind) {
+    case 'agree':
+      return {
+        tone: 'good',
+        title: `These two agree to ${angleInWords(outcome.mismatchArcmin)}`,
+        text: `${
+          computer === 'solved-zero'
+            ? `This mount worked out from them that its tube stood ${angleInWords(outcome.model.altitudeZeroDeg * 60)} off level at the start. With that left open, two stars almost always agree: only a third one can tell.`
+            : 'The angle between your two stars is the one it should be.'
+        } The base would stand ${angleInWords(outcome.baseTiltDeg * 60)} off level.`,
+      };
+    case 'disagree':
+      return {
+        tone: 'caution',
+        title: `These two disagree by ${angleInWords(outcome.mismatchArcmin)}`,
+        text: 'The angle between the two places is not the angle between the two stars. Was one of them another star?',
+      };
+    case 'absurd-zero':
+      return {
+        tone: 'caution',
+        title: 'These two do not fit together',
+        text:
+          outcome.altitudeZeroDeg === null
+            ? 'Wherever level lay at the start, the angle between the two places is not the angle between the two stars. Was one of them another star?'
+            : `They would fit if the tube had stood ${angleInWords(outcome.altitudeZeroDeg * 60)} off level at the start. Had it? Or was one of them another star?`,
+      };
+    case 'base-on-its-side':
+      return {
+        tone: 'caution',
+        title: 'The base would lie on its side: are the two stars swapped?',
+        text: `The angle between them is right, but the base would lean over by ${angleInWords(outcome.baseTiltDeg * 60)}.`,
+      };
+    case 'undetermined':
+      return {
+        tone: 'caution',
+        title: 'These two leave it open how the mount stands',
+        text: 'They lie too close together, right opposite, or in the same direction. Another pair is needed.',
+      };
+  }
+}
+
+/** Whole minutes under the sky. */
+export const minutesInWords = (minutes: number): string =>
+  minutes === 0
+    ? 'less than a minute under the sky'
+    : minutes === 1
+      ? 'one minute under the sky'
+      : `${minutes} minutes under the sky`;
+
+/** What the mount says when it stands again. */
+export function arrivedInWords(
+  { stage, targetHip }: Pick<RunView, 'stage' | 'targetHip'>,
+  nameOf: (hip: number) => string,
+): string {
+  const centring = stage === 'centre-first' || stage === 'centre-second' || stage === 'check-third';
+  return centring && targetHip !== null
+    ? `The mount stands. ${nameOf(targetHip)} is what it was sent to.`
+    : 'The mount stands.';
+}
