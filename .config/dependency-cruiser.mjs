@@ -31,8 +31,8 @@ const siblings = Object.entries(pure).map(([folder, allowed]) => ({
   to: { path: '^(app|components|lib|prisma)/', pathNot: inLib([folder, ...allowed]) },
 }));
 
-/** What the view of a "What went wrong?" shows again of its lab: the evidence, the names, the costs. */
-const shownAgainOfFaults = ['evidence', 'fault-view', 'fault-words', 'cure-words', 'look-cost'].map(
+/** What the view of a "What went wrong?" shows again of its lab: the evidence and the names. */
+const shownAgainOfFaults = ['evidence', 'fault-view', 'fault-words', 'cure-words'].map(
   (part) => `lab/fault/${part}`,
 );
 
@@ -43,8 +43,14 @@ const shownAgainOfFaults = ['evidence', 'fault-view', 'fault-words', 'cure-words
 const componentFolders = {
   sky: ['ui'],
   lesson: ['ui', 'sky'],
-  lab: ['ui', 'sky', 'grading/pair-result-view', 'grading/fault-result-view'],
-  grading: ['ui', 'sky', 'lab/pair/pair-lab-sky', ...shownAgainOfFaults],
+  lab: [
+    'ui',
+    'sky',
+    'grading/pair-result-view',
+    'grading/fault-result-view',
+    'grading/run-result-view',
+  ],
+  grading: ['ui', 'sky', 'lab/pair/pair-lab-sky', 'lab/run/run-words', ...shownAgainOfFaults],
   desk: ['ui', 'sky', 'lab', 'lesson', 'grading'],
 };
 

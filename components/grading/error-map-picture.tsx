@@ -1,21 +1,22 @@
 import { onDisc } from '@/components/sky/all-sky';
-import { errorMap } from '@/lib/pointing/error-map';
+import { errorMap, type ErrorMapCell } from '@/lib/pointing/error-map';
 import type { Telescope } from '@/lib/pointing/scenario';
 import { errorInWords } from './pair-result-words';
 
 type Placed = { azimuthDeg: number; altitudeDeg: number };
 
-type ErrorMapPictureProps = {
+type ErrorMapProps = {
   title: string;
-  stars: readonly [Placed, Placed];
-  telescope: Telescope;
+  /** The stars that were aligned on, or would be. */
+  stars: readonly Placed[];
   fieldRadiusArcmin: number;
   /** Below the picture: which pair it is. */
   caption: string;
 };
 
 const radius = 150;
-const fieldRingPx = 5.4;
+/** For cells 10° apart. */
+const widestRingPx = 5.4;
 const stepDeg = 10;
 
 /** From well inside the field to far outside it; the share is of the field's radius. */
@@ -26,26 +27,45 @@ const classes = [
   { upTo: Infinity, opacity: 1 },
 ] as const;
 
+/** What a pair is expected to be worth over the sky, by the small-error model. */
+export function ErrorMapPicture({
+  telescope,
+  ...map
+}: ErrorMapProps & { stars: readonly [Placed, Placed]; telescope: Telescope }) {
+  const cells = errorMap({ stars: map.stars, telescope, stepDeg });
+  return <ErrorMapOfCells {...map} kind="expected" cells={cells} />;
+}
+
+const saidOf = {
+  expected: {
+    none: 'This pair leaves the mount undecided: no target can be relied on.',
+    miss: 'Expected miss',
+  },
+  achieved: { none: 'There was no alignment to go by.', miss: 'Miss' },
+} as const;
+
 /**
  * Where over the sky a target would land. In each direction the ring is the eyepiece's field and the
- * disc is the expected miss, to the same scale: a disc that hides its ring means outside the field.
- * Size tells it, so it needs no colour.
+ * disc is the miss, to the same scale: a disc that hides its ring means outside the field. Size tells
+ * it, so it needs no colour.
  */
-export function ErrorMapPicture({
+export function ErrorMapOfCells({
   title,
   stars,
-  telescope,
+  cells,
   fieldRadiusArcmin,
   caption,
-}: ErrorMapPictureProps) {
-  const cells = errorMap({ stars, telescope, stepDeg });
+  kind,
+}: ErrorMapProps & { cells: readonly ErrorMapCell[]; kind: keyof typeof saidOf }) {
   const errors = cells.map((cell) => cell.errorArcmin);
+  // Rings of neighbouring cells touch: cells of another size have rings of another size.
+  const ringPx = (widestRingPx * apartDeg(cells)) / 10;
   const least = Math.min(...errors);
   const most = Math.max(...errors);
   const said =
     cells.length === 0
-      ? 'This pair leaves the mount undecided: no target can be relied on.'
-      : `Expected miss from ${errorInWords(least)} to ${errorInWords(most)}; the field reaches ${errorInWords(fieldRadiusArcmin)} from its middle.`;
+      ? saidOf[kind].none
+      : `${saidOf[kind].miss} from ${errorInWords(least)} to ${errorInWords(most)}; the field reaches ${errorInWords(fieldRadiusArcmin)} from its middle.`;
   return (
     <figure>
       <svg
@@ -65,18 +85,14 @@ export function ErrorMapPicture({
               key={`${cell.azimuthDeg} ${cell.altitudeDeg}`}
               transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}
             >
-              <circle r={fieldRingPx} fill="none" stroke="var(--strong)" strokeWidth="0.9" />
+              <circle r={ringPx.toFixed(1)} fill="none" stroke="var(--strong)" strokeWidth="0.9" />
               <circle
-                r={Math.min(8.2, fieldRingPx * share).toFixed(1)}
+                r={(ringPx * Math.min(1.5, share)).toFixed(1)}
                 fill={outside ? 'var(--ink)' : 'var(--accent)'}
                 fillOpacity={opacity}
               />
               {outside ? (
-                <path
-                  d="M-2.6 -2.6 L2.6 2.6 M2.6 -2.6 L-2.6 2.6"
-                  stroke="var(--panel)"
-                  strokeWidth="1.4"
-                />
+                <path d={crossPath(ringPx / 2)} stroke="var(--panel)" strokeWidth="1.4" />
               ) : null}
             </g>
           );
@@ -115,6 +131,15 @@ export function ErrorMapPicture({
   );
 }
 
+const crossPath = (half: number): string => {
+  const h = half.toFixed(1);
+  return `M-${h} -${h} L${h} ${h} M${h} -${h} L-${h} ${h}`;
+};
+
+/** The lowest ring of cells lies half a cell above the horizon. */
+const apartDeg = (cells: readonly ErrorMapCell[]): number =>
+  Math.min(stepDeg, 2 * Math.min(...cells.map(({ altitudeDeg }) => altitudeDeg)));
+
 /** How to read the maps. */
 export function ErrorMapLegend() {
   const samples = [
@@ -130,18 +155,14 @@ export function ErrorMapLegend() {
       {samples.map(({ share, text }) => (
         <li key={text} className="flex items-center gap-2">
           <svg viewBox="-10 -10 20 20" className="size-6" aria-hidden="true">
-            <circle r={fieldRingPx} fill="none" stroke="var(--strong)" />
+            <circle r={widestRingPx} fill="none" stroke="var(--strong)" />
             <circle
-              r={fieldRingPx * share}
+              r={widestRingPx * share}
               fill={share > 1 ? 'var(--ink)' : 'var(--accent)'}
               fillOpacity={share > 1 ? 1 : share > 0.66 ? 0.8 : 0.35}
             />
             {share > 1 ? (
-              <path
-                d="M-2.6 -2.6 L2.6 2.6 M2.6 -2.6 L-2.6 2.6"
-                stroke="var(--panel)"
-                strokeWidth="1.4"
-              />
+              <path d={crossPath(widestRingPx / 2)} stroke="var(--panel)" strokeWidth="1.4" />
             ) : null}
           </svg>
           {text}

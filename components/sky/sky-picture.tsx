@@ -48,7 +48,18 @@ const rim = [
  * middle, north up, east to the left as one sees it looking up.
  */
 export function SkyPicture(props: SkyPictureProps) {
-  const { title, stars, horizon, clouds, moon, sun, pairs = [], named = [], paths = [], limits } = props;
+  const {
+    title,
+    stars,
+    horizon,
+    clouds,
+    moon,
+    sun,
+    pairs = [],
+    named = [],
+    paths = [],
+    limits,
+  } = props;
   const id = useId();
   const azimuths = [
     ...new Set([...everyTwoDegrees, ...horizon.map((point) => point.azimuthDeg)]),

@@ -1,0 +1,61 @@
+import type { FieldOffset } from '@/lib/optics/image-orientation';
+
+/** A light in the field, where it appears there. */
+export type FieldPictureLight = FieldOffset & { name: string; meant: boolean };
+
+const radius = 100;
+
+/**
+ * The eyepiece as it stood at a confirm: its field, its middle, and what was in it. The star that was
+ * meant is a disc, any other light a square, so that the two are told apart without colour.
+ */
+export function FieldPicture({
+  title,
+  lights,
+  fieldRadiusArcmin,
+}: {
+  /** What the picture shows, for who cannot see it. */
+  title: string;
+  lights: readonly FieldPictureLight[];
+  fieldRadiusArcmin: number;
+}) {
+  return (
+    <svg viewBox="-112 -112 224 224" role="img" aria-label={title} className="block w-full">
+      <circle r={radius} fill="var(--panel)" stroke="var(--ink)" strokeWidth="2.5" />
+      <circle r={radius * 0.2} fill="none" stroke="var(--strong)" strokeDasharray="2 4" />
+      <path
+        d={`M-${radius} 0 H-6 M6 0 H${radius} M0 -${radius} V-6 M0 6 V${radius}`}
+        stroke="var(--strong)"
+        strokeWidth="0.8"
+      />
+      {lights.map((light) => {
+        const x = (light.rightArcmin / fieldRadiusArcmin) * radius;
+        const y = (-light.upArcmin / fieldRadiusArcmin) * radius;
+        if (Math.hypot(x, y) > radius) return null;
+        const left = x > 20;
+        return (
+          <g key={light.name} transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}>
+            {light.meant ? (
+              <circle r="5" fill="var(--accent)" stroke="var(--ink)" strokeWidth="1.5" />
+            ) : (
+              <rect x="-5" y="-5" width="10" height="10" fill="var(--ink)" />
+            )}
+            <text
+              x={left ? -9 : 9}
+              y={y > 70 ? -8 : 15}
+              textAnchor={left ? 'end' : 'start'}
+              fontSize="13"
+              fontWeight="600"
+              fill="var(--ink)"
+              stroke="var(--panel)"
+              strokeWidth="4"
+              paintOrder="stroke"
+            >
+              {light.name}
+            </text>
+          </g>
+        );
+      })}
+    </svg>
+  );
+}
