@@ -9,23 +9,16 @@ import type { FaultResult } from '@/lib/grading/fault-result';
 import type { Look } from '@/lib/variants/fault-variant';
 import { evidenceInFigures, namedRightly, tellTaleTitle } from './fault-result-words';
 
-/** What the evidence showed: how such a fault shows, this evening's figures, and what told it from the answer. */
-export function FaultResultEvidence({
-  result,
-  variant,
-}: {
-  result: FaultResult;
-  variant: FaultView;
-}) {
-  const { shows, seenIn, name } = faultWords[result.fault];
-  const { tellTale } = result;
-  const wrong = !namedRightly(result) && tellTale !== null;
-  const shown = seenIn.filter((look) => look !== tellTale || !wrong).slice(0, wrong ? 2 : 3);
+type EvidenceProps = { result: FaultResult; variant: FaultView };
+
+/** How such a fault shows, and this evening's figures for it. */
+export function FaultResultReasons({ result, variant }: EvidenceProps) {
+  const { shows, seenIn } = faultWords[result.fault];
   return (
-    <section className="space-y-4">
+    <section className="max-w-measure space-y-3">
       <h2 className="text-xl font-semibold">How it shows</h2>
-      <p className="max-w-measure">{shows}</p>
-      <ul className="max-w-measure list-disc space-y-1 ps-5">
+      <p>{shows}</p>
+      <ul className="list-disc space-y-1 ps-5">
         {seenIn.map((look) => (
           <li key={look}>
             <strong className="font-semibold">{lookWords[look].title}</strong>:{' '}
@@ -34,47 +27,46 @@ export function FaultResultEvidence({
           </li>
         ))}
       </ul>
-      {wrong ? (
-        <Panel
-          title={`What tells ${name.toLowerCase()} from ${faultWords[result.named].name.toLowerCase()}: ${tellTaleTitle(tellTale).toLowerCase()}`}
-          level={3}
-        >
-          <TellTale tellTale={tellTale} result={result} variant={variant} />
-        </Panel>
-      ) : null}
-      <div className="grid grid-cols-[minmax(0,1fr)] gap-4 xl:grid-cols-2">
-        {shown.map((look) => (
-          <Panel key={look} title={lookWords[look].title} level={3}>
-            <ResultEvidence look={look} result={result} variant={variant} />
-          </Panel>
-        ))}
-      </div>
     </section>
   );
 }
 
-type Parts = { look: Look; result: FaultResult; variant: FaultView };
+/** What told the fault from the answer, then the rest of what shows it. */
+export function FaultResultEvidence({ result, variant }: EvidenceProps) {
+  const { seenIn, name } = faultWords[result.fault];
+  const tellTale = namedRightly(result) ? null : result.tellTale;
+  const shown = seenIn.filter((look) => look !== tellTale);
+  return (
+    <div className="grid grid-cols-[minmax(0,1fr)] gap-4 xl:grid-cols-2">
+      {tellTale === null ? null : (
+        <Panel
+          title={`What tells ${name.toLowerCase()} from ${faultWords[result.named].name.toLowerCase()}: ${tellTaleTitle(tellTale).toLowerCase()}`}
+          level={3}
+          className="border-t-accent xl:col-span-2"
+        >
+          <TellTale tellTale={tellTale} result={result} variant={variant} />
+        </Panel>
+      )}
+      {shown.map((look) => (
+        <Panel key={look} title={lookWords[look].title} level={3}>
+          <ResultEvidence look={look} variant={variant} />
+        </Panel>
+      ))}
+    </div>
+  );
+}
 
 /** The settings stand beside what would have been right; all else is as it was in the lab. */
-function ResultEvidence({ look, result, variant }: Parts) {
+function ResultEvidence({ look, variant }: { look: Look; variant: FaultView }) {
   return look === 'card' ? (
-    <SettingsBesideTruth card={variant.evidence.card} facts={variant.facts} fault={result.fault} />
+    <SettingsBesideTruth card={variant.evidence.card} right={variant.facts.right} />
   ) : (
     <EvidenceBody look={look} view={variant} />
   );
 }
 
-function TellTale({
-  tellTale,
-  result,
-  variant,
-}: {
-  tellTale: Look | 'test-slew';
-  result: FaultResult;
-  variant: FaultView;
-}) {
-  if (tellTale !== 'test-slew')
-    return <ResultEvidence look={tellTale} result={result} variant={variant} />;
+function TellTale({ tellTale, result, variant }: EvidenceProps & { tellTale: Look | 'test-slew' }) {
+  if (tellTale !== 'test-slew') return <ResultEvidence look={tellTale} variant={variant} />;
   const done = variant.testSlews.find(({ hip }) => hip === result.testSlew);
   // Without one of the learner's own, the first that was on offer stands in.
   const landing = done ?? variant.testSlews[0];

@@ -1,4 +1,4 @@
-import { lookCostMarks, testSlewCostMarks } from '@/components/lab/fault/look-cost';
+import { lookCost } from '@/lib/grading/grade-fault';
 import { lookWords } from '@/components/lab/fault/evidence/look-words';
 import type { FaultView } from '@/components/lab/fault/fault-view';
 import type { FaultResult } from '@/lib/grading/fault-result';
@@ -9,10 +9,8 @@ import { markText } from './mark-text';
 export function FaultResultMarks({ result, variant }: { result: FaultResult; variant: FaultView }) {
   const slew = variant.testSlews.find(({ hip }) => hip === result.testSlew);
   const costs = [
-    ...result.looked.map((look) => ({ name: lookWords[look].title, marks: lookCostMarks })),
-    ...(slew === undefined
-      ? []
-      : [{ name: `Test slew to ${slew.name}`, marks: testSlewCostMarks }]),
+    ...result.looked.map((look) => ({ name: lookWords[look].title, marks: lookCost })),
+    ...(slew === undefined ? [] : [{ name: `Test slew to ${slew.name}`, marks: lookCost }]),
   ];
   return (
     <div className="table-frame overflow-x-auto">

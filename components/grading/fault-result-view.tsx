@@ -5,7 +5,7 @@ import { Meter } from '@/components/ui/meter';
 import { Panel } from '@/components/ui/panel';
 import type { FaultResult } from '@/lib/grading/fault-result';
 import { FaultResultCure } from './fault-result-cure';
-import { FaultResultEvidence } from './fault-result-evidence';
+import { FaultResultEvidence, FaultResultReasons } from './fault-result-evidence';
 import { FaultResultMarks } from './fault-result-marks';
 import { faultAdviceInWords, verdictInWords } from './fault-result-words';
 import { markText } from './mark-text';
@@ -39,14 +39,17 @@ export function FaultResultView({ variant, result, markShownAbove = false }: Fau
         <FaultResultMarks result={result} variant={variant} />
       </div>
       <EveningStrip facts={variant.facts} kitName={variant.kit.name} />
-      <FaultResultEvidence result={result} variant={variant} />
-      <div className="grid gap-4 md:grid-cols-2">
+      <div className="grid items-start gap-6 lg:grid-cols-[minmax(0,1fr)_minmax(0,26rem)]">
+        <FaultResultReasons result={result} variant={variant} />
         <FaultResultCure result={result} />
+      </div>
+      <FaultResultEvidence result={result} variant={variant} />
+      <div className="grid items-start gap-4 md:grid-cols-2">
         <Panel title="What looks the same tonight" level={3}>
           <LookAlikes result={result} />
         </Panel>
+        <Misconceptions result={result} own={words.misconception} />
       </div>
-      <Misconceptions result={result} own={words.misconception} />
     </div>
   );
 }

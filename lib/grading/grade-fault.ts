@@ -8,9 +8,9 @@ export const faultGraderVersion = 1;
 
 const faultMark = 60;
 const cureMark = 30;
-const looksMark = 10;
+export const looksMark = 10;
 /** What each look beyond what was told costs, and the test slew. */
-const lookCost = 2;
+export const lookCost = 2;
 
 export type FaultGrading = { ok: true; result: FaultResult } | { ok: false; refusal: FaultRefusal };
 

@@ -3,15 +3,17 @@
 import { Button } from '@/components/ui/button';
 import { classNames } from '@/components/ui/class-names';
 import type { Look } from '@/lib/variants/fault-variant';
-import { looks } from '@/lib/variants/fault-variant';
 import { EvidenceBody } from './evidence/evidence-body';
 import { lookWords } from './evidence/look-words';
 import { EveningStrip } from './evidence/evening-strip';
-import { lookCostMarks } from './look-cost';
+import { lookCost, looksMark } from '@/lib/grading/grade-fault';
 import { marksInWords } from './marks-in-words';
 import { OpenItem } from './open-item';
 import { TestSlew } from './test-slew';
 import type { FaultLabModel } from './use-fault-lab';
+
+/** Slews beside each other, what was entered beside what came of it. */
+const boardOrder: readonly Look[] = ['first', 'second', 'outcome', 'card', 'later', 'observations'];
 
 /**
  * The bench with all the evidence of the evening. Everything on it is text and buttons, and each
@@ -24,18 +26,26 @@ export function EvidenceBoard({ lab }: { lab: FaultLabModel }) {
       <div className="mx-auto max-w-[62rem] space-y-5">
         <h1 className="text-2xl font-[560]">What went wrong?</h1>
         <EveningStrip facts={lab.view.facts} kitName={lab.view.kit.name} />
-        <p className="max-w-measure text-sm text-soft">
-          What lies open costs nothing. A look at anything else costs {marksInWords(lookCostMarks)}{' '}
-          of 100 and cannot be taken back: what has been seen is seen.
-        </p>
-        <div className="grid grid-cols-[minmax(0,1fr)] gap-4 2xl:grid-cols-2">
-          {looks.map((look) =>
+        <div className="grid gap-x-8 gap-y-3 text-sm text-soft xl:grid-cols-2">
+          <p>
+            What lies open costs nothing. A look at anything else costs {marksInWords(lookCost)} of
+            100, never more than {String(looksMark)} in all, and cannot be taken back: what has been
+            seen is seen.
+          </p>
+          <p>
+            In the drawings the arrow leads from the star to where the tube landed. The full ring
+            there is what the eyepiece shows, the broken one about what a finder shows.
+          </p>
+        </div>
+        <div className="grid grid-cols-[minmax(0,1fr)] gap-4 xl:grid-cols-2">
+          {boardOrder.map((look) =>
             lab.seen.includes(look) ? (
               <OpenItem
                 key={look}
                 title={lookWords[look].title}
                 note={lab.view.open.includes(look) ? null : 'asked for'}
                 focused={lab.justOpened === look}
+                wide={look === 'later' && lab.view.evidence.later.length > 1}
               >
                 <EvidenceBody look={look} view={lab.view} />
               </OpenItem>
@@ -66,12 +76,12 @@ function ClosedItem({ look, lab }: { look: Look; lab: FaultLabModel }) {
         <p className="text-sm text-soft">{asks}</p>
       </div>
       <Button
-        aria-label={`Look at it: ${title}, costs ${marksInWords(lookCostMarks)}`}
+        aria-label={`Look at it: ${title}, costs ${marksInWords(lookCost)}`}
         onClick={() => {
           lab.look(look);
         }}
       >
-        Look · {marksInWords(lookCostMarks)}
+        Look · {marksInWords(lookCost)}
       </Button>
     </section>
   );

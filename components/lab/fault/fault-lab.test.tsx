@@ -162,7 +162,7 @@ test('a fault may be changed from the review, and its cure is asked for again', 
     draft: { looked: [], testSlew: null, fault: 'date', cure: 'correct-date' },
   });
   await user.click(screen.getByRole('button', { name: 'Change the fault' }));
-  expect(document.activeElement?.textContent).toBe('What went wrong?');
+  expect(document.activeElement?.textContent).toBe('Which fault fits all of it?');
   await user.click(screen.getByRole('radio', { name: 'The time zone' }));
   await user.click(screen.getByRole('button', { name: 'That is the fault' }));
   const cure: HTMLInputElement = screen.getByRole('radio', { name: 'Correct the date' });

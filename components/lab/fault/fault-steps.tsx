@@ -22,23 +22,35 @@ function StepHeading({ children, first = false }: { children: ReactNode; first?:
   );
 }
 
+/** From here on headings help to find one; with fewer they are in the way. */
+const headingsFrom = 10;
+
+type Group = { title: string | null; faults: readonly FaultId[] };
+
+/** What is offered, always in the same order: where a fault stands in the list tells nothing. */
+function groupsOf(offered: readonly FaultId[]): readonly Group[] {
+  const groups = faultGroups
+    .map(({ title, faults }) => ({ title, faults: faults.filter((id) => offered.includes(id)) }))
+    .filter(({ faults }) => faults.length > 0);
+  return offered.length < headingsFrom
+    ? [{ title: null, faults: groups.flatMap(({ faults }) => faults) }]
+    : groups;
+}
+
 /** The faults by what an evening goes through; one choice over all the lists. */
 export function NameTheFault({ lab }: { lab: FaultLabModel }) {
   const { view, choice } = lab;
-  const families = faultGroups
-    .map(({ title, faults }) => ({
-      title,
-      faults: faults.filter((fault) => view.faults.includes(fault)),
-    }))
-    .filter(({ faults }) => faults.length > 0);
   const { fault } = choice.draft;
   return (
     <section className="space-y-4">
-      <StepHeading first={choice.past.length === 0 && fault === null}>What went wrong?</StepHeading>
-      {families.map(({ title, faults }) => (
+      <StepHeading first={choice.past.length === 0 && fault === null}>
+        Which fault fits all of it?
+      </StepHeading>
+      {groupsOf(view.faults).map(({ title, faults }) => (
         <RadioGroup<FaultId | ''>
-          key={title}
-          legend={<span className="text-sm text-soft">{title}</span>}
+          key={title ?? 'all'}
+          legend={<span className="text-sm text-soft">{title ?? 'The faults'}</span>}
+          legendHidden={title === null}
           name="fault"
           options={faults.map((id) => ({
             value: id,

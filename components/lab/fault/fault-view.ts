@@ -1,10 +1,10 @@
 import { rightSettings } from '@/lib/clock/entered-settings';
-import { localTimeInWords } from '@/components/lab/pair/pair-lab-sky';
 import type { FaultVariant } from '@/lib/variants/fault-variant';
 import { fieldRadiusArcmin } from '@/lib/pointing/field-radius';
 import type { StarCatalogue } from '@/lib/sky/catalogue';
 import { placeCatalogue } from '@/lib/sky/star-places';
-import type { Landing } from '@/lib/faults/evidence';
+import type { Landing, SettingsCard } from '@/lib/faults/evidence';
+import { settingsCard } from '@/lib/faults/settings-card';
 
 /** Where a star stood when the evening began, for words and drawings. */
 export type StarPlace = { azimuthDeg: number; altitudeDeg: number };
@@ -12,14 +12,8 @@ export type StarPlace = { azimuthDeg: number; altitudeDeg: number };
 /** What is certain of the evening: a right clock and a map, not what was entered. */
 export type EveningFacts = {
   placeName: string;
-  /** "Saturday 5 December 2026, 18:10" */
-  localTimeText: string;
-  /** "+01:00", in winter: summer time comes on top of it. */
-  zoneOffsetText: string;
-  summerTimeInForce: boolean;
-  /** "51.50° N" */
-  latitudeText: string;
-  longitudeText: string;
+  /** What a card without any mistake would say. */
+  right: SettingsCard;
 };
 
 /** All that the lab and its result show of one variant. It holds no answer. */
@@ -43,7 +37,6 @@ export function faultView(
 ): FaultView {
   const { scenario, evidence, frame } = variant;
   const { telescope, eyepiece, place } = scenario;
-  const right = rightSettings(frame.instant, place, scenario.timeZone);
   const landings: readonly Landing[] = [
     evidence.first,
     evidence.second,
@@ -60,20 +53,13 @@ export function faultView(
     kit: variant.kit,
     facts: {
       placeName: about.placeName,
-      localTimeText: localTimeInWords(right.localTime),
-      zoneOffsetText: offsetText(right.zoneOffsetMinutes),
-      summerTimeInForce: right.summerTime,
-      latitudeText: hemisphereText(right.latitudeDeg, 'N', 'S'),
-      longitudeText: hemisphereText(right.longitudeDeg, 'E', 'W'),
+      right: settingsCard(rightSettings(frame.instant, place, scenario.timeZone)),
     },
     places: placesOf(variant, about.catalogue, new Set(landings.map(({ hip }) => hip))),
     fieldRadiusArcmin: fieldRadiusArcmin(telescope, eyepiece),
     solvesForZero: telescope.computer === 'solved-zero',
   };
 }
-
-const hemisphereText = (angleDeg: number, positive: string, negative: string): string =>
-  `${Math.abs(angleDeg).toFixed(2)}° ${angleDeg < 0 ? negative : positive}`;
 
 function placesOf(
   variant: FaultVariant,
@@ -90,10 +76,4 @@ function placesOf(
     };
   });
   return places;
-}
-
-function offsetText(minutes: number): string {
-  const size = Math.abs(minutes);
-  const two = (value: number): string => String(value).padStart(2, '0');
-  return `${minutes < 0 ? '−' : '+'}${two(Math.floor(size / 60))}:${two(size % 60)}`;
 }

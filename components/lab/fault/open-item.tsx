@@ -2,6 +2,7 @@
 
 import type { ReactNode } from 'react';
 import { useEffect, useId, useRef } from 'react';
+import { classNames } from '@/components/ui/class-names';
 
 type OpenItemProps = {
   title: string;
@@ -9,11 +10,13 @@ type OpenItemProps = {
   note: string | null;
   /** Just opened: the focus goes on here, since the button it was on is gone. */
   focused: boolean;
+  /** Over the whole bench: several drawings side by side. */
+  wide?: boolean;
   children: ReactNode;
 };
 
 /** A sheet that lies open on the bench. */
-export function OpenItem({ title, note, focused, children }: OpenItemProps) {
+export function OpenItem({ title, note, focused, wide = false, children }: OpenItemProps) {
   const id = useId();
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
@@ -22,7 +25,10 @@ export function OpenItem({ title, note, focused, children }: OpenItemProps) {
   return (
     <section
       aria-labelledby={id}
-      className="rounded-b-lg border border-t-2 border-line border-t-strong bg-panel p-4 sm:p-5"
+      className={classNames(
+        'rounded-b-lg border border-t-2 border-line border-t-strong bg-panel p-4 sm:p-5',
+        wide && 'xl:col-span-2',
+      )}
     >
       <div className="mb-3 flex flex-wrap items-baseline justify-between gap-x-4">
         <h2

@@ -7,7 +7,7 @@ import { Field } from '@/components/ui/field';
 import { Select } from '@/components/ui/select';
 import { LandingBlock } from './evidence/landing-block';
 import { testSlewTitle } from './evidence/look-words';
-import { testSlewCostMarks } from './look-cost';
+import { lookCost } from '@/lib/grading/grade-fault';
 import { marksInWords } from './marks-in-words';
 import { OpenItem } from './open-item';
 import type { FaultLabModel } from './use-fault-lab';
@@ -63,12 +63,12 @@ export function TestSlew({ lab }: { lab: FaultLabModel }) {
           </Field>
         </div>
         <Button
-          aria-label={`Send the telescope there, costs ${marksInWords(testSlewCostMarks)}`}
+          aria-label={`Send the telescope there, costs ${marksInWords(lookCost)}`}
           onClick={() => {
             lab.testSlew(wanted);
           }}
         >
-          Send it there · {marksInWords(testSlewCostMarks)}
+          Send it there · {marksInWords(lookCost)}
         </Button>
       </div>
     </section>

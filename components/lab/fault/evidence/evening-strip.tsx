@@ -1,20 +1,22 @@
+import { localTimeInWords } from '@/components/lab/pair/pair-lab-sky';
 import type { EveningFacts } from '../fault-view';
 
 /** What is certain of the evening: a right clock, the map, the telescope. */
 export function EveningStrip({ facts, kitName }: { facts: EveningFacts; kitName: string }) {
+  const { right } = facts;
   const rows = [
-    { name: 'A right clock shows', value: facts.localTimeText },
+    { name: 'A right clock shows', value: localTimeInWords(right.localTime) },
     {
       name: 'The zone, in winter',
-      value: `${facts.zoneOffsetText} from UTC; ${facts.summerTimeInForce ? 'summer time is in force' : 'no summer time now'}`,
+      value: `${right.timeZoneOffset} from UTC; ${right.summerTime ? 'summer time is in force' : 'no summer time now'}`,
     },
-    { name: facts.placeName, value: `${facts.latitudeText}, ${facts.longitudeText}` },
+    { name: facts.placeName, value: `${right.latitudeText}, ${right.longitudeText}` },
     { name: 'Telescope', value: kitName },
   ];
   return (
-    <section aria-label="What is certain of the evening">
+    <section aria-label="What is certain of the evening" className="@container">
       <div className="bench-edge" aria-hidden="true" />
-      <dl className="grid gap-x-8 gap-y-2 pt-1 sm:grid-cols-2 xl:grid-cols-4">
+      <dl className="grid gap-x-6 gap-y-2 pt-1 @md:grid-cols-2 @3xl:grid-cols-[1.5fr_1.3fr_1.1fr_auto]">
         {rows.map(({ name, value }) => (
           <div key={name}>
             <dt className="text-sm text-soft">{name}</dt>

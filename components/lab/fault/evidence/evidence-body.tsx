@@ -45,21 +45,23 @@ function Outcome({ view }: { view: FaultView }) {
   const { outcome } = view.evidence;
   const figures = outcomeFigures(outcome, view.solvesForZero);
   return (
-    <figure className="grid gap-x-5 gap-y-3 sm:grid-cols-[minmax(0,17rem)_minmax(0,1fr)]">
-      <OutcomePicture outcome={outcome} />
-      <figcaption className="self-center">
-        <p className="text-lg leading-snug font-semibold">{outcomeInWords(outcome)}</p>
-        {figures.length === 0 ? null : (
-          <dl className="mt-2 text-sm">
-            {figures.map(({ name, value }) => (
-              <div key={name} className="flex justify-between gap-4 border-t border-line py-1">
-                <dt className="text-soft">{name}</dt>
-                <dd className="font-figures shrink-0 font-semibold">{value}</dd>
-              </div>
-            ))}
-          </dl>
-        )}
-      </figcaption>
+    <figure className="@container">
+      <div className="grid gap-x-5 gap-y-3 @lg:grid-cols-[minmax(0,17rem)_minmax(0,1fr)]">
+        <OutcomePicture outcome={outcome} />
+        <figcaption className="self-center">
+          <p className="text-lg leading-snug font-semibold">{outcomeInWords(outcome)}</p>
+          {figures.length === 0 ? null : (
+            <dl className="mt-2 text-sm">
+              {figures.map(({ name, value }) => (
+                <div key={name} className="flex justify-between gap-4 border-t border-line py-1">
+                  <dt className="text-soft">{name}</dt>
+                  <dd className="font-figures shrink-0 font-semibold">{value}</dd>
+                </div>
+              ))}
+            </dl>
+          )}
+        </figcaption>
+      </div>
     </figure>
   );
 }
@@ -69,7 +71,7 @@ function Later({ view }: { view: FaultView }) {
   if (later.length === 0)
     return <p>There was no alignment to go by, so the telescope was sent nowhere afterwards.</p>;
   return (
-    <div className="space-y-5">
+    <div className="grid grid-cols-[repeat(auto-fill,minmax(min(15rem,100%),1fr))] gap-x-6 gap-y-5">
       {later.map((landing, index) => (
         <LandingBlock
           key={`${String(index)}-${String(landing.hip)}`}

@@ -9,30 +9,32 @@ export function LandingBlock({ landing, view }: { landing: Landing; view: FaultV
   const place = view.places[landing.hip];
   const parts = [sidewaysText(landing), heightText(landing)].filter((part) => part !== null);
   return (
-    <figure className="grid gap-x-5 gap-y-3 sm:grid-cols-[minmax(0,17rem)_minmax(0,1fr)]">
-      <LandingPicture
-        landing={landing}
-        fieldRadiusArcmin={view.fieldRadiusArcmin}
-        altitudeDeg={place?.altitudeDeg ?? null}
-      />
-      <figcaption className="self-center">
-        <p>
-          Sent to <strong className="font-semibold">{landing.name}</strong>
-          {place === undefined ? null : (
-            <span className="block text-sm text-soft">
-              It stands {positionInWords(place.azimuthDeg, place.altitudeDeg)}.
-            </span>
-          )}
-        </p>
-        <p className="mt-2 text-sm text-soft">The tube landed</p>
-        <ul className="font-figures text-lg leading-snug font-semibold">
-          {parts.length === 0 ? <li>right on the star</li> : null}
-          {parts.map((part) => (
-            <li key={part}>{part}</li>
-          ))}
-        </ul>
-        <p className="mt-2 text-sm">{seenInWords(landing, view.fieldRadiusArcmin)}</p>
-      </figcaption>
+    <figure className="@container">
+      <div className="grid gap-x-5 gap-y-3 @lg:grid-cols-[minmax(0,17rem)_minmax(0,1fr)]">
+        <LandingPicture
+          landing={landing}
+          fieldRadiusArcmin={view.fieldRadiusArcmin}
+          altitudeDeg={place?.altitudeDeg ?? null}
+        />
+        <figcaption className="self-center">
+          <p>
+            Sent to <strong className="font-semibold">{landing.name}</strong>
+            {place === undefined ? null : (
+              <span className="block text-sm text-soft">
+                It stands {positionInWords(place.azimuthDeg, place.altitudeDeg)}.
+              </span>
+            )}
+          </p>
+          <p className="mt-2 text-sm text-soft">The tube landed</p>
+          <ul className="font-figures text-lg leading-snug font-semibold">
+            {parts.length === 0 ? <li>right on the star</li> : null}
+            {parts.map((part) => (
+              <li key={part}>{part}</li>
+            ))}
+          </ul>
+          <p className="mt-2 text-sm">{seenInWords(landing, view.fieldRadiusArcmin)}</p>
+        </figcaption>
+      </div>
     </figure>
   );
 }

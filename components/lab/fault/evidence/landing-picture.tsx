@@ -22,8 +22,8 @@ type LandingPictureProps = {
 };
 
 /**
- * The sky round a target: the star in the middle, an arrow to where the tube landed, and there the
- * circles that eyepiece and finder show, to scale. The text beside it says the same, so it is hidden
+ * The sky round a target: the star in the middle, an arrow to where the tube landed, dotted how far
+ * that is along the horizon and up, and the circles that eyepiece and finder show there, to scale. The text beside it says the same, so it is hidden
  * from a reader.
  */
 export function LandingPicture({ landing, fieldRadiusArcmin, altitudeDeg }: LandingPictureProps) {
@@ -77,6 +77,14 @@ export function LandingPicture({ landing, fieldRadiusArcmin, altitudeDeg }: Land
           fillOpacity="0.14"
           stroke="var(--sky-lamp)"
           strokeWidth="1.8"
+        />
+        <path
+          d={`M${String(middle.x)} ${String(middle.y)}H${tube.x.toFixed(1)}V${tube.y.toFixed(1)}`}
+          fill="none"
+          stroke="var(--sky-lamp)"
+          strokeWidth="1.4"
+          strokeDasharray="1.5 4"
+          strokeLinecap="round"
         />
         <Arrow tube={tube} stopBefore={field < 5 ? field + 1 : 0} />
         <path

@@ -1,7 +1,7 @@
 import type { SettingsCard } from '@/lib/faults/evidence';
 import { localTimeInWords } from '@/components/lab/pair/pair-lab-sky';
 
-/** What was entered, as the rows of the card. */
+/** The rows of a card as it is read. */
 export const settingsRows = (card: SettingsCard): readonly { name: string; value: string }[] => [
   { name: 'Date and time', value: localTimeInWords(card.localTime) },
   { name: 'Zone, in winter', value: `${card.timeZoneOffset} from UTC` },

@@ -1,3 +1,0 @@
-/** PLACEHOLDER */
-export const lookCostMarks = 2;
-export const testSlewCostMarks = 2;
