@@ -1,4 +1,5 @@
 import { disturbed, type Standing } from '../alignment/disturbances';
+import { lightSeenAt, type SkyLight } from '../alignment/lights';
 import type { AxesAt } from '../alignment/motion';
 import type { TurningSky } from '../alignment/run-sky';
 import { standOf, truthAtStart } from '../alignment/start-position';
@@ -6,12 +7,13 @@ import { alignOnTwo, goToReadings } from '../pointing/align';
 import type { Sighting } from '../pointing/fit-on-two';
 import { mountDirection } from '../pointing/mount';
 import type { AlignmentOutcome, PointingModel } from '../pointing/pointing-model';
+import type { SkyFrame } from '../sky/sky-frame';
 import { latitudeOfFrameDeg } from '../sky/turned-frame';
 import { identity, transform, transpose } from '../units/matrix';
+import type { Vector3 } from '../units/vector';
 import { axesOnLight, readOff } from './centring';
 import type { Evidence, Landing } from './evidence';
-import type { Evening, Light, Target } from './faulty-evening';
-import { lightAt } from './lights';
+import type { Evening, Target } from './faulty-evening';
 import { observationsOf } from './observations';
 import { settingsCard } from './settings-card';
 import { landingBeside } from './where-it-lands';
@@ -77,12 +79,17 @@ export function runEvening(evening: Evening): EveningShown {
   };
 }
 
-function skiesOf({ catalogue, frame, place, setup: { believed } }: Evening): Skies {
-  return {
-    seen: { catalogue, frame, latitudeDeg: place.latitudeDeg },
-    // The latitude, too, may have been entered wrongly: it is read off the frame.
-    believed: { catalogue, frame: believed, latitudeDeg: latitudeOfFrameDeg(believed) },
-  };
+/**
+ * Both latitudes are read off the frames: the believed one may have been entered wrongly, and the 10″
+ * that this is good to then drop out between the two.
+ */
+function skiesOf({ catalogue, frame, setup: { believed } }: Evening): Skies {
+  const sky = (of: SkyFrame): TurningSky => ({
+    catalogue,
+    frame: of,
+    latitudeDeg: latitudeOfFrameDeg(of),
+  });
+  return { seen: sky(frame), believed: sky(believed) };
 }
 
 function atStart({ setup, habits }: Evening): Standing {
@@ -97,10 +104,10 @@ function landing(
   target: Target,
   seconds: number,
 ): Landing {
-  const readings = goToReadings(model, lightAt(believed, starOf(target), seconds));
+  const readings = goToReadings(model, lightAt(believed, target, seconds));
   if (readings === null) throw new Error('a computer without cone and skew reaches everything');
   const tube = transform(transpose(truth.base), mountDirection(readings, truth.errors));
-  return landingBeside(target, lightAt(seen, starOf(target), seconds), tube);
+  return landingBeside(target, lightAt(seen, target, seconds), tube);
 }
 
 /** The computer takes the light in the middle for the star it asked for. */
@@ -111,7 +118,7 @@ function confirmed(
   index: 0 | 1,
   seconds: number,
 ): Course {
-  const asked = starOf(index === 0 ? evening.first : evening.second);
+  const asked = index === 0 ? evening.first : evening.second;
   const light = lightAt(seen, evening.habits.centres[index], seconds);
   const axes = axesOnLight(evening, index, standing.truth, light);
   const sighting = {
@@ -139,4 +146,9 @@ function disturbedAfter(confirms: number, { setup }: Evening, course: Course): C
     }, course);
 }
 
-const starOf = ({ hip }: Target): Light => ({ kind: 'star', hip });
+/** @throws {Error} for a star that the catalogue or a planet that the frame does not have. */
+function lightAt(sky: TurningSky, light: SkyLight, seconds: number): Vector3 {
+  const direction = lightSeenAt(sky, light, seconds * 1000);
+  if (direction === null) throw new Error(`${JSON.stringify(light)} is not in this sky`);
+  return direction;
+}

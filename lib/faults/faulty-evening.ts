@@ -1,14 +1,12 @@
+import type { SkyLight } from '../alignment/lights';
 import type { RunSetup } from '../alignment/setup';
 import type { EnteredSettings } from '../clock/entered-settings';
 import type { FieldOffset } from '../optics/image-orientation';
 import type { Telescope } from '../pointing/scenario';
 import type { GeographicPlace } from '../sky/astronomy';
 import type { StarCatalogue } from '../sky/catalogue';
-import type { NakedEyePlanet, SkyFrame } from '../sky/sky-frame';
+import type { SkyFrame } from '../sky/sky-frame';
 import type { CureId, FaultId } from './fault-ids';
-
-/** A light that can be brought to the middle of the eyepiece. */
-export type Light = { kind: 'star'; hip: number } | { kind: 'planet'; body: NakedEyePlanet };
 
 /** A star that the mount was sent to. */
 export type Target = { hip: number; name: string };
@@ -25,7 +23,7 @@ export type Habits = {
     northBy: 'compass' | 'pole';
   };
   /** What was really brought to the middle for the first and for the second star. */
-  centres: readonly [Light, Light];
+  centres: readonly [SkyLight, SkyLight];
   centresBy: 'eyepiece' | 'dot';
   /** Where the star was left, beside the middle. */
   centring: readonly [FieldOffset, FieldOffset];
@@ -78,7 +76,7 @@ export type Evening = {
   /** One of them may be gone to as well. */
   test: readonly Target[];
   /** Other lights that could be taken for the first or for the second star, likeliest first. */
-  mistakable: readonly [readonly Light[], readonly Light[]];
+  mistakable: readonly [readonly SkyLight[], readonly SkyLight[]];
   noticed: readonly Topic[];
 };
 

@@ -1,4 +1,5 @@
-import type { Evening, Fault, Light } from './faulty-evening';
+import type { SkyLight } from '../alignment/lights';
+import type { Evening, Fault } from './faulty-evening';
 
 /* What was brought to the middle was not what the computer asked for. */
 
@@ -16,28 +17,24 @@ export const swappedStars: Fault = {
   },
 };
 
-/** The evening with another light of a kind taken for the first star, or for the second. */
-function mistaking(evening: Evening, kind: Light['kind']): Evening[] {
+/** The evening with another light taken for the first star, or for the second. */
+function mistaking(evening: Evening, isOfKind: (light: SkyLight) => boolean): Evening[] {
   const [first, second] = evening.habits.centres;
   const [forFirst, forSecond] = evening.mistakable;
   return [
-    ...forFirst
-      .filter((light) => light.kind === kind)
-      .map((light) => centring(evening, [light, second])),
-    ...forSecond
-      .filter((light) => light.kind === kind)
-      .map((light) => centring(evening, [first, light])),
+    ...forFirst.filter(isOfKind).map((light) => centring(evening, [light, second])),
+    ...forSecond.filter(isOfKind).map((light) => centring(evening, [first, light])),
   ];
 }
 
 export const wrongStar: Fault = {
   id: 'wrong-star',
   cures: ['align-again-right-stars'],
-  forms: (evening) => mistaking(evening, 'star'),
+  forms: (evening) => mistaking(evening, (light) => 'hip' in light),
 };
 
 export const planet: Fault = {
   id: 'planet',
   cures: ['align-again-right-stars'],
-  forms: (evening) => mistaking(evening, 'planet'),
+  forms: (evening) => mistaking(evening, (light) => 'planet' in light),
 };

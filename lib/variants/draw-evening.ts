@@ -101,10 +101,7 @@ function drawHabits(random: Random, { scenario }: Night, targets: EveningTargets
       altitudeDeg: normal(random, computer === 'fixed-zero' ? tubeAtIndexDeg : levelTubeDeg),
       northBy: 'pole',
     },
-    centres: [
-      { kind: 'star', hip: targets.first.hip },
-      { kind: 'star', hip: targets.second.hip },
-    ],
+    centres: [{ hip: targets.first.hip }, { hip: targets.second.hip }],
     centresBy: 'eyepiece',
     centring: [offset(), offset()],
     lastMoves: [

@@ -1,4 +1,5 @@
-import type { Evening, Light, Target } from '../faults/faulty-evening';
+import type { SkyLight } from '../alignment/lights';
+import type { Evening, Target } from '../faults/faulty-evening';
 import { ratePair } from '../pointing/rank-pairs';
 import { fieldRadiusArcmin } from '../pointing/field-radius';
 import { separationDeg, directionFromAzAlt, type Vector3 } from '../units/vector';
@@ -93,7 +94,7 @@ function pairsWhateverTheSky({ scenario: { telescope, eyepiece, settings }, star
 }
 
 /** What could be taken for a star, nearest first; not the other one, which would be the two swapped. */
-function takenFor(star: WeighedStar, other: WeighedStar, night: Night): Light[] {
+function takenFor(star: WeighedStar, other: WeighedStar, night: Night): SkyLight[] {
   const from = (direction: Vector3): number => separationDeg(star.direction, direction);
   const stars = night.stars
     .filter(
@@ -106,7 +107,7 @@ function takenFor(star: WeighedStar, other: WeighedStar, night: Night): Light[] 
     )
     .sort((a, b) => from(a.direction) - from(b.direction))
     .slice(0, mistakenAtMost)
-    .map(({ hip }): Light => ({ kind: 'star', hip }));
+    .map(({ hip }): SkyLight => ({ hip }));
   const planets = night.frame.planets
     .filter(
       (planet) =>
@@ -115,6 +116,6 @@ function takenFor(star: WeighedStar, other: WeighedStar, night: Night): Light[] 
         from(directionFromAzAlt(planet.azimuthDeg, planet.altitudeDeg)) <=
           mistaken.planetFarthestDeg,
     )
-    .map(({ body }): Light => ({ kind: 'planet', body }));
+    .map(({ body }): SkyLight => ({ planet: body }));
   return [...stars, ...planets];
 }

@@ -34,7 +34,7 @@ const sites: readonly (readonly [number, number, string])[] = [
 export type SurveyedKit = RunKit & { telescope: Telescope; eyepiece: Eyepiece };
 
 /** An evening without fault somewhere on Earth in 2025–2028, with either kind of computer. */
-function anyEvening(
+export function anyEvening(
   random: Random,
   kits: readonly SurveyedKit[],
   catalogue: StarCatalogue,
