@@ -10,6 +10,9 @@ import type { RunInput } from './run-input';
 import { believedSky, starSeenAt, trueSky } from './run-sky';
 import { shownReadings } from './alignment-run';
 
+/** Apart from each other so far, the map's cells are few enough to be stored with a result. */
+const mapStepDeg = 10;
+
 /**
  * What an alignment is really worth in the observing eyepiece. The computer points by the sky it
  * believes in, so the mount is taken as it stands to that sky: a wrong clock that the alignment has
@@ -27,7 +30,12 @@ export function worthOfAlignment(
     ...truth,
     base: multiply(truth.base, turnFrom(input.setup.believed, input.frame)),
   };
-  return achievedErrors(outcome.model, asBelieved, fieldRadiusArcmin(telescope, eyepiece));
+  return achievedErrors(
+    outcome.model,
+    asBelieved,
+    fieldRadiusArcmin(telescope, eyepiece),
+    mapStepDeg,
+  );
 }
 
 /** What comes of confirming two stars dead in the middle, as the encoders count; null for a star out of reach. */

@@ -1,5 +1,4 @@
-import type { AnswerKeyPair, AnswerKeyStar } from '../pointing/answer-key';
-import { fieldRadiusArcmin } from '../pointing/field-radius';
+import type { AnswerKeyStar } from '../pointing/answer-key';
 import {
   geometryFullMark,
   geometryMark,
@@ -7,12 +6,12 @@ import {
   starMark,
   starMarkWithoutCaution,
 } from '../pointing/pair-mark';
-import { ratePair } from '../pointing/rank-pairs';
 import type { PairVariant } from '../variants/pair-variant';
 import { clearPairs, rightPairs, taskAllows } from './allowed-pairs';
 import { cautionMissed, judgePick, keyStarOf, type Judging } from './judge-pick';
 import { pairAdvice } from './pair-advice';
-import type { PairCriterion, PairFigures, PairResult, PairStarResult } from './pair-result';
+import { bestOf, figuresOf, rated } from './pair-figures';
+import type { PairCriterion, PairResult, PairStarResult } from './pair-result';
 import type { PairRefusal, PairSubmission } from './pair-submission';
 
 /** Goes up whenever the same submission could earn other marks. */
@@ -79,7 +78,7 @@ function gradeNone(judging: Judging): PairResult {
     criteria: [{ id: 'none-usable', earned, possible: 100 }],
     stars: [],
     chosen: null,
-    best: bestOf(judging, right),
+    best: bestOf(judging.answerKey, right),
     advice: agreed
       ? { code: 'said-none-rightly' }
       : { code: 'said-none-wrongly', usablePairs: right.length },
@@ -91,7 +90,7 @@ function gradeChoice(
   picks: readonly [PairStarResult, PairStarResult],
 ): PairResult {
   const { variant, answerKey } = judging;
-  const chosen = figuresOf(rated(judging, picks), picks);
+  const chosen = figuresOf(rated(variant.scenario, judging.answerKey, picks), picks);
   const right = rightPairs(variant, answerKey);
   const bothUsable = picks.every((pick) => pick.usable);
   // On the edge of the dead band the student's own pair may be all there is.
@@ -114,7 +113,7 @@ function gradeChoice(
     criteria: counted,
     stars: picks,
     chosen,
-    best: ownOnly ?? bestOf(judging, right),
+    best: ownOnly ?? bestOf(judging.answerKey, right),
     advice: thereWasNone
       ? { code: 'there-was-none' }
       : pairAdvice({
@@ -145,42 +144,4 @@ function starEarned(pick: PairStarResult, variant: PairVariant): number {
   if (variant.template === 'partner' && pick.hip === variant.givenHip) return starMark;
   if (!pick.usable) return 0;
   return cautionMissed(pick) ? starMarkWithoutCaution : starMark;
-}
-
-/** As the stored key has it, so that a regrade is a replay; worked out for what the key leaves out. */
-function rated(
-  { variant: { scenario }, answerKey }: Judging,
-  [one, other]: readonly [RatedStar, RatedStar],
-): Omit<AnswerKeyPair, 'mark'> {
-  const stored = answerKey.pairs.find(
-    ({ stars }) => stars.includes(one.hip) && stars.includes(other.hip),
-  );
-  if (stored !== undefined) return { ...stored, stars: [one.hip, other.hip] };
-  const radius = fieldRadiusArcmin(scenario.telescope, scenario.eyepiece);
-  return ratePair(scenario.telescope, radius, one, other);
-}
-
-type RatedStar = Pick<AnswerKeyStar, 'hip' | 'name' | 'azimuthDeg' | 'altitudeDeg'>;
-
-function bestOf({ answerKey }: Judging, right: readonly AnswerKeyPair[]): PairFigures | null {
-  const [best] = right;
-  if (best === undefined) return null;
-  const [one, other] = best.stars.map((hip) => answerKey.stars.find((star) => star.hip === hip));
-  // A key that lists a pair without its stars is broken; there is then no position to show.
-  return one === undefined || other === undefined ? null : figuresOf(best, [one, other]);
-}
-
-function figuresOf(
-  { stars, separationDeg, expectedErrorArcmin, hitRate }: Omit<AnswerKeyPair, 'mark'>,
-  [one, other]: readonly [RatedStar, RatedStar],
-): PairFigures {
-  const position = ({ azimuthDeg, altitudeDeg }: RatedStar) => ({ azimuthDeg, altitudeDeg });
-  return {
-    stars,
-    separationDeg,
-    expectedErrorArcmin,
-    hitRate,
-    names: [one.name, other.name],
-    positions: [position(one), position(other)],
-  };
 }

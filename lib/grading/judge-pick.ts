@@ -6,9 +6,13 @@ import { deadBand, unusableReasons } from '../pointing/usable-stars';
 import type { StarCatalogue } from '../sky/catalogue';
 import type { PairVariant } from '../variants/pair-variant';
 import type { PairStarResult } from './pair-result';
-import { reasonsWithSlack } from './reasons-with-slack';
+import { reasonsWithSlack, type JudgedSky } from './reasons-with-slack';
 
-export type Judging = { variant: PairVariant; answerKey: AnswerKey; catalogue: StarCatalogue };
+export type Judging<Variant extends JudgedSky = PairVariant> = {
+  variant: Variant;
+  answerKey: AnswerKey;
+  catalogue: StarCatalogue;
+};
 
 /** Whether a star has a look-alike beyond the dead band and none of its look-alikes was named. */
 export const cautionMissed = ({ cautions, cautionNamed }: PairStarResult): boolean =>
@@ -19,7 +23,7 @@ export const cautionMissed = ({ cautions, cautionNamed }: PairStarResult): boole
  * too faint to be stored) made afresh from the variant's own frame. A component of a close double
  * stands for the double. Null for what is not in this sky: unknown, or below the horizon.
  */
-export function keyStarOf(judging: Judging, hip: number): AnswerKeyStar | null {
+export function keyStarOf(judging: Judging<JudgedSky>, hip: number): AnswerKeyStar | null {
   const { variant, answerKey, catalogue } = judging;
   const wanted = mergedStarOf(catalogue, hip)?.hip ?? hip;
   const stored = answerKey.stars.find((star) => star.hip === wanted);
@@ -29,7 +33,7 @@ export function keyStarOf(judging: Judging, hip: number): AnswerKeyStar | null {
 
 /** Judges one pick with the benefit of the dead band at every limit. */
 export function judgePick(
-  { variant, catalogue }: Judging,
+  { variant, catalogue }: Judging<JudgedSky>,
   star: AnswerKeyStar,
   lookAlike: SkyObjectId | null,
 ): PairStarResult {
@@ -53,7 +57,7 @@ export function judgePick(
 
 /** Only a star too faint to be usable is missing from the key: its look-alikes do not matter. */
 function freshStar(
-  variant: PairVariant,
+  variant: JudgedSky,
   catalogue: StarCatalogue,
   hip: number,
 ): AnswerKeyStar | null {
