@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { perfectEvening, someSizes } from '@/tests/support/faulty-evening';
+import { perfectEvening, someSizes } from '@/tests/support/perfect-evening';
 import { starSeenAt } from '../alignment/run-sky';
 import { latitudeOfFrameDeg } from '../sky/turned-frame';
 import { degreesToRadians, radiansToDegrees } from '../units/angle';

@@ -1,89 +1,89 @@
-import { rightSettings } from '@/lib/clock/entered-settings';
-import { loadCatalogue, loadKits } from '@/lib/content/sky-catalogue';
-import { telescopeAndEyepiece } from '@/lib/data/default-evening';
-import type { Evening, FaultSizes } from '@/lib/faults/faulty-evening';
-import { fieldRadiusArcmin } from '@/lib/pointing/field-radius';
-import type { Telescope } from '@/lib/pointing/scenario';
-import { runKitOf } from '@/lib/variants/run-kit';
-import { eveningScenario, frameOf } from './evening';
+import { scenarioSchema } from '@/lib/pointing/scenario';
+import type { FaultResult } from '@/lib/grading/fault-result';
+import { skyFrameAt } from '@/lib/sky/frame-at';
+import type { FaultVariant } from '@/lib/variants/fault-variant';
+import { cureIds, faultIds } from '@/lib/faults/fault-ids';
 
-/** The three kits as a survey of faults takes them. */
-export const surveyedKits = loadKits().map((kit) => ({
-  ...runKitOf(kit),
-  ...telescopeAndEyepiece(kit),
-}));
+const vega = 91262;
+const altair = 97649;
+const capella = 24608;
 
-const [wren] = surveyedKits;
-if (wren === undefined) throw new Error('content/ holds no kit');
-
-/** Both well up in Ottawa and in Oslo on the evening, 64° apart: Capella and Alpheratz. */
-const stars = {
-  first: { hip: 24608, name: 'Capella' },
-  second: { hip: 677, name: 'Alpheratz' },
-};
-
-/**
- * An evening on which hands, telescope and clock are perfect, with Wren; by default Ottawa's of
- * `eveningJson`. Refraction is left out, so that a turned sky is nothing but a turned sky.
- */
-export function perfectEvening(
-  computer: Telescope['computer'] = 'solved-zero',
-  changes: object = {},
-): Evening {
-  const scenario = eveningScenario({ telescope: { ...wren.telescope, computer }, ...changes });
-  const frame = { ...frameOf(scenario), refractionScale: 0 };
+/** An evening near Greenwich with summer time ticked in December, written by hand. */
+export function faultyEvening(changes: Partial<FaultVariant> = {}): FaultVariant {
+  const scenario = scenarioSchema.parse({
+    place: { latitudeDeg: 51.5, longitudeDeg: -0.1, elevationM: 30 },
+    localTime: '2026-12-05T18:10',
+    timeZone: 'Europe/London',
+    telescope: {
+      focalLengthMm: 500,
+      apertureMm: 80,
+      computer: 'solved-zero',
+      centringArcmin: 7.5,
+      altitudeZeroArcmin: 30,
+      coneArcmin: 8,
+      axisSkewArcmin: 4,
+    },
+    eyepiece: { focalLengthMm: 9, apparentFieldDeg: 50 },
+  });
   return {
-    frame,
-    place: scenario.place,
-    catalogue: loadCatalogue(),
-    computer,
-    centringArcmin: scenario.telescope.centringArcmin,
-    centringFieldRadiusArcmin: fieldRadiusArcmin(scenario.telescope, wren.centringEyepiece),
-    setup: {
-      base: { tiltDeg: 0, risesTowardsDeg: 0 },
-      errors: { altitudeZeroDeg: 0, coneDeg: 0, axisSkewDeg: 0 },
-      dot: { rightArcmin: 0, upArcmin: 0 },
-      backlashArcmin: { azimuth: 30, altitude: 30 },
-      finalApproach: { azimuth: 1, altitude: 1 },
-      encoderStepArcsec: 1e-6,
-      slewDegPerSecond: 3,
-      declinationDeg: -12.7,
-      believed: frame,
-      disturbances: [],
+    lab: 'what-went-wrong',
+    generatorVersion: 1,
+    catalogueVersion: 'by-hand',
+    template: 'first-slews',
+    scenario,
+    frame: skyFrameAt({ instant: '2026-12-05T18:10:00Z', place: scenario.place }),
+    nakedEyeLimit: 5,
+    kit: {
+      name: 'Wren',
+      tubeType: 'refractor',
+      orientation: 'true',
+      centringEyepiece: { focalLengthMm: 25, apparentFieldDeg: 50 },
     },
-    entered: rightSettings(frame.instant, scenario.place, scenario.timeZone),
-    habits: {
-      start: { azimuthDeg: 0, altitudeDeg: 0, northBy: 'pole' },
-      centres: [{ hip: stars.first.hip }, { hip: stars.second.hip }],
-      centresBy: 'eyepiece',
-      centring: [
-        { rightArcmin: 0, upArcmin: 0 },
-        { rightArcmin: 0, upArcmin: 0 },
-      ],
-      lastMoves: [
-        { azimuth: 1, altitude: 1 },
-        { azimuth: 1, altitude: 1 },
-      ],
+    evidence: {
+      first: { hip: vega, name: 'Vega', rightDeg: -9.43, upDeg: 6.21 },
+      second: { hip: altair, name: 'Altair', rightDeg: -11.5, upDeg: 8.4 },
+      outcome: { kind: 'base-on-its-side', baseTiltDeg: 9.32, mismatchArcmin: 3.6 },
+      later: [],
+      card: {
+        localTime: '2026-12-05T18:10',
+        timeZoneOffset: '+00:00',
+        summerTime: true,
+        latitudeText: '51.50° N',
+        longitudeText: '0.10° W',
+      },
+      observations: ['bubble-in-the-ring', 'tripod-untouched'],
     },
-    surroundings: { clutches: 'firm', tripod: 'untouched', lamp: 'steady', cable: 'free' },
-    ...stars,
-    later: [
-      { hip: 21421, name: 'Aldebaran' },
-      { hip: 9884, name: 'Hamal' },
-      { hip: 11767, name: 'Polaris' },
+    open: ['first', 'second', 'outcome'],
+    testSlews: [
+      { hip: capella, name: 'Capella', rightDeg: 10.1, upDeg: -7.25 },
+      { hip: 11767, name: 'Polaris', rightDeg: -0.2, upDeg: 0.05 },
     ],
-    test: [{ hip: 102098, name: 'Deneb' }],
-    mistakable: [[{ hip: 28360 }], [{ planet: 'saturn' }]],
-    noticed: [],
+    faults: [...faultIds],
+    cures: [...cureIds],
+    ...changes,
   };
 }
 
-export const someSizes: FaultSizes = {
-  tiltDeg: 3,
-  tiltTowardsDeg: 20,
-  startAltitudeDeg: 2,
-  push: { azimuthDeg: 2, altitudeDeg: 1.5 },
-  leanDeg: 1,
-  finderDistanceM: 8,
-  finderSide: 1,
-};
+/** What a marker could say of that evening; the changes make it right or wrong. */
+export function faultResult(changes: Partial<FaultResult> = {}): FaultResult {
+  return {
+    lab: 'what-went-wrong',
+    graderVersion: 1,
+    template: 'first-slews',
+    total: 96,
+    criteria: [
+      { id: 'fault', earned: 60, possible: 60 },
+      { id: 'cure', earned: 30, possible: 30 },
+      { id: 'looks', earned: 6, possible: 10 },
+    ],
+    named: 'summer-time',
+    cure: 'correct-summer-time',
+    fault: 'summer-time',
+    alike: ['summer-time'],
+    rightCures: ['correct-summer-time'],
+    looked: ['card'],
+    testSlew: capella,
+    tellTale: null,
+    ...changes,
+  };
+}
