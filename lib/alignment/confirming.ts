@@ -29,7 +29,8 @@ export function confirm(run: Run, view: RunView, readings: Readings): Run | RunR
       atMs,
       // As they were sent: two machines may round the last digit to either side of a step.
       readings,
-      view,
+      // What was refused before is no part of it: the log does not hold it.
+      view: { ...view, refusal: null },
       playArcmin: { azimuth: axes.lag.azimuthDeg * 60, altitude: axes.lag.altitudeDeg * 60 },
       truth,
     },

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { azAltFromDirection, directionFromAzAlt, separationDeg } from '../units/vector';
+import { directionFromAzAlt, separationDeg } from '../units/vector';
 import { refracted, unrefracted } from './refracted-direction';
 import { refractionDeg } from './refraction';
 
