@@ -37,7 +37,7 @@ function whereToLook(seen: readonly Look[]): string {
 function outcomeHint(outcome: AlignmentOutcome): string {
   switch (outcome.kind) {
     case 'agree':
-      return 'The two stars agree. Whatever only turned or tipped the whole sky is absorbed by that. If go-tos still miss, something came after it, or the same small error went into both stars.';
+      return 'The two stars agree. Whatever only turned or tipped the whole sky is absorbed by that. If go-tos still miss, something came after it or between the stars, or a small error went into both.';
     case 'disagree':
     case 'absurd-zero':
       return 'The angle that the tube swung through does not fit the angle between the two stars. So one of the two was not what it was called, or something gave way in between.';

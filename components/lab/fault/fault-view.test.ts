@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
-import { loadCatalogue } from '@/lib/content/sky-catalogue';
 import { gradeFault } from '@/lib/grading/grade-fault';
+import { decodeCatalogue } from '@/lib/sky/catalogue';
 import { generateFaultVariant } from '@/lib/variants/generate-fault-variant';
 import type { FaultAnswerKey, FaultVariant } from '@/lib/variants/fault-variant';
 import { looks } from '@/lib/variants/fault-variant';
@@ -17,7 +19,9 @@ const settings = ['summer-time', 'time-zone', 'date', 'longitude-sign', 'latitud
 const evenings: { variant: FaultVariant; answerKey: FaultAnswerKey; view: FaultView }[] = [];
 
 beforeAll(() => {
-  const catalogue = loadCatalogue();
+  const catalogue = decodeCatalogue(
+    JSON.parse(readFileSync(path.join(process.cwd(), 'content/stars/catalogue.json'), 'utf8')),
+  );
   for (let seed = 0; seed < 40; seed += 1) {
     const made = generateFaultVariant({
       seed: `evening ${String(seed)}`,

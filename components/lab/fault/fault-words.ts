@@ -80,7 +80,7 @@ export const faultWords: Readonly<Record<FaultId, FaultWords>> = {
     name: 'A planet taken for a star',
     line: 'One of the two lights was a planet near the star.',
     shows:
-      'The same as a wrong star: the angle does not fit, and a bright planet stands about as far from the star as the two disagree.',
+      'The same as a wrong star: the angle does not fit, or fits only with a zero that no telescope has. A bright planet stands near one of the two.',
     seenIn: ['outcome', 'later', 'first'],
     misconception:
       'The brightest light is seldom the star you want: planets outshine most stars, and do not twinkle.',
@@ -101,7 +101,7 @@ export const faultWords: Readonly<Record<FaultId, FaultWords>> = {
       'Every slew is too high, or every one too low, by the same amount all round the sky, and none to the side.',
     seenIn: ['observations', 'first', 'second'],
     misconception:
-      'A mount that solves for the altitude zero finds this by itself. One that takes the zero as given tips its whole sky.',
+      'A mount that solves for the altitude zero finds a few degrees of this by itself. One that takes the zero as given tips its whole sky.',
   },
   'compass-north': {
     name: 'Compass north for true north',
@@ -134,14 +134,14 @@ export const faultWords: Readonly<Record<FaultId, FaultWords>> = {
     name: 'The tube creeps',
     line: 'Out of balance or loose in its clamp, the tube sinks while the readings stand still.',
     shows:
-      'Two stars disagree, or later go-tos are off in height, mostly the same way, though nobody turned anything.',
+      'Two stars disagree, or agree only with a zero and a lean that nobody gave the telescope. What comes after the slip is off by about as much in height.',
     seenIn: ['later', 'outcome', 'observations'],
   },
   'clutch-unlocked': {
     name: 'A clutch left open',
     line: 'An axis could turn without its motor, so the readings no longer tell where the tube is.',
     shows:
-      'The readings are untrue by as much as the axis turned by hand or wind: two stars disagree, or everything after it is off.',
+      'The readings are untrue by as much as the axis turned by hand or wind. The two stars then disagree, or agree with a zero and a lean that nobody gave the telescope.',
     seenIn: ['observations', 'outcome', 'later'],
     misconception:
       'Pushing the tube by hand to help it along does not help: the mount does not see it.',
@@ -157,7 +157,7 @@ export const faultWords: Readonly<Record<FaultId, FaultWords>> = {
     name: 'The supply gave out',
     line: 'The voltage sagged while the motors ran fast, and the computer started afresh.',
     shows:
-      'A good alignment is forgotten from one moment to the next: the go-tos after it miss as the first slews did, or worse.',
+      'From one moment to the next everything is forgotten, even where the tube stood: the slews after it end anywhere.',
     seenIn: ['observations', 'later'],
     misconception:
       'Cells that light a lamp may still be too weak for two motors: voltage falls when current is drawn.',
@@ -166,7 +166,7 @@ export const faultWords: Readonly<Record<FaultId, FaultWords>> = {
     name: 'Last moves from the wrong side',
     line: 'Each star was brought to the middle against the direction in which this mount ends its slews.',
     shows:
-      'The two stars agree well, but every go-to ends from the other side and misses by the play of the gears, a few arcminutes, always the same way.',
+      'The two stars agree, but every go-to ends from the other side and misses by the play of the gears, arcminutes and not degrees, and much the same way.',
     seenIn: ['observations', 'later', 'outcome'],
   },
   'cable-snag': {

@@ -3,7 +3,7 @@ import type { FaultView } from '../fault-view';
 import { LandingBlock } from './landing-block';
 import { observationWords } from './observation-words';
 import { OutcomePicture } from './outcome-picture';
-import { outcomeFigures, outcomeInWords } from './outcome-words';
+import { outcomeFigures, outcomeInWords, solvedZeroNote } from './outcome-words';
 import { SettingsPaper } from './settings-paper';
 
 /** One item of evidence, opened. */
@@ -60,6 +60,9 @@ function Outcome({ view }: { view: FaultView }) {
               ))}
             </dl>
           )}
+          {outcome.kind === 'agree' && view.solvesForZero ? (
+            <p className="mt-2 text-sm">{solvedZeroNote}</p>
+          ) : null}
         </figcaption>
       </div>
     </figure>

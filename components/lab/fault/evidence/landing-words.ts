@@ -31,10 +31,16 @@ export function landingInWords(landing: Landing): string {
   return parts.length === 0 ? 'right on the star' : parts.join(', ');
 }
 
+/** From here on right and up say less than that it is somewhere else altogether. */
+const elsewhereDeg = 60;
+
 /** Whether whoever looks in would see the star. The radius is that of the eyepiece's field. */
 export function seenInWords(landing: Landing, fieldRadiusArcmin: number): string {
+  const miss = missDeg(landing);
+  if (miss > elsewhereDeg)
+    return `That is quite another part of the sky: ${Math.round(miss).toString()}° from the star.`;
   const field = angleInWords(fieldRadiusArcmin / 60);
-  return missDeg(landing) * 60 <= fieldRadiusArcmin
+  return miss * 60 <= fieldRadiusArcmin
     ? `The star is in the eyepiece, whose field reaches ${field} from its middle.`
     : `The star is not in the eyepiece: its field reaches ${field} from its middle.`;
 }

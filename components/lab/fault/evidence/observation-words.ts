@@ -3,7 +3,7 @@ import type { Observation } from '@/lib/faults/evidence';
 /** What someone standing by would have told, in their own words. */
 export const observationWords: Readonly<Record<Observation, string>> = {
   'tube-stood-level': 'When it was switched on, the tube stood level.',
-  'tube-not-level': 'When it was switched on, the tube was not quite level.',
+  'tube-not-level': 'When it was switched on, the tube did not look level.',
   'bubble-in-the-ring': 'The bubble sat in its ring.',
   'bubble-off': 'The bubble touched the edge of its vial.',
   'set-by-compass': 'North was found with a compass needle.',

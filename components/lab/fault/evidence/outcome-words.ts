@@ -12,11 +12,11 @@ export function outcomeInWords(outcome: AlignmentOutcome): string {
     case 'absurd-zero':
       return outcome.altitudeZeroDeg === null
         ? 'These two cannot both be right: no zero of the altitude fits them.'
-        : `These two agree only if the altitude were read ${outcome.altitudeZeroDeg.toFixed(1)}° wrong: no telescope is set up like that.`;
+        : `These two agree only if the altitude reads ${Math.abs(outcome.altitudeZeroDeg).toFixed(1)}° too ${outcome.altitudeZeroDeg > 0 ? 'little' : 'much'}: more than the mount will believe.`;
     case 'base-on-its-side':
       // A lean of less than this is no base on its side, and a wrong clock can cause one.
       return outcome.baseTiltDeg < 30
-        ? `The base would lean by ${outcome.baseTiltDeg.toFixed(1)}°: no base stands like that.`
+        ? `The base would lean by ${outcome.baseTiltDeg.toFixed(1)}°: more than the mount will believe.`
         : 'The base would lie on its side: are the two stars swapped?';
     case 'undetermined':
       return 'These two leave it open how the base stands.';
@@ -37,10 +37,22 @@ function turnedFromNorthDeg(outcome: Extract<AlignmentOutcome, { kind: 'agree' }
   return wrap180((-Math.atan2(x, y) * 180) / Math.PI);
 }
 
+const mismatchFigure = (mismatchArcmin: number): OutcomeFigure => ({
+  name: 'Between the stars less between the readings',
+  value: arcminText(mismatchArcmin),
+});
+
 const signedText = (angleDeg: number, positive: string, negative: string): string =>
   Math.abs(angleDeg) * 60 < 0.5
     ? 'nothing'
     : `${angleInWords(angleDeg)} ${angleDeg > 0 ? positive : negative}`;
+
+/**
+ * Why a good agreement proves little here: the zero was chosen so that the angles agree, and no
+ * redundancy is left (design, "Fit").
+ */
+export const solvedZeroNote =
+  'This mount solves for the altitude zero, so two stars almost always agree. Ask whether the zero and the lean are those of this telescope.';
 
 /** The figures behind the sentence. `solvesForZero`: only such a computer has found a zero. */
 export function outcomeFigures(
@@ -50,10 +62,7 @@ export function outcomeFigures(
   switch (outcome.kind) {
     case 'agree':
       return [
-        {
-          name: 'Between the stars less between the readings',
-          value: arcminText(outcome.mismatchArcmin),
-        },
+        ...(solvesForZero ? [] : [mismatchFigure(outcome.mismatchArcmin)]),
         { name: 'The base leans by', value: angleInWords(outcome.baseTiltDeg) },
         {
           name: 'At the start it stood beside north by',
@@ -69,12 +78,7 @@ export function outcomeFigures(
           : []),
       ];
     case 'disagree':
-      return [
-        {
-          name: 'Between the stars less between the readings',
-          value: arcminText(outcome.mismatchArcmin),
-        },
-      ];
+      return [mismatchFigure(outcome.mismatchArcmin)];
     case 'absurd-zero':
       return outcome.altitudeZeroDeg === null
         ? []
@@ -86,10 +90,7 @@ export function outcomeFigures(
           ];
     case 'base-on-its-side':
       return [
-        {
-          name: 'Between the stars less between the readings',
-          value: arcminText(outcome.mismatchArcmin),
-        },
+        mismatchFigure(outcome.mismatchArcmin),
         { name: 'The base would lean by', value: angleInWords(outcome.baseTiltDeg) },
       ];
     case 'undetermined':
