@@ -9,17 +9,21 @@ import type { FaultResult } from '@/lib/grading/fault-result';
 import type { Look } from '@/lib/variants/fault-variant';
 import { evidenceInFigures, namedRightly, tellTaleTitle } from './fault-result-words';
 
+/** Where the fault shows, less the go-tos of an evening that had none. */
+const seenInOf = ({ fault }: FaultResult, { evidence }: FaultView): readonly Look[] =>
+  faultWords[fault].seenIn.filter((look) => look !== 'later' || evidence.later.length > 0);
+
 type EvidenceProps = { result: FaultResult; variant: FaultView };
 
 /** How such a fault shows, and this evening's figures for it. */
 export function FaultResultReasons({ result, variant }: EvidenceProps) {
-  const { shows, seenIn } = faultWords[result.fault];
+  const { shows } = faultWords[result.fault];
   return (
     <section className="max-w-measure space-y-3">
       <h2 className="text-xl font-semibold">How it shows</h2>
       <p>{shows}</p>
       <ul className="list-disc space-y-1 ps-5">
-        {seenIn.map((look) => (
+        {seenInOf(result, variant).map((look) => (
           <li key={look}>
             <strong className="font-semibold">{lookWords[look].title}</strong>:{' '}
             {evidenceInFigures(look, variant)}{' '}
@@ -33,9 +37,9 @@ export function FaultResultReasons({ result, variant }: EvidenceProps) {
 
 /** What told the fault from the answer, then the rest of what shows it. */
 export function FaultResultEvidence({ result, variant }: EvidenceProps) {
-  const { seenIn, name } = faultWords[result.fault];
+  const { name } = faultWords[result.fault];
   const tellTale = namedRightly(result) ? null : result.tellTale;
-  const shown = seenIn.filter((look) => look !== tellTale);
+  const shown = seenInOf(result, variant).filter((look) => look !== tellTale);
   return (
     <div className="grid grid-cols-[minmax(0,1fr)] gap-4 xl:grid-cols-2">
       {tellTale === null ? null : (

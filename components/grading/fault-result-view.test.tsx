@@ -4,7 +4,7 @@ import { cleanup, render, screen, within } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
 import { faultView } from '@/components/lab/fault/fault-view';
 import { decodeCatalogue } from '@/lib/sky/catalogue';
-import { faultResult, faultyEvening } from '@/tests/support/evening-by-hand';
+import { faultResult, faultyEvening } from '@/tests/support/faulty-evening';
 import { FaultResultView } from './fault-result-view';
 
 const catalogue = decodeCatalogue(

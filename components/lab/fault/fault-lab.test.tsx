@@ -5,7 +5,7 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { emptyFaultDraft } from '@/lib/grading/fault-submission';
 import { decodeCatalogue } from '@/lib/sky/catalogue';
-import { faultyEvening } from '@/tests/support/evening-by-hand';
+import { faultyEvening } from '@/tests/support/faulty-evening';
 import { FaultLab } from './fault-lab';
 import type { FaultLabProps, SubmitFault } from './fault-lab-props';
 import { faultView } from './fault-view';

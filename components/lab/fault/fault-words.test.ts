@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { cureIds, faultIds } from '@/lib/faults/fault-ids';
 import { emptyFaultDraft } from '@/lib/grading/fault-submission';
 import { looks } from '@/lib/variants/fault-variant';
-import { faultyEvening } from '@/tests/support/evening-by-hand';
+import { faultyEvening } from '@/tests/support/faulty-evening';
 import { cureWords } from './cure-words';
 import { changeFaultChoice, startFaultChoice } from './fault-choice';
 import { faultHints } from './fault-hints';

@@ -16,7 +16,7 @@ export function EveningStrip({ facts, kitName }: { facts: EveningFacts; kitName:
   return (
     <section aria-label="What is certain of the evening" className="@container">
       <div className="bench-edge" aria-hidden="true" />
-      <dl className="grid gap-x-6 gap-y-2 pt-1 @md:grid-cols-2 @3xl:grid-cols-[1.5fr_1.3fr_1.1fr_auto]">
+      <dl className="grid grid-cols-2 gap-x-6 gap-y-2 pt-1 @3xl:grid-cols-[1.5fr_1.3fr_1.1fr_auto]">
         {rows.map(({ name, value }) => (
           <div key={name}>
             <dt className="text-sm text-soft">{name}</dt>

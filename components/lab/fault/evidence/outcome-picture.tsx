@@ -23,16 +23,20 @@ export function OutcomePicture({ outcome }: { outcome: AlignmentOutcome }) {
     outcome.kind === 'disagree' ||
     outcome.kind === 'absurd-zero' ||
     outcome.kind === 'undetermined';
+  const leanDeg = leanOf(outcome);
+  const lean = (leanDeg * Math.PI) / 180;
+  const head = { x: 160 + 26 * Math.sin(lean), y: ground - 26 * Math.cos(lean) };
   return (
     <svg viewBox="0 0 320 140" aria-hidden="true" className="on-sky block w-full">
       <rect width="320" height="140" fill="var(--sky)" />
       <path d={`M0 ${String(ground)}H320V140H0Z`} fill="var(--land)" />
-      <g transform="translate(160 96)">
+      {/* They meet where the tube sits: on the head, wherever its lean has taken that. */}
+      <g transform={`translate(${head.x.toFixed(1)} ${head.y.toFixed(1)})`}>
         <Sight turnDeg={-48} />
         <Sight turnDeg={46} />
         {apart ? <Sight turnDeg={58} broken /> : null}
       </g>
-      <g transform={`translate(160 ${String(ground)}) rotate(${String(leanOf(outcome))})`}>
+      <g transform={`translate(160 ${String(ground)}) rotate(${String(leanDeg)})`}>
         <path
           d="M-22 0 -5 -20M22 0 5 -20M0 0V-20"
           stroke="var(--sky-line)"
@@ -50,7 +54,7 @@ function Sight({ turnDeg, broken = false }: { turnDeg: number; broken?: boolean 
   return (
     <g transform={`rotate(${String(turnDeg)})`}>
       <line
-        y1="-10"
+        y1="-4"
         y2="-74"
         stroke="var(--sky-lamp)"
         strokeWidth="1.8"
