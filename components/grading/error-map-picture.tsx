@@ -57,9 +57,10 @@ export function ErrorMapOfCells({
   caption,
   kind,
 }: ErrorMapProps & { cells: readonly ErrorMapCell[]; kind: keyof typeof saidOf }) {
+  const drawn = thinned(cells);
   const errors = cells.map((cell) => cell.errorArcmin);
   // Rings of neighbouring cells touch: cells of another size have rings of another size.
-  const ringPx = (widestRingPx * apartDeg(cells)) / 10;
+  const ringPx = (widestRingPx * apartDeg(drawn)) / stepDeg;
   const least = Math.min(...errors);
   const most = Math.max(...errors);
   const said =
@@ -75,7 +76,7 @@ export function ErrorMapOfCells({
         className="block w-full"
       >
         <circle r={radius + 6} fill="var(--panel)" stroke="var(--strong)" strokeWidth="1.5" />
-        {cells.map((cell) => {
+        {drawn.map((cell) => {
           const { x, y } = onDisc(cell, radius);
           const share = cell.errorArcmin / fieldRadiusArcmin;
           const opacity = classes.find(({ upTo }) => share <= upTo)?.opacity ?? 1;
@@ -136,9 +137,26 @@ const crossPath = (half: number): string => {
   return `M-${h} -${h} L${h} ${h} M${h} -${h} L-${h} ${h}`;
 };
 
-/** The lowest ring of cells lies half a cell above the horizon. */
-const apartDeg = (cells: readonly ErrorMapCell[]): number =>
-  Math.min(stepDeg, 2 * Math.min(...cells.map(({ altitudeDeg }) => altitudeDeg)));
+/** More cells than this would be too small to tell apart, and a heavy page. */
+const mostDrawn = 400;
+
+/** Every second ring of cells, and every second cell of it. */
+function thinned(cells: readonly ErrorMapCell[]): readonly ErrorMapCell[] {
+  if (cells.length <= mostDrawn) return cells;
+  const rings = [...new Set(cells.map(({ altitudeDeg }) => altitudeDeg))].sort((a, b) => a - b);
+  return rings
+    .filter((_, index) => index % 2 === 0)
+    .flatMap((ring) =>
+      cells.filter(({ altitudeDeg }) => altitudeDeg === ring).filter((_, index) => index % 2 === 0),
+    );
+}
+
+/** How far apart the rings of cells are; ten degrees at most are drawn. */
+function apartDeg(cells: readonly ErrorMapCell[]): number {
+  const altitudes = [...new Set(cells.map(({ altitudeDeg }) => altitudeDeg))].sort((a, b) => a - b);
+  const [lowest = 0, next = lowest + stepDeg] = altitudes;
+  return Math.min(stepDeg, next - lowest);
+}
 
 /** How to read the maps. */
 export function ErrorMapLegend() {

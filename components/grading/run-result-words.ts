@@ -110,7 +110,7 @@ export function startInWords({ azimuthErrorDeg, altitudeErrorDeg }: RunResult['s
     : `${facing}, ${degree(altitudeErrorDeg)} ${height} level.`;
 }
 
-/** "Of 100 targets, 79 would be in the eyepiece; the best hand would have got 84 …" */
+/** "With your alignment 79 of 100 targets would be in the eyepiece; the best hand would have got 84 …" */
 export function achievedInWords({
   achievedHitRate,
   perfectHitRate,
@@ -120,9 +120,12 @@ export function achievedInWords({
       ? null
       : `the best hand would have got ${ofHundred(perfectHitRate)} with this telescope and these two stars`;
   if (achievedHitRate === null)
-    return best === null ? null : `This alignment points nowhere; ${best}.`;
+    return best === null ? null : `There is no alignment to go by; ${best}.`;
   const own = `With your alignment ${ofHundred(achievedHitRate)} of 100 targets would be in the eyepiece`;
-  return best === null ? `${own}.` : `${own}; ${best}.`;
+  if (best === null || perfectHitRate === null) return `${own}.`;
+  return Number(ofHundred(achievedHitRate)) >= Number(ofHundred(perfectHitRate))
+    ? `${own}: no hand could have done better with this telescope and these two stars.`
+    : `${own}; ${best}.`;
 }
 
 export function thirdInWords(third: NonNullable<RunResult['third']>): string {

@@ -12,7 +12,7 @@ const neighboursBelowListed = 0.8;
 const listedAtFirst = 60;
 
 /** 0 → A … 25 → Z, 26 → AA … */
-function letterOf(index: number): string {
+export function letterOf(index: number): string {
   const letter = String.fromCharCode(65 + (index % 26));
   return index < 26 ? letter : letterOf(Math.floor(index / 26) - 1) + letter;
 }
