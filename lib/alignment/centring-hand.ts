@@ -19,13 +19,18 @@ type ByAxis = { azimuth: number; altitude: number };
 
 /** Finer than any eyepiece shows, coarse enough to be typed. */
 const stepsPerArcmin = 100;
+/**
+ * What the coarse step leaves, on the tube: more than the star drifts while the longest slow step runs
+ * (5 s, 1.3′), and so little that with any play the fine step is a slow one.
+ */
+const leaveArcmin = 3;
 /** A step that is aimed by trying it is as good as it gets after a few tries. */
 const tries = 8;
 
 /**
- * Centres a direction that moves with the sky: a coarse step to a little before it, so far that the
- * play is taken up twice over, then a fine one onto it in the final approach direction (or, against
- * the rule, from the other side). The hand may look ahead: it tries a step on the run, sees where it
+ * Centres a direction that moves with the sky: a coarse step to a little before it, then a
+ * fine one onto it in the final approach direction, in which the tube moves only once the play is taken
+ * up (or, against the rule, from the other side). The hand may look ahead: it tries a step on the run, sees where it
  * would end, and mends it before it makes it.
  */
 export function centred(
@@ -34,11 +39,11 @@ export function centred(
   wanted: (atMs: number) => Vector3,
   againstFinalApproach: boolean,
 ): Handled {
-  const { backlashArcmin, finalApproach } = handled.run.input.setup;
-  const side = againstFinalApproach ? -1 : 1;
+  const { finalApproach } = handled.run.input.setup;
+  const leaveDeg = (againstFinalApproach ? -leaveArcmin : leaveArcmin) / 60;
   const before: ByAxis = {
-    azimuth: (side * finalApproach.azimuth * (2 * backlashArcmin.azimuth + 2)) / 60,
-    altitude: (side * finalApproach.altitude * (2 * backlashArcmin.altitude + 2)) / 60,
+    azimuth: leaveDeg * finalApproach.azimuth,
+    altitude: leaveDeg * finalApproach.altitude,
   };
   const coarse = steppedTo(handled, atMs, wanted, before);
   const arrivedMs = coarse.run.arrivesAtMs ?? atMs;
