@@ -180,6 +180,11 @@ test('hints come one at a time in practice, and not at all in a check', async ()
   expect(screen.queryByRole('region', { name: 'Hints' })).toBeNull();
 });
 
+test('a cure that needs care says so before it is sent', () => {
+  open({ draft: { looked: [], testSlew: null, fault: 'finder-off', cure: 'set-the-finder' } });
+  expect(screen.getByText('With care:').parentElement?.textContent).toMatch(/the Sun blinds/);
+});
+
 test('a refused answer is told in the server’s words and nothing is lost', async () => {
   const { user } = open({
     draft: { looked: [], testSlew: null, fault: 'date', cure: 'correct-date' },

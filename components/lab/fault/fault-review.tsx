@@ -44,6 +44,7 @@ export function FaultReview({ lab, mode, children }: FaultReviewProps) {
             asked="The cure"
             answer={cureWords[cure].name}
             line={cureWords[cure].line}
+            caution={cureWords[cure].caution}
             changeLabel="Change the cure"
             onChange={() => {
               lab.goTo('cure');
@@ -73,11 +74,13 @@ type AnswerProps = {
   asked: string;
   answer: string;
   line: string;
+  /** Where it would be met at the telescope. */
+  caution?: string | undefined;
   changeLabel: string;
   onChange: () => void;
 };
 
-function Answer({ asked, answer, line, changeLabel, onChange }: AnswerProps) {
+function Answer({ asked, answer, line, caution, changeLabel, onChange }: AnswerProps) {
   return (
     <div className="flex items-start justify-between gap-3 border-s-4 border-accent ps-3">
       <div>
@@ -85,6 +88,11 @@ function Answer({ asked, answer, line, changeLabel, onChange }: AnswerProps) {
         <dd>
           <span className="font-semibold">{answer}</span>
           <span className="block text-sm text-soft">{line}</span>
+          {caution === undefined ? null : (
+            <span className="mt-1 block text-sm">
+              <strong className="font-semibold text-caution">With care:</strong> {caution}
+            </span>
+          )}
         </dd>
       </div>
       <Button variant="plain" aria-label={changeLabel} onClick={onChange}>
