@@ -64,7 +64,7 @@ describe('a go-to', () => {
           const motion = driven(at, byDeg, 3, play, free);
           const end = secondsOf(motion) + 1e-9;
           expect(positionDeg(motion, end)).toBeCloseTo(10 + byDeg, 9);
-          expect(lagDegAt(motion, end, play)).toBeCloseTo(0, 9);
+          expect(lagDegAt(motion, end, playDeg, approach)).toBeCloseTo(0, 9);
           // At the speed of the slew throughout, and never farther round than the play asks for.
           expect(secondsOf(motion) * 3).toBeLessThanOrEqual(Math.abs(byDeg) + 3 * playDeg + 1e-9);
         },

@@ -91,7 +91,8 @@ export function positionDeg({ fromDeg, legs }: AxisMotion, seconds: number): num
 export function lagDegAt(
   { lagDeg, legs }: AxisMotion,
   seconds: number,
-  { playDeg, approach }: AxisPlay,
+  playDeg: number,
+  approach: 1 | -1,
 ): number {
   let left = seconds;
   let lag = lagDeg;

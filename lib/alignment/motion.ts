@@ -1,5 +1,5 @@
 import type { MountTruth } from '../pointing/achieved-errors';
-import { lagDegAt, positionDeg, secondsOf, type AxisMotion, type AxisPlay } from './axis-motion';
+import { lagDegAt, positionDeg, secondsOf, type AxisMotion } from './axis-motion';
 import type { RunSetup } from './setup';
 import { writeTracked, type Tracking } from './tracking';
 import { writePose, type TubePose } from './tube-pose';
@@ -21,15 +21,11 @@ export type AxesAt = {
   lag: { azimuthDeg: number; altitudeDeg: number };
 };
 
-export const azimuthPlay = (setup: RunSetup): AxisPlay => ({
-  playDeg: setup.backlashArcmin.azimuth / 60,
-  approach: setup.finalApproach.azimuth,
-});
+const azimuthLagDeg = ({ azimuth }: Motion, setup: RunSetup, seconds: number): number =>
+  lagDegAt(azimuth, seconds, setup.backlashArcmin.azimuth / 60, setup.finalApproach.azimuth);
 
-export const altitudePlay = (setup: RunSetup): AxisPlay => ({
-  playDeg: setup.backlashArcmin.altitude / 60,
-  approach: setup.finalApproach.altitude,
-});
+const altitudeLagDeg = ({ altitude }: Motion, setup: RunSetup, seconds: number): number =>
+  lagDegAt(altitude, seconds, setup.backlashArcmin.altitude / 60, setup.finalApproach.altitude);
 
 /**
  * The telescope at an instant of a motion (not before its start). Tracking moves the tube with the
@@ -43,8 +39,8 @@ export function writeMotion(motion: Motion, setup: RunSetup, atMs: number, into:
   into.azimuthDeg += positionDeg(motion.azimuth, seconds);
   into.altitudeDeg += positionDeg(motion.altitude, seconds);
   writePose(
-    into.azimuthDeg + lagDegAt(motion.azimuth, seconds, azimuthPlay(setup)),
-    into.altitudeDeg + lagDegAt(motion.altitude, seconds, altitudePlay(setup)),
+    into.azimuthDeg + azimuthLagDeg(motion, setup, seconds),
+    into.altitudeDeg + altitudeLagDeg(motion, setup, seconds),
     motion.truth,
     setup.dot,
     into,
@@ -58,8 +54,8 @@ export function axesAt(motion: Motion, setup: RunSetup, atMs: number): AxesAt {
     azimuthDeg: tracked.azimuthDeg + positionDeg(motion.azimuth, seconds),
     altitudeDeg: tracked.altitudeDeg + positionDeg(motion.altitude, seconds),
     lag: {
-      azimuthDeg: lagDegAt(motion.azimuth, seconds, azimuthPlay(setup)),
-      altitudeDeg: lagDegAt(motion.altitude, seconds, altitudePlay(setup)),
+      azimuthDeg: azimuthLagDeg(motion, setup, seconds),
+      altitudeDeg: altitudeLagDeg(motion, setup, seconds),
     },
   };
 }

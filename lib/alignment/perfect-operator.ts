@@ -1,8 +1,8 @@
-import { achievedErrors } from '../pointing/achieved-errors';
 import { fieldRadiusArcmin } from '../pointing/field-radius';
 import { degreesToRadians, wrap360 } from '../units/angle';
 import { azAltFromDirection, normalise, type Vector3 } from '../units/vector';
 import { replayRun, startRun, viewAt } from './alignment-run';
+import { worthOfAlignment } from './alignment-worth';
 import { centred, handle, type Handled } from './centring-hand';
 import { deservedJudgement } from './deserved-judgement';
 import { lightSeenAt, type SkyLight } from './lights';
@@ -139,8 +139,5 @@ function deservesTrust(run: Run, stars: OperatorStars, options: OperatorOptions)
 }
 
 /** Share of go-tos in the observing eyepiece with the alignment as it is; null without one. */
-function hitRateOf({ input, outcome, motion }: Run): number | null {
-  if (outcome?.kind !== 'agree') return null;
-  const radius = fieldRadiusArcmin(input.scenario.telescope, input.scenario.eyepiece);
-  return achievedErrors(outcome.model, motion.truth, radius).hitRate;
-}
+const hitRateOf = ({ input, outcome, motion }: Run): number | null =>
+  outcome === null ? null : (worthOfAlignment(input, outcome, motion.truth)?.hitRate ?? null);

@@ -4,14 +4,7 @@ import type { PointingModel } from '../pointing/pointing-model';
 import { wrap180 } from '../units/angle';
 import { identity } from '../units/matrix';
 import { driven, held, resting, stepped, type AxisMotion, type AxisRange } from './axis-motion';
-import {
-  altitudePlay,
-  arrivalMs,
-  azimuthPlay,
-  trackedAt,
-  type AxesAt,
-  type Motion,
-} from './motion';
+import { arrivalMs, trackedAt, type AxesAt, type Motion } from './motion';
 import { rockerSpeedsDegPerSecond } from './run-log';
 import { starSeenAt, starUnrefractedAt, type TurningSky } from './run-sky';
 import type { RunSetup } from './setup';
@@ -97,7 +90,7 @@ const driveTo = (
   byDeg: number,
   range: AxisRange,
 ): AxisMotion => {
-  const play = axis === 'azimuth' ? azimuthPlay(setup) : altitudePlay(setup);
+  const play = { playDeg: setup.backlashArcmin[axis] / 60, approach: setup.finalApproach[axis] };
   return driven(at, byDeg, setup.slewDegPerSecond, play, range);
 };
 
