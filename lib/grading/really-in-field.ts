@@ -7,7 +7,7 @@ import type { RunInput } from '../alignment/run-input';
 import type { FieldOffset } from '../optics/image-orientation';
 import { offsetFromTube } from '../optics/tube-offset';
 import { turnedFrame } from '../sky/turned-frame';
-import { separationDeg, type Vector3 } from '../units/vector';
+import { separationDeg } from '../units/vector';
 
 /** What stood in the eyepiece when "This is the star" was pressed. */
 export type ReallyInField = {
@@ -24,14 +24,19 @@ export type ReallyInField = {
   fieldRadiusArcmin: number;
 };
 
-/** Ten times fainter than the star that was meant, nothing is taken for it. Ours, without a source. */
+// How lights are weighed against each other is ours, without a source.
+/** A light ten times fainter than another is not taken for it … */
 const fainterByMagnitudes = 2.5;
+/** … unless, being among those that a finder shows well, it was brought towards the middle. */
+const finderMagnitude = 5;
+const towardsMiddleShare = 0.5;
 /** Centred as well as full marks ask for, it is the star, whatever else shines at the field's edge. */
 export const centredShare = 0.2;
 
 /**
- * Which light was confirmed: the star that was meant when it is well centred, else the brightest light
- * within the centring eyepiece's field. Stars come as the eye sees them, close components as one.
+ * Which light was confirmed: the star that was meant when it is well centred or outshines all else in
+ * the centring eyepiece, else what is well centred, else the brightest light in the field. Stars come
+ * as the eye sees them, close components as one.
  */
 export function reallyInField(input: RunInput, moment: ConfirmedMoment): ReallyInField {
   const { catalogue, scenario, frame, kit } = input;
@@ -39,7 +44,7 @@ export function reallyInField(input: RunInput, moment: ConfirmedMoment): ReallyI
   if (star === undefined) throw new Error(`star ${moment.hip} was gone to and is in no catalogue`);
   const now = turnedFrame(frame, scenario.place.latitudeDeg, moment.atMs / 1000);
   // Lower in the sky a star may look fainter by a magnitude and more than its V says.
-  const faintest = star.magnitude + 2 * fainterByMagnitudes;
+  const faintest = Math.max(finderMagnitude, star.magnitude + 2 * fainterByMagnitudes);
   const sky = seenSky({
     scenario,
     frame: now,
@@ -51,19 +56,26 @@ export function reallyInField(input: RunInput, moment: ConfirmedMoment): ReallyI
 
   const radius = fieldRadiusArcmin(scenario.telescope, kit.centringEyepiece);
   const { tube, tubeUp } = moment.view;
-  const awayArcmin = (direction: Vector3): number => separationDeg(tube, direction) * 60;
   const lights = [
     ...sky.stars.map((one) => ({ ...one, id: `hip-${one.hip}` as const })),
     ...sky.planets.map((one) => ({ ...one, id: one.body, name: capitalised(one.body) })),
   ]
-    .filter(({ looksMagnitude }) => looksMagnitude <= meant.looksMagnitude + fainterByMagnitudes)
-    .filter(({ direction }) => awayArcmin(direction) <= radius)
+    .map((light) => ({ ...light, share: (separationDeg(tube, light.direction) * 60) / radius }))
+    .filter(
+      ({ share, looksMagnitude }) =>
+        share <= towardsMiddleShare ||
+        (share <= 1 && looksMagnitude <= meant.looksMagnitude + fainterByMagnitudes),
+    )
     .sort((a, b) => a.looksMagnitude - b.looksMagnitude);
-  const wellCentred = lights.find(
-    ({ id, direction }) =>
-      id === `hip-${meant.hip}` && awayArcmin(direction) <= centredShare * radius,
+  const [brightest] = lights;
+  const inField = lights.find(({ id }) => id === `hip-${meant.hip}`);
+  const centred = lights.find(
+    ({ share, looksMagnitude }) =>
+      share <= centredShare &&
+      looksMagnitude <= (brightest?.looksMagnitude ?? 0) + fainterByMagnitudes,
   );
-  const found = wellCentred ?? lights[0] ?? null;
+  const isMeant = inField !== undefined && (inField === brightest || inField.share <= centredShare);
+  const found = (isMeant ? inField : (centred ?? brightest)) ?? null;
   const shown = found?.direction ?? meant.direction;
   const { hip, name, azimuthDeg, altitudeDeg } = meant;
   return {
@@ -71,7 +83,7 @@ export function reallyInField(input: RunInput, moment: ConfirmedMoment): ReallyI
     really: found && { id: found.id, name: found.name },
     right: found?.id === `hip-${hip}`,
     separationDeg: separationDeg(shown, meant.direction),
-    offsetArcmin: awayArcmin(shown),
+    offsetArcmin: separationDeg(tube, shown) * 60,
     offset: offsetFromTube(tube, tubeUp, shown),
     fieldRadiusArcmin: radius,
   };
