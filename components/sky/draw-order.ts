@@ -14,6 +14,8 @@ export const drawOrder = {
   skylineEdges: 31,
   fists: 40,
   signposts: 45,
+  tube: 47,
   nameTags: 50,
   rings: 60,
+  dot: 70,
 } as const;

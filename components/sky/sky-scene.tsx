@@ -19,6 +19,10 @@ import type { SkyMark } from './sky-mark';
 import type { SkyView } from './sky-view';
 import { Skyline } from './skyline';
 import { Stars } from './stars';
+import type { TubeAim } from './tube-mark';
+import { TubeMark } from './tube-mark';
+import type { SkyTurn } from './turning-sky';
+import { TurningSky } from './turning-sky';
 
 export type SkySceneProps = {
   view: SkyView;
@@ -32,6 +36,12 @@ export type SkySceneProps = {
   lookedAt: string | null;
   showFigures: boolean;
   showFists: boolean;
+  /** Where the sky turns while one looks. */
+  turn?: SkyTurn;
+  /** Where a telescope stands among it. */
+  aim?: TubeAim;
+  /** Left out where finding north is the task. */
+  hideSignposts?: boolean;
 };
 
 /** Everything that is in the sky, from the back to the front. */
@@ -43,18 +53,21 @@ export function SkyScene(props: SkySceneProps) {
     <>
       <LookAround view={view} />
       <SkyDome frame={frame} />
-      {props.showFigures ? (
-        <ConstellationFigures catalogue={props.catalogue} frame={frame} lights={stars} />
-      ) : null}
-      <Stars lights={stars} view={view} lookedAt={props.lookedAt} />
-      <Planets lights={planets} view={view} />
+      <TurningSky turn={props.turn}>
+        {props.showFigures ? (
+          <ConstellationFigures catalogue={props.catalogue} frame={frame} lights={stars} />
+        ) : null}
+        <Stars lights={stars} view={view} lookedAt={props.lookedAt} />
+        <Planets lights={planets} view={view} />
+        <Moon frame={frame} />
+        <NameTags marks={props.marks} view={view} />
+        <Rings marks={props.marks} view={view} />
+      </TurningSky>
       <Clouds clouds={props.clouds} frame={frame} />
-      <Moon frame={frame} />
       <Skyline horizon={horizon} frame={frame} />
       {props.showFists ? <Fists view={view} /> : null}
-      <Signposts />
-      <NameTags marks={props.marks} view={view} />
-      <Rings marks={props.marks} view={view} />
+      {props.hideSignposts === true ? null : <Signposts />}
+      {props.aim === undefined ? null : <TubeMark aim={props.aim} />}
     </>
   );
 }

@@ -13,15 +13,25 @@ import { useSkyGestures } from './use-sky-gestures';
 /** How far from the middle the key for picking reaches, CSS pixels. */
 const middleReachPx = 70;
 
+const usualKeys = 'Arrow keys turn, plus and minus zoom, Enter picks the light nearest the middle.';
+
 export type SkySurfaceProps = SkySceneProps & {
   onPick: (light: SkyLight | null) => void;
   onLost: () => void;
   /** Keys that the lab adds, by `event.key`. They work only while the sky has the focus. */
   keys?: Readonly<Record<string, () => void>>;
+  /** What the keys do where it is not the usual, for who cannot see. */
+  keysText?: string;
 };
 
 /** The sky with its gestures, keys and buttons. */
-export function SkySurface({ onPick, onLost, keys, ...scene }: SkySurfaceProps) {
+export function SkySurface({
+  onPick,
+  onLost,
+  keys,
+  keysText = usualKeys,
+  ...scene
+}: SkySurfaceProps) {
   const { view, lights } = scene;
   const surface = useRef<HTMLDivElement>(null);
   const latestLights = useRef<readonly SkyLight[]>(lights);
@@ -74,7 +84,7 @@ export function SkySurface({ onPick, onLost, keys, ...scene }: SkySurfaceProps) 
         ref={surface}
         role="application"
         aria-roledescription="sky"
-        aria-label={`The sky. ${looking}. Arrow keys turn, plus and minus zoom, Enter picks the light nearest the middle. The table does the same without a picture.`}
+        aria-label={`The sky. ${looking}. ${keysText} The table does the same without a picture.`}
         // eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- see above
         tabIndex={0}
         className="group absolute inset-0 cursor-crosshair touch-none select-none focus-visible:outline-none"

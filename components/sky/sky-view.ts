@@ -112,6 +112,11 @@ export class SkyView {
     this.tell();
   }
 
+  /** Something in the picture has moved, though the look at it has not. */
+  redraw(): void {
+    this.tell();
+  }
+
   resize(widthPx: number, heightPx: number): void {
     this.widthPx = Math.max(1, widthPx);
     this.heightPx = Math.max(1, heightPx);

@@ -17,6 +17,7 @@ import {
   separationDeg,
   type Vector3,
 } from '@/lib/units/vector';
+import type { FieldOfView } from './field-sky';
 import { FieldSky } from './field-sky';
 import type { RunLabVariant } from './run-lab-variant';
 
@@ -89,31 +90,49 @@ export class RunSkyLists {
 
   /** In the finder's window, the dot in its middle; upright and not mirrored. */
   inFinder(): FieldLight[] {
-    const { pose, atMs, variant } = this.owner;
-    const up = uprightAbout(pose.dot, pose.tubeUp);
-    this.field.look(pose.dot, up, finderRadiusDeg, atMs / 1000, variant.nakedEyeLimit);
+    this.field.look(this.finderView());
     return this.found('true');
   }
 
   /** In the centring eyepiece, as this tube shows it. */
   inEyepiece(): FieldLight[] {
+    this.field.look(this.eyepieceView());
+    return this.found(this.owner.variant.kit.orientation);
+  }
+
+  finderView(): FieldOfView {
     const { pose, atMs, variant } = this.owner;
-    const radiusDeg = this.eyepieceRadiusArcmin / 60;
-    this.field.look(pose.tube, pose.tubeUp, radiusDeg, atMs / 1000, this.eyepieceLimit);
-    return this.found(variant.kit.orientation);
+    return {
+      middle: pose.dot,
+      up: uprightAbout(pose.dot, pose.tubeUp),
+      radiusDeg: finderRadiusDeg,
+      seconds: atMs / 1000,
+      faintest: variant.nakedEyeLimit,
+    };
+  }
+
+  eyepieceView(): FieldOfView {
+    const { pose, atMs } = this.owner;
+    return {
+      middle: pose.tube,
+      up: pose.tubeUp,
+      radiusDeg: this.eyepieceRadiusArcmin / 60,
+      seconds: atMs / 1000,
+      faintest: this.eyepieceLimit,
+    };
   }
 
   private found(orientation: RunLabVariant['kit']['orientation']): FieldLight[] {
     const { field } = this;
-    return Array.from({ length: field.count }, (_, n) => ({
-      id: field.idAt(n),
-      ...asSeen(
-        { rightArcmin: field.rightArcmin[n] ?? 0, upArcmin: field.upArcmin[n] ?? 0 },
-        orientation,
-      ),
-      seenAs: field.seenAs[n] ?? 0,
-      twinkles: (field.which[n] ?? 0) >= 0,
-    }));
+    return Array.from({ length: field.count }, (_, n) => n).flatMap((n) => {
+      const id = field.idAt(n);
+      if (id === null) return [];
+      const rightArcmin = field.rightArcmin[n] ?? 0;
+      const upArcmin = field.upArcmin[n] ?? 0;
+      const seen = asSeen({ rightArcmin, upArcmin }, orientation);
+      const twinkles = (field.which[n] ?? 0) >= 0;
+      return [{ id, ...seen, seenAs: field.seenAs[n] ?? 0, twinkles }];
+    });
   }
 
   /** The mount's own list: bright stars with a name that it believes are up, by name. */

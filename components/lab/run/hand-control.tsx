@@ -1,0 +1,78 @@
+'use client';
+
+import { Button } from '@/components/ui/button';
+import { FocusKnob } from './focus-knob';
+import { RockerCross } from './rocker-cross';
+import type { RunModel } from './run-model';
+import { StepMoves } from './step-moves';
+import { useRunSnapshot } from './use-run-lab';
+
+type HandControlProps = {
+  model: RunModel;
+  /** The table has its own moves. */
+  inTable: boolean;
+};
+
+/** What one holds in the hand: the two strips, the knob, and what is said when the star is there. */
+export function HandControl({ model, inTable }: HandControlProps) {
+  const { stage, moving, rockers, paused } = useRunSnapshot(model);
+  const centring = stage === 'centre-first' || stage === 'centre-second';
+  return (
+    <section
+      aria-label="Hand control"
+      className="space-y-2.5 border-t-2 border-strong bg-panel px-3 py-2.5 lg:border-s-2 lg:px-5 lg:py-4"
+    >
+      <div className="flex items-center gap-3 lg:gap-4">
+        {inTable ? null : (
+          <div className="size-36 shrink-0 lg:size-44">
+            <RockerCross
+              rockers={rockers}
+              disabled={moving || paused}
+              onChange={({ azimuth, altitude }) => {
+                model.setRockers(azimuth, altitude);
+              }}
+            />
+          </div>
+        )}
+        <div className="grid min-w-0 flex-1 gap-2">
+          {centring ? (
+            <Button
+              variant="primary"
+              size="large"
+              className="px-2"
+              disabled={moving}
+              onClick={() => {
+                model.confirm();
+              }}
+            >
+              This is the star
+            </Button>
+          ) : null}
+          {moving ? (
+            <Button
+              onClick={() => {
+                model.stop();
+              }}
+            >
+              Stop
+            </Button>
+          ) : centring ? (
+            <Button
+              onClick={() => {
+                model.anotherStar();
+              }}
+            >
+              Another star
+            </Button>
+          ) : null}
+          {inTable ? null : <FocusKnob model={model} />}
+        </div>
+      </div>
+      {inTable ? null : (
+        <div className="hidden lg:block">
+          <StepMoves model={model} disabled={moving || paused} />
+        </div>
+      )}
+    </section>
+  );
+}

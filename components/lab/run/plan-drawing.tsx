@@ -1,0 +1,95 @@
+const tens = Array.from({ length: 36 }, (_, index) => index * 10);
+
+/** The telescope from above, over a compass whose needle points up the page. */
+export function PlanDrawing({ bearingDeg }: { bearingDeg: number }) {
+  return (
+    <svg viewBox="-150 -150 300 300" aria-hidden="true" className="block size-full">
+      <circle r="128" fill="var(--sky-low)" fillOpacity="0.35" />
+      <circle r="128" fill="none" stroke="var(--sky-line)" strokeWidth="1.5" />
+      {tens.map((angle) => (
+        <g key={angle} transform={`rotate(${String(angle)})`}>
+          <path
+            d={`M0 -128 V${angle % 30 === 0 ? '-116' : '-121'}`}
+            stroke="var(--sky-line)"
+            strokeWidth={angle % 30 === 0 ? 2 : 1.2}
+          />
+          {angle % 30 === 0 && angle !== 0 ? (
+            <text
+              y="-134"
+              textAnchor="middle"
+              fontSize="11"
+              fill="var(--on-sky-soft)"
+              className="font-figures"
+            >
+              {angle}
+            </text>
+          ) : null}
+        </g>
+      ))}
+      {/* Legs of the tripod. */}
+      {[30, 150, 270].map((angle) => (
+        <path
+          key={angle}
+          d="M-4 0 L-2.4 -74 H2.4 L4 0 Z"
+          transform={`rotate(${String(angle)})`}
+          fill="var(--land)"
+          stroke="var(--sky-line)"
+          strokeWidth="1"
+        />
+      ))}
+      {/* The needle: it points along the magnetic field, whatever is turned. */}
+      <g>
+        <path d="M0 -112 L6 0 H-6 Z" fill="var(--sky-lamp)" />
+        <path d="M0 112 L6 0 H-6 Z" fill="none" stroke="var(--on-sky-soft)" strokeWidth="1.4" />
+        <text y="-137" textAnchor="middle" fontSize="13" fontWeight="700" fill="var(--sky-lamp)">
+          needle
+        </text>
+      </g>
+      <g transform={`rotate(${String(bearingDeg)})`}>
+        <rect
+          x="-17"
+          y="-84"
+          width="34"
+          height="136"
+          rx="4"
+          fill="var(--on-sky)"
+          fillOpacity="0.9"
+          stroke="var(--land-near)"
+          strokeWidth="1.5"
+        />
+        <rect
+          x="-20"
+          y="-92"
+          width="40"
+          height="22"
+          rx="3"
+          fill="var(--on-sky-soft)"
+          stroke="var(--land-near)"
+          strokeWidth="1.5"
+        />
+        <rect
+          x="-6"
+          y="52"
+          width="12"
+          height="20"
+          rx="2"
+          fill="var(--on-sky-soft)"
+          stroke="var(--land-near)"
+          strokeWidth="1.5"
+        />
+        <rect
+          x="17"
+          y="-14"
+          width="16"
+          height="30"
+          rx="3"
+          fill="var(--land)"
+          stroke="var(--sky-line)"
+          strokeWidth="1"
+        />
+        <path d="M0 -92 V-126" stroke="var(--on-sky)" strokeWidth="2" strokeDasharray="3 4" />
+        <path d="M-6 -118 L0 -128 L6 -118" fill="none" stroke="var(--on-sky)" strokeWidth="2.4" />
+      </g>
+    </svg>
+  );
+}

@@ -1,0 +1,73 @@
+'use client';
+
+import { Button } from '@/components/ui/button';
+import { Notice } from '@/components/ui/notice';
+import { NamedStar } from './choose-step';
+import type { RunModel } from './run-model';
+import { outcomeInWords } from './run-words';
+import { useRunSnapshot } from './use-run-lab';
+
+type ResultStepProps = { model: RunModel; onJudge: (trust: boolean) => void };
+
+/** What the computer made of the two stars, the third one that tells, and whether to trust it. */
+export function ResultStep({ model, onJudge }: ResultStepProps) {
+  const { outcome, stage, targetHip, moving } = useRunSnapshot(model);
+  const { thirdHips, scenario } = model.variant;
+  const [third] = thirdHips;
+  if (outcome === null) return null;
+  const words = outcomeInWords(outcome, scenario.telescope.computer);
+  return (
+    <section aria-label="Result" className="space-y-4">
+      <Notice tone={words.tone === 'good' ? 'info' : 'caution'} title={words.title}>
+        <p className="text-sm">{words.text}</p>
+      </Notice>
+      {stage === 'check-third' && targetHip !== null ? (
+        <p>
+          {moving ? 'Driving to ' : 'The mount says that this is '}
+          <strong className="font-semibold">{model.nameOf(targetHip)}</strong>.
+          {moving ? '' : ' Look into the eyepiece: is it there?'}
+        </p>
+      ) : null}
+      {third === undefined || stage === 'check-third' ? null : (
+        <Button
+          size="large"
+          className="w-full"
+          onClick={() => {
+            model.goTo(third);
+          }}
+        >
+          Check on a third
+        </Button>
+      )}
+      <details className="text-sm">
+        <summary className="font-semibold">
+          {stage === 'check-third' ? 'Check on another star' : 'Check on a star of your choice'}
+        </summary>
+        <div className="mt-2">
+          <NamedStar model={model} label="The star to check on" />
+        </div>
+      </details>
+      <div className="space-y-2 border-t border-line pt-3">
+        <p className="font-semibold">Would you observe with this alignment?</p>
+        <div className="grid grid-cols-2 gap-2">
+          <Button
+            disabled={moving}
+            onClick={() => {
+              onJudge(true);
+            }}
+          >
+            I trust it
+          </Button>
+          <Button
+            disabled={moving}
+            onClick={() => {
+              onJudge(false);
+            }}
+          >
+            I do not trust it
+          </Button>
+        </div>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,42 @@
+'use client';
+
+import { Button } from '@/components/ui/button';
+import type { RunModel } from './run-model';
+import { declinationInWords } from './run-words';
+import type { StartChoice } from './start-choice';
+
+type StartStepProps = { model: RunModel; start: StartChoice; inTable: boolean };
+
+/** Turn the tube to true north and level it; then lock the clutches. */
+export function StartStep({ model, start, inTable }: StartStepProps) {
+  return (
+    <section aria-label="Start position" className="space-y-3">
+      <p>
+        This mount wants to start with its tube level and facing true north.{' '}
+        {inTable
+          ? 'Set it in the table.'
+          : 'The clutches are loose: turn the tube over the compass, and tip it until the bubble stands in the middle.'}
+      </p>
+      <p className="rounded-md bg-sunken p-3 text-sm">
+        {declinationInWords(model.variant.setup.declinationDeg)}
+      </p>
+      {inTable ? null : (
+        <>
+          <p className="text-sm text-soft">
+            The tube faces {Math.round(start.bearingDeg) % 360}° on the compass.
+          </p>
+          <Button
+            variant="primary"
+            size="large"
+            className="w-full"
+            onClick={() => {
+              model.setStart(start.azimuthDeg, start.altitudeDeg);
+            }}
+          >
+            Lock the clutches
+          </Button>
+        </>
+      )}
+    </section>
+  );
+}
