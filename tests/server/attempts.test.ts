@@ -119,6 +119,7 @@ describe('starting', () => {
         ...{ template, givenHip, proposals },
         ...{ scenario: at, instant: frame.instant },
       });
+      if (again.lab !== 'pick-the-pair') throw new Error('a task of another lab');
       expect(decided(again.variant)).toEqual(decided(stored));
     }
     expect(rows[0]?.seed).toMatch(/^[0-9a-f]{64}$/);

@@ -123,9 +123,11 @@ export async function published(
   school: School,
   change: Partial<AssignmentInput['policy']> = {},
   clock = monday,
+  task: Partial<AssignmentInput> = {},
 ): Promise<string> {
+  const input = { ...assignmentInput(change), ...task };
   const { assignmentId } = valueOf(
-    await createAssignment(school.owner, school.classId, assignmentInput(change), clock),
+    await createAssignment(school.owner, school.classId, input, clock),
   );
   valueOf(await publishAssignment(school.owner, assignmentId, clock));
   return assignmentId;

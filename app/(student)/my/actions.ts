@@ -6,6 +6,7 @@ import { z } from 'zod';
 import { getViewer } from '@/lib/auth/session';
 import { startAttempt, startPractice } from '@/lib/data/attempts';
 import { routes } from '@/lib/routes';
+import { labs } from '@/lib/variants/labs';
 import type { StartState } from './start-state';
 
 const signedOut: StartState = {
@@ -30,6 +31,7 @@ export async function startCheck(_: StartState, form: FormData): Promise<StartSt
 }
 
 const practiceForm = z.object({
+  lab: z.enum(labs).optional(),
   assignmentId: z.string().min(1).max(60).optional(),
   kitId: z.string().min(1).max(60).optional(),
 });
@@ -38,8 +40,9 @@ const practiceForm = z.object({
 export async function startPracticeRound(_: StartState, form: FormData): Promise<StartState> {
   const parsed = practiceForm.safeParse(Object.fromEntries(form));
   if (!parsed.success) return { problem: 'This page is out of date. Load it again.' };
-  const { assignmentId, kitId } = parsed.data;
+  const { lab, assignmentId, kitId } = parsed.data;
   const started = await startPractice(await getViewer(), {
+    ...(lab === undefined ? {} : { lab }),
     ...(assignmentId === undefined ? {} : { assignmentId }),
     ...(kitId === undefined ? {} : { kitId }),
   });

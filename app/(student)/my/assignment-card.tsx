@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { GradebookStateMark } from '@/components/grading/gradebook-state-mark';
+import { labText } from '@/components/grading/template-text';
 import { markText } from '@/components/grading/mark-text';
 import { LinkButton } from '@/components/ui/link-button';
 import { Meter } from '@/components/ui/meter';
@@ -13,7 +14,7 @@ import { StartForm } from './start-form';
 
 /** One assignment as its student sees it: when it is due, how it stands, and the next step. */
 export function AssignmentCard({ assignment, now }: { assignment: StudentAssignment; now: Date }) {
-  const { assignmentId, title, placeName, lessonSlug, lastSubmittedAttemptId } = assignment;
+  const { assignmentId, lab, title, placeName, lessonSlug, lastSubmittedAttemptId } = assignment;
   const step = nextStepOf(assignment, now);
   return (
     <article
@@ -25,7 +26,7 @@ export function AssignmentCard({ assignment, now }: { assignment: StudentAssignm
           {title}
         </h3>
         <p className="text-sm text-soft">
-          {dueInWords(assignment.dueAt, assignment.dueTimeZone, now)}
+          {labText[lab].name} · {dueInWords(assignment.dueAt, assignment.dueTimeZone, now)}
           {placeName === '' ? '' : ` · the sky of ${placeName}`} · {attemptsInWords(assignment)}
         </p>
         <StepSaid step={step} />
@@ -90,7 +91,7 @@ function StepSaid({ step }: { step: NextStep }): ReactNode {
       return <p className="mt-3">Your teacher has excused you: this does not count for you.</p>;
     case 'go-on':
       return (
-        <p className="mt-3">An attempt is open. What you chose so far is kept: go on from there.</p>
+        <p className="mt-3">An attempt is open. What you did so far is kept: go on from there.</p>
       );
     case 'start':
     case 'no-attempts-left':

@@ -1,5 +1,7 @@
+import { labText } from '@/components/grading/template-text';
 import { Panel } from '@/components/ui/panel';
 import { Select } from '@/components/ui/select';
+import { labs } from '@/lib/variants/labs';
 import { startPracticeRound } from './actions';
 import { StartForm } from './start-form';
 
@@ -15,10 +17,22 @@ export function PracticePanel({
   return (
     <Panel title="Practise as often as you like">
       <p className="mb-4 max-w-measure">
-        Pick the pair, on a new sky each time, with hints and the reason at once. Practice never
-        counts for a mark.
+        A new evening each time, with hints and the reason at once. Practice never counts for a
+        mark.
       </p>
       <StartForm action={startPracticeRound} label="Practise" variant={variant}>
+        <div className="flex min-w-44 flex-col gap-1">
+          <label htmlFor="practice-lab" className="text-sm font-semibold">
+            Lab
+          </label>
+          <Select id="practice-lab" name="lab" defaultValue={labs[0]}>
+            {labs.map((lab) => (
+              <option key={lab} value={lab}>
+                {labText[lab].name}
+              </option>
+            ))}
+          </Select>
+        </div>
         <div className="flex min-w-44 flex-col gap-1">
           <label htmlFor="practice-kit" className="text-sm font-semibold">
             Telescope

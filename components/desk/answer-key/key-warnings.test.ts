@@ -37,9 +37,10 @@ const keyWith = (pairs: AnswerKeyPair[]) => ({
 });
 const variants = [{ template: 'free-pair' as const, sample: pair(100) }];
 const titles = (pairs: AnswerKeyPair[], sky = frame) =>
-  keyWarnings({ key: keyWith(pairs), frame: sky, variants }, ['free-pair', 'partner']).map(
-    (warning) => warning.title,
-  );
+  keyWarnings({ lab: 'pick-the-pair', key: keyWith(pairs), frame: sky, variants }, [
+    'free-pair',
+    'partner',
+  ]).map((warning) => warning.title);
 
 describe('warnings before publishing', () => {
   it('are none for an ordinary night', () => {
@@ -67,6 +68,7 @@ describe('warnings before publishing', () => {
   it('name the kinds of task that have no good pair, and a lone kind', () => {
     const warnings = keyWarnings(
       {
+        lab: 'pick-the-pair',
         key: keyWith([pair(100), pair(90), pair(60), pair(40)]),
         frame,
         variants: [{ template: 'cloud-bank', sample: null }],
@@ -77,5 +79,16 @@ describe('warnings before publishing', () => {
       'Some tasks have no good pair: “Cloud over part of the sky”',
       'One kind of task only',
     ]);
+  });
+
+  it('of a run tell that nothing can be aligned on, and of a faulty evening nothing of the kind', () => {
+    const kinds = ['a kind', 'another'];
+    const sky = { key: keyWith([]), frame, variants: [] };
+    const run = { ...sky, lab: 'alignment-run' as const };
+    const fault = { ...sky, lab: 'what-went-wrong' as const };
+    expect(keyWarnings(run, kinds).map(({ title }) => title)).toEqual([
+      'No pair is usable at this time: a run cannot go well',
+    ]);
+    expect(keyWarnings(fault, kinds)).toEqual([]);
   });
 });

@@ -3,19 +3,44 @@ import { templateText } from '@/components/grading/template-text';
 
 export type KeyWarning = { title: string; text: string };
 
+type KeyAndSamples = AnswerKeyPreview extends infer P
+  ? P extends AnswerKeyPreview
+    ? Pick<P, 'lab' | 'key' | 'frame' | 'variants'>
+    : never
+  : never;
+
 /** What a teacher should know about a task before students get it. */
-export function keyWarnings(
-  preview: Pick<AnswerKeyPreview, 'key' | 'frame' | 'variants'>,
-  templates: readonly string[],
-): KeyWarning[] {
-  const warnings: KeyWarning[] = [];
-  const { pairs } = preview.key;
-  if (preview.frame.sun.trueAltitudeDeg > -0.833) {
-    warnings.push({
+export function keyWarnings(preview: KeyAndSamples, templates: readonly string[]): KeyWarning[] {
+  return [...skyWarnings(preview), ...labWarnings(preview), ...kindWarnings(templates)];
+}
+
+function skyWarnings({ frame }: Pick<KeyAndSamples, 'frame'>): KeyWarning[] {
+  if (frame.sun.trueAltitudeDeg <= -0.833) return [];
+  return [
+    {
       title: 'The Sun is up at this time',
       text: 'No star can be seen. Choose a later time, or an evening further on.',
-    });
+    },
+  ];
+}
+
+function labWarnings(preview: KeyAndSamples): KeyWarning[] {
+  switch (preview.lab) {
+    case 'pick-the-pair':
+      return pairWarnings(preview);
+    case 'alignment-run':
+      return runWarnings(preview);
+    case 'what-went-wrong':
+      // The evenings are drawn so that a fault shows; whether a pair is good does not matter.
+      return [];
   }
+}
+
+function pairWarnings({
+  key: { pairs },
+  variants,
+}: Extract<KeyAndSamples, { lab: 'pick-the-pair' }>): KeyWarning[] {
+  const warnings: KeyWarning[] = [];
   if (pairs.length === 0) {
     warnings.push({
       title: 'No pair is usable at this time: every student will get “say so”',
@@ -32,7 +57,7 @@ export function keyWarnings(
       text: 'The task then asks only for usable stars. A narrower eyepiece or a smaller piece of sky makes the choice matter.',
     });
   }
-  const empty = preview.variants.filter(
+  const empty = variants.filter(
     (variant) => variant.sample === null && variant.template !== 'none-usable',
   );
   if (pairs.length > 0 && empty.length > 0) {
@@ -41,11 +66,28 @@ export function keyWarnings(
       text: 'In the sample drawn, saying so is the right answer there.',
     });
   }
-  if (templates.length === 1) {
-    warnings.push({
+  return warnings;
+}
+
+function runWarnings({
+  key: { pairs },
+  variants,
+}: Extract<KeyAndSamples, { lab: 'alignment-run' }>): KeyWarning[] {
+  if (pairs.length > 0 && variants.every(({ sample }) => sample !== null)) return [];
+  return [
+    {
+      title: 'No pair is usable at this time: a run cannot go well',
+      text: 'The mount cannot be aligned well on what there is. Change the time, the horizon or the limits.',
+    },
+  ];
+}
+
+function kindWarnings(templates: readonly string[]): KeyWarning[] {
+  if (templates.length !== 1) return [];
+  return [
+    {
       title: 'One kind of task only',
       text: 'Students who sit together get much the same question. Two kinds or more keep answers their own.',
-    });
-  }
-  return warnings;
+    },
+  ];
 }

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Scenario } from '../../pointing/scenario';
 import type { Lab, Template } from '../../variants/labs';
 import { failure, success, type Problem, type Result } from '../result';
+import { sameJson } from '../same-json';
 import { unreadableAnswer } from '../unreadable-answer';
 import { stillOpen } from './still-open';
 
@@ -110,7 +111,7 @@ export function defineLabTask<
 
     /** Whether what is stored is this very draft. */
     isDraft: (stored: unknown, draft: unknown): boolean =>
-      JSON.stringify(spec.draftSchema.parse(stored)) === JSON.stringify(draft),
+      sameJson(spec.draftSchema.parse(stored), draft),
 
     /** An answer as the browser sends it, { submission, idempotencyKey }, and what it is worth. */
     readSubmission(input: unknown): Result<{

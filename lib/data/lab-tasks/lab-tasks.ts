@@ -1,15 +1,19 @@
 import 'server-only';
 import { z } from 'zod';
 import { labs, type Lab } from '../../variants/labs';
+import { alignmentRun } from './alignment-run';
 import { pickThePair } from './pick-the-pair';
+import { whatWentWrong } from './what-went-wrong';
 
 /** Every lab that can be practised and set. A new one is one file beside these and one entry here. */
 export const labTasks = {
   'pick-the-pair': pickThePair,
-} satisfies Partial<Record<Lab, { lab: Lab }>>;
-export type LabTask = (typeof labTasks)[keyof typeof labTasks];
+  'alignment-run': alignmentRun,
+  'what-went-wrong': whatWentWrong,
+} satisfies Record<Lab, { lab: Lab }>;
+export type LabTask = (typeof labTasks)[Lab];
 
-const labSchema = z.enum(labs).extract(['pick-the-pair']);
+const labSchema = z.enum(labs);
 
 /** The lab that a column of the database names. */
 export const labTaskOf = (stored: string): LabTask => labTasks[labSchema.parse(stored)];

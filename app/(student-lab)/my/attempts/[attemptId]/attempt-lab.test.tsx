@@ -1,25 +1,10 @@
 import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, expect, test, vi } from 'vitest';
-import type { PairLabProps } from '@/components/lab/pair/pair-lab-props';
-import { emptyPairDraft } from '@/lib/grading/pair-submission';
+import { afterEach, expect, test } from 'vitest';
+import type { PairResult } from '@/lib/grading/pair-result';
+import { emptyPairDraft, type PairDraft, type PairSubmission } from '@/lib/grading/pair-submission';
 import { AttemptLab } from './attempt-lab';
 
-// The lab itself has tests of its own; here it is two buttons that send.
-vi.mock('@/components/lab/pair/pair-lab', () => ({
-  PairLab: ({ onSave, onSubmit }: PairLabProps) => (
-    <>
-      <button onClick={() => void onSave?.({ sequence: 1, draft: emptyPairDraft })}>save</button>
-      <button
-        onClick={() =>
-          void onSubmit({ submission: { kind: 'none-usable' }, idempotencyKey: 'key' })
-        }
-      >
-        submit
-      </button>
-    </>
-  ),
-}));
 afterEach(cleanup);
 
 const problem = (code: string) =>
@@ -27,13 +12,27 @@ const problem = (code: string) =>
 
 function open(code: string) {
   render(
-    <AttemptLab
-      // Only the stand-in reads the lab's own props.
-      {...({ attemptKey: 'attempt' } as PairLabProps)}
+    <AttemptLab<PairDraft, PairSubmission, PairResult>
+      title="Pick the pair"
+      attemptKey="attempt"
       save={() => problem(code)}
       send={() => Promise.resolve({ ok: true, value: { result: null, late: false } })}
       resultAddress="/my/attempts/attempt/result"
-    />,
+    >
+      {/* The labs themselves have tests of their own; here it is two buttons that send. */}
+      {({ onSave, onSubmit }) => (
+        <>
+          <button onClick={() => void onSave({ sequence: 1, draft: emptyPairDraft })}>save</button>
+          <button
+            onClick={() =>
+              void onSubmit({ submission: { kind: 'none-usable' }, idempotencyKey: 'key' })
+            }
+          >
+            submit
+          </button>
+        </>
+      )}
+    </AttemptLab>,
   );
   return userEvent.setup();
 }

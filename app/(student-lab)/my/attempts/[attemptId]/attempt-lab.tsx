@@ -1,20 +1,28 @@
 'use client';
 
-import { useRef, useState, type ComponentProps, type ReactNode } from 'react';
-import { PairLab } from '@/components/lab/pair/pair-lab';
+import { useRef, useState, type ReactNode } from 'react';
+import type { SaveDraft } from '@/components/lab/shell/draft-saver';
 import { forgetDraft } from '@/components/lab/shell/kept-draft';
+import type { SubmitAnswer } from '@/components/lab/shell/submission-sender';
 import { Button } from '@/components/ui/button';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';
 import type { Problem, Result } from '@/lib/data/result';
 import { routes } from '@/lib/routes';
 
-type LabProps = ComponentProps<typeof PairLab>;
-
-type AttemptLabProps = Omit<LabProps, 'onSave' | 'onSubmit'> & {
+/** What an attempt's page hands to its lab: the lab's own props, but for what is watched over here. */
+export type AttemptProps<LabProps extends { onSave?: unknown; onSubmit: unknown }> = Omit<
+  LabProps,
+  'onSave' | 'onSubmit'
+> & {
   save: NonNullable<LabProps['onSave']>;
   send: LabProps['onSubmit'];
   resultAddress: string;
+};
+
+type WatchedOver<Draft, Submission, Outcome> = {
+  onSave: SaveDraft<Draft>;
+  onSubmit: SubmitAnswer<Submission, Outcome>;
 };
 
 /** What came back from the server that the learner has to act on, by its code. */
@@ -31,7 +39,22 @@ const interruptionOf = (problem: Problem): Interruption | null =>
  * The lab of one attempt. When the server refuses because of what happened elsewhere, it says what
  * happened and leads on; nothing is overwritten.
  */
-export function AttemptLab({ save, send, resultAddress, ...lab }: AttemptLabProps) {
+export function AttemptLab<Draft, Submission, Outcome>({
+  title,
+  attemptKey,
+  save,
+  send,
+  resultAddress,
+  children,
+}: {
+  /** Of the lab, for a page that no longer shows it. */
+  title: string;
+  attemptKey: string;
+  save: SaveDraft<Draft>;
+  send: SubmitAnswer<Submission, Outcome>;
+  resultAddress: string;
+  children: (watchedOver: WatchedOver<Draft, Submission, Outcome>) => ReactNode;
+}) {
   const [interruption, setInterruption] = useState<Interruption | null>(null);
 
   const sentFromHere = useRef(false);
@@ -51,7 +74,7 @@ export function AttemptLab({ save, send, resultAddress, ...lab }: AttemptLabProp
           resultAddress={resultAddress}
           onLoadNewest={() => {
             // What this window kept is older than what the server has.
-            forgetDraft(lab.attemptKey);
+            forgetDraft(attemptKey);
             window.location.reload();
           }}
         />
@@ -61,7 +84,7 @@ export function AttemptLab({ save, send, resultAddress, ...lab }: AttemptLabProp
   if (interruption === 'already-submitted' || interruption === 'not-found')
     return (
       <div className="px-4 py-8 sm:px-6">
-        <h1 className="sr-only">Pick the pair</h1>
+        <h1 className="sr-only">{title}</h1>
         {notice}
       </div>
     );
@@ -73,8 +96,8 @@ export function AttemptLab({ save, send, resultAddress, ...lab }: AttemptLabProp
           {notice}
         </div>
       )}
-      <PairLab
-        {...lab}
+      <Watched
+        render={children}
         onSave={(input) => watched(save(input))}
         onSubmit={async (input) => {
           const answer = await watched(send(input));
@@ -84,6 +107,16 @@ export function AttemptLab({ save, send, resultAddress, ...lab }: AttemptLabProp
       />
     </div>
   );
+}
+
+/** Lets the lab be drawn apart from this component's own rendering, which may touch no ref. */
+function Watched<Draft, Submission, Outcome>({
+  render,
+  ...watchedOver
+}: WatchedOver<Draft, Submission, Outcome> & {
+  render: (watchedOver: WatchedOver<Draft, Submission, Outcome>) => ReactNode;
+}): ReactNode {
+  return render(watchedOver);
 }
 
 function InterruptionNotice(props: {

@@ -1,21 +1,29 @@
 import type { Metadata } from 'next';
 import { notFound, redirect } from 'next/navigation';
+import { labText } from '@/components/grading/template-text';
+import { faultView } from '@/components/lab/fault/fault-view';
 import { pairLabSky } from '@/components/lab/pair/pair-lab-sky';
+import { runLabVariant } from '@/components/lab/run/run-lab-variant';
 import { LinkButton } from '@/components/ui/link-button';
 import { getViewer } from '@/lib/auth/session';
-import { loadKits } from '@/lib/content/sky-catalogue';
+import { loadCatalogue, loadKits } from '@/lib/content/sky-catalogue';
 import { systemClock } from '@/lib/data/clock';
 import { getAttemptResult, getOpenAttempt, type OpenAttempt } from '@/lib/data/attempts';
 import { routes } from '@/lib/routes';
 import { startPracticeRound } from '@/app/(student)/my/actions';
 import { dueInWords } from '@/app/(student)/my/due-words';
 import { StartForm } from '@/app/(student)/my/start-form';
-import { saveAttemptDraft, sendAttempt } from './actions';
-import { AttemptLab } from './attempt-lab';
-
-export const metadata: Metadata = { title: 'Pick the pair' };
+import { saveAttemptDraft, sendFaultAttempt, sendPairAttempt, sendRunAttempt } from './actions';
+import { FaultAttempt } from './fault-attempt';
+import { PairAttempt } from './pair-attempt';
+import { RunAttempt } from './run-attempt';
 
 type AttemptPageProps = { params: Promise<{ attemptId: string }> };
+
+export async function generateMetadata({ params }: AttemptPageProps): Promise<Metadata> {
+  const attempt = await getOpenAttempt(await getViewer(), (await params).attemptId);
+  return { title: attempt === null ? 'Attempt' : labText[attempt.lab].name };
+}
 
 export default async function AttemptPage({ params }: AttemptPageProps) {
   const { attemptId } = await params;
@@ -28,22 +36,51 @@ export default async function AttemptPage({ params }: AttemptPageProps) {
     }
     notFound();
   }
-  const kitName = loadKits().find(({ id }) => id === attempt.kitId)?.name ?? 'your telescope';
-  return (
-    <AttemptLab
-      sky={pairLabSky(attempt.variant, { kitName, placeName: attempt.placeName })}
-      mode={attempt.mode}
-      attemptKey={attempt.id}
-      draft={attempt.draft}
-      nextSequence={attempt.nextSequence}
-      about={about(attempt, systemClock.now())}
-      save={saveAttemptDraft.bind(null, attempt.id)}
-      send={sendAttempt.bind(null, attempt.id)}
-      resultAddress={routes.student.attemptResult(attempt.id)}
-      afterwards={<Afterwards attempt={attempt} />}
-    />
-  );
+  return <LabOfAttempt attempt={attempt} />;
 }
+
+function LabOfAttempt({ attempt }: { attempt: OpenAttempt }) {
+  const { id, mode, nextSequence, placeName } = attempt;
+  const shared = {
+    ...{ mode, nextSequence, attemptKey: id },
+    about: about(attempt, systemClock.now()),
+    save: saveAttemptDraft.bind(null, id),
+    resultAddress: routes.student.attemptResult(id),
+    afterwards: <Afterwards attempt={attempt} />,
+  };
+  switch (attempt.lab) {
+    case 'pick-the-pair':
+      return (
+        <PairAttempt
+          {...shared}
+          sky={pairLabSky(attempt.variant, { kitName: kitNameOf(attempt.kitId), placeName })}
+          draft={attempt.draft}
+          send={sendPairAttempt.bind(null, id)}
+        />
+      );
+    case 'alignment-run':
+      return (
+        <RunAttempt
+          {...shared}
+          variant={runLabVariant(attempt.variant, { placeName })}
+          draft={attempt.draft}
+          send={sendRunAttempt.bind(null, id)}
+        />
+      );
+    case 'what-went-wrong':
+      return (
+        <FaultAttempt
+          {...shared}
+          variant={faultView(attempt.variant, { placeName, catalogue: loadCatalogue() })}
+          draft={attempt.draft}
+          send={sendFaultAttempt.bind(null, id)}
+        />
+      );
+  }
+}
+
+const kitNameOf = (kitId: string | null): string =>
+  loadKits().find(({ id }) => id === kitId)?.name ?? 'your telescope';
 
 /** "Attempt 2 of 3 · Due tomorrow, …", or that this is practice. */
 function about(attempt: OpenAttempt, now: Date): string {
@@ -63,6 +100,7 @@ function Afterwards({ attempt }: { attempt: OpenAttempt }) {
         <StartForm
           action={startPracticeRound}
           values={{
+            lab: attempt.lab,
             ...(assignmentId === null ? {} : { assignmentId }),
             ...(kitId === null ? {} : { kitId }),
           }}

@@ -25,10 +25,20 @@ import { getAssignment, previewAnswerKey } from '@/lib/data/assignments';
 import { getClass } from '@/lib/data/classes';
 import { getGradebook } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
+import type { Lab } from '@/lib/variants/labs';
 import { kitChoices, siteChoices } from '../../form-choices';
 import { publish, release, removeAssignment } from './actions';
 
 export const metadata: Metadata = { title: 'Assignment' };
+
+const pairKeyLead =
+  'For the moment of the setting itself; each student’s own moment lies within the window and is marked by its own key. “In the eyepiece” is the share of targets that a go-to would land inside the field (approximate).';
+const keyLead: Readonly<Record<Lab, string>> = {
+  'pick-the-pair': `${pairKeyLead} The mark is for choosing that pair with every look-alike named.`,
+  'alignment-run': `${pairKeyLead} Where the stars are the student’s choice, the pair counts for a small part; each task’s telescope hides small errors of its own, and the samples tell what a perfect operator would get with them.`,
+  'what-went-wrong':
+    'Each student gets an evening and a fault of their own, drawn evenly among those that show under this sky. Below is one of each kind, as drawn for this page.',
+};
 
 export default async function AssignmentPage({
   params,
@@ -111,7 +121,7 @@ export default async function AssignmentPage({
                 action={release.bind(null, id)}
                 variant="primary"
                 title="Release marks and feedback?"
-                description="Every student who has submitted sees the mark, the best pair and the explanation. What has been seen cannot be taken back."
+                description="Every student who has submitted sees the mark and the explanation. What has been seen cannot be taken back."
                 confirmLabel="Release"
                 busyLabel="Releasing"
               >
@@ -152,28 +162,27 @@ export default async function AssignmentPage({
             <h2 id="answer-key" className="text-xl font-semibold">
               Answer key
             </h2>
-            <p className="max-w-measure print:max-w-none text-soft">
-              For the moment of the setting itself; each student’s own moment lies within the window
-              and is marked by its own key. “In the eyepiece” is the share of targets that a go-to
-              would land inside the field (approximate). The mark is for choosing that pair with
-              every look-alike named.
-            </p>
+            <p className="max-w-measure print:max-w-none text-soft">{keyLead[preview.lab]}</p>
           </div>
-          <div className="grid grid-cols-[minmax(0,1fr)] items-start gap-6 xl:grid-cols-[minmax(0,26rem)_minmax(0,1fr)] print:block print:space-y-4">
-            <KeyPicture
-              answerKey={preview.key}
-              frame={preview.frame}
-              scenario={assignment.scenario}
-              stars={skyPictureStars(loadCatalogue(), preview.frame)}
-            />
-            <div className="space-y-3">
-              <BestPairsTable answerKey={preview.key} />
-              <MarkNote answerKey={preview.key} />
-            </div>
-          </div>
-          <UsableStarsTable answerKey={preview.key} />
-          <TemptingStarsTable answerKey={preview.key} />
-          <SampleTasks answerKey={preview.key} variants={preview.variants} />
+          {preview.lab === 'what-went-wrong' ? null : (
+            <>
+              <div className="grid grid-cols-[minmax(0,1fr)] items-start gap-6 xl:grid-cols-[minmax(0,26rem)_minmax(0,1fr)] print:block print:space-y-4">
+                <KeyPicture
+                  answerKey={preview.key}
+                  frame={preview.frame}
+                  scenario={assignment.scenario}
+                  stars={skyPictureStars(loadCatalogue(), preview.frame)}
+                />
+                <div className="space-y-3">
+                  <BestPairsTable answerKey={preview.key} />
+                  <MarkNote answerKey={preview.key} />
+                </div>
+              </div>
+              <UsableStarsTable answerKey={preview.key} />
+              <TemptingStarsTable answerKey={preview.key} />
+            </>
+          )}
+          <SampleTasks preview={preview} />
         </section>
       </div>
     </>

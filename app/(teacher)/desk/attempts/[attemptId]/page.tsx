@@ -2,24 +2,28 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { DecisionForms } from '@/components/desk/decision-forms';
 import { AttemptFacts } from '@/components/grading/attempt-facts';
-import { PairResultView } from '@/components/grading/pair-result-view';
-import { pairLabSky } from '@/components/lab/pair/pair-lab-sky';
-import { skyPictureStars } from '@/components/sky/sky-picture-stars';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';
 import { PageHeader } from '@/components/ui/page-header';
 import { Panel } from '@/components/ui/panel';
 import { PrintButton } from '@/components/ui/print-button';
 import { getViewer } from '@/lib/auth/session';
-import { loadCatalogue } from '@/lib/content/sky-catalogue';
 import { getAttemptResult } from '@/lib/data/attempts';
 import { getClass } from '@/lib/data/classes';
 import { getGradebook } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
+import type { Lab } from '@/lib/variants/labs';
+import { AttemptOutcome } from '@/app/attempt-outcome';
 import { decideDue, decideExcuse, decideMark } from '../../decision-actions';
 import { kitChoices } from '../../form-choices';
 
 export const metadata: Metadata = { title: 'Attempt' };
+
+const outcomeTitle: Readonly<Record<Lab, string>> = {
+  'pick-the-pair': 'What was picked, what would have been best, and why',
+  'alignment-run': 'How the run went, star by star, and what came of it',
+  'what-went-wrong': 'What was named, what it was, and how it shows',
+};
 
 export default async function AttemptPage({ params }: { params: Promise<{ attemptId: string }> }) {
   const viewer = await getViewer();
@@ -30,7 +34,7 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
     getGradebook(viewer, attempt.classId),
   ]);
   if (details === null || gradebook === null) notFound();
-  const { assignmentId, studentId, mode, result, variant } = attempt;
+  const { assignmentId, studentId, mode, result } = attempt;
   const cell =
     mode === 'check'
       ? gradebook.cells.find(
@@ -87,17 +91,12 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
         ) : (
           <section aria-labelledby="what-was-picked">
             <h2 id="what-was-picked" className="mb-1 text-xl font-semibold">
-              What was picked, what would have been best, and why
+              {outcomeTitle[attempt.lab]}
             </h2>
             <p className="mb-5 text-soft">
-              As {attempt.studentName} reads it: “your pair” is the student’s.
+              As {attempt.studentName} reads it: “you” is the student.
             </p>
-            <PairResultView
-              result={result}
-              sky={pairLabSky(variant, { kitName, placeName: attempt.placeName })}
-              stars={skyPictureStars(loadCatalogue(), variant.frame)}
-              markShownAbove
-            />
+            <AttemptOutcome attempt={attempt} kitName={kitName} markShownAbove />
           </section>
         )}
       </div>

@@ -1,17 +1,15 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { markText } from '@/components/grading/mark-text';
-import { PairResultView } from '@/components/grading/pair-result-view';
-import { pairLabSky } from '@/components/lab/pair/pair-lab-sky';
-import { skyPictureStars } from '@/components/sky/sky-picture-stars';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';
 import { PageHeader } from '@/components/ui/page-header';
 import { getViewer } from '@/lib/auth/session';
-import { loadCatalogue, loadKits } from '@/lib/content/sky-catalogue';
+import { loadKits } from '@/lib/content/sky-catalogue';
 import { getAttemptResult, listStudentAssignments, type AttemptResult } from '@/lib/data/attempts';
 import { systemClock } from '@/lib/data/clock';
 import { routes } from '@/lib/routes';
+import { AttemptOutcome } from '@/app/attempt-outcome';
 import { startCheck, startPracticeRound } from '../../../actions';
 import { nextStepOf } from '../../../assignment-standing';
 import { momentInWords } from '../../../due-words';
@@ -48,11 +46,7 @@ export default async function ResultPage({ params }: ResultPageProps) {
         ) : (
           <>
             <MarkOf attempt={attempt} />
-            <PairResultView
-              result={attempt.result}
-              sky={pairLabSky(attempt.variant, { kitName, placeName: attempt.placeName })}
-              stars={skyPictureStars(loadCatalogue(), attempt.variant.frame)}
-            />
+            <AttemptOutcome attempt={attempt} kitName={kitName} />
           </>
         )}
         {attempt.result === null && attempt.late ? (
@@ -73,6 +67,7 @@ export default async function ResultPage({ params }: ResultPageProps) {
           <StartForm
             action={startPracticeRound}
             values={{
+              lab: attempt.lab,
               ...(attempt.assignmentId === null ? {} : { assignmentId: attempt.assignmentId }),
               ...(attempt.kitId === null ? {} : { kitId: attempt.kitId }),
             }}

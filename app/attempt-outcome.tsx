@@ -1,0 +1,51 @@
+import { FaultResultView } from '@/components/grading/fault-result-view';
+import { PairResultView } from '@/components/grading/pair-result-view';
+import { RunResultView } from '@/components/grading/run-result-view';
+import { faultView } from '@/components/lab/fault/fault-view';
+import { pairLabSky } from '@/components/lab/pair/pair-lab-sky';
+import { skyPictureStars } from '@/components/sky/sky-picture-stars';
+import { loadCatalogue } from '@/lib/content/sky-catalogue';
+import type { AttemptResult } from '@/lib/data/attempts';
+
+/** What came of an attempt, as its lab shows it; the same to student and teacher. */
+export function AttemptOutcome({
+  attempt,
+  kitName,
+  markShownAbove = false,
+}: {
+  attempt: AttemptResult;
+  kitName: string;
+  markShownAbove?: boolean;
+}) {
+  const { placeName } = attempt;
+  if (attempt.result === null) return null;
+  const catalogue = loadCatalogue();
+  switch (attempt.lab) {
+    case 'pick-the-pair':
+      return (
+        <PairResultView
+          result={attempt.result}
+          sky={pairLabSky(attempt.variant, { kitName, placeName })}
+          stars={skyPictureStars(catalogue, attempt.variant.frame)}
+          markShownAbove={markShownAbove}
+        />
+      );
+    case 'alignment-run':
+      return (
+        <RunResultView
+          result={attempt.result}
+          variant={attempt.variant}
+          stars={skyPictureStars(catalogue, attempt.variant.frame)}
+          markShownAbove={markShownAbove}
+        />
+      );
+    case 'what-went-wrong':
+      return (
+        <FaultResultView
+          result={attempt.result}
+          variant={faultView(attempt.variant, { placeName, catalogue })}
+          markShownAbove={markShownAbove}
+        />
+      );
+  }
+}

@@ -1,0 +1,43 @@
+import { perfectLog } from '@/lib/alignment/perfect-operator';
+import { loadCatalogue } from '@/lib/content/sky-catalogue';
+import type { AssignmentInput } from '@/lib/data/assignment-input';
+import { db } from '@/lib/data/db';
+import { faultAnswerKeySchema } from '@/lib/data/lab-tasks/stored-fault';
+import { runVariantSchema } from '@/lib/data/lab-tasks/stored-run';
+import type { FaultSubmission } from '@/lib/grading/fault-submission';
+import type { RunSubmission } from '@/lib/grading/run-submission';
+import { runTemplates } from '@/lib/variants/run-variant';
+import { faultTemplates } from '@/lib/variants/fault-variant';
+
+export const runTask: Partial<AssignmentInput> = {
+  lab: 'alignment-run',
+  title: 'Alignment run',
+  templates: ['own-choice'],
+};
+export const faultTask: Partial<AssignmentInput> = {
+  lab: 'what-went-wrong',
+  title: 'What went wrong?',
+  templates: ['first-slews'],
+};
+export const everyRunTemplate = [...runTemplates];
+export const everyFaultTemplate = [...faultTemplates];
+
+const stored = (attemptId: string) =>
+  db().attempt.findUniqueOrThrow({
+    where: { id: attemptId },
+    select: { variant: true, answerKey: true },
+  });
+
+/** The run of an operator who makes no mistake, on the telescope that the attempt keeps. */
+export async function perfectRunOf(attemptId: string): Promise<RunSubmission> {
+  const variant = runVariantSchema.parse((await stored(attemptId)).variant);
+  return { log: perfectLog({ ...variant, catalogue: loadCatalogue() }) };
+}
+
+/** The fault that the attempt keeps, with a cure for it. */
+export async function rightAnswerOf(attemptId: string): Promise<FaultSubmission> {
+  const { fault, cures } = faultAnswerKeySchema.parse((await stored(attemptId)).answerKey);
+  const [cure] = cures[fault] ?? [];
+  if (cure === undefined) throw new Error(`there is no cure for ${fault}`);
+  return { looked: [], testSlew: null, fault, cure };
+}
