@@ -16,7 +16,7 @@ const pure = {
   clock: ['units', 'sky'],
   alignment: ['units', 'sky', 'pointing', 'optics', 'finder', 'clock'],
   faults: ['units', 'sky', 'pointing', 'optics', 'finder', 'clock', 'alignment'],
-  variants: ['units', 'sky', 'pointing', 'optics', 'clock', 'alignment', 'faults'],
+  variants: ['units', 'sky', 'pointing', 'optics', 'finder', 'clock', 'alignment', 'faults'],
   grading: ['units', 'sky', 'pointing', 'optics', 'clock', 'alignment', 'faults', 'variants'],
 };
 
@@ -104,6 +104,13 @@ export default {
       severity: 'error',
       from: { path: ownCode, pathNot: ['^lib/sky/', test, '^lib/commands/bench'] },
       to: { path: '^node_modules/(astronomy-engine|temporal-polyfill)(/|$)' },
+    },
+    {
+      name: 'clock-alone-asks-the-compass',
+      comment: 'geomagnetism is wrapped once, in lib/clock/declination.',
+      severity: 'error',
+      from: { path: ownCode, pathNot: ['^lib/clock/declination[.]ts$'] },
+      to: { path: '^node_modules/geomagnetism(/|$)' },
     },
     {
       name: 'data-alone-uses-the-database',

@@ -27,11 +27,9 @@ export function declinationAt(place: GeographicPlace, instant: string): Declinat
     return { ok: false, reason: 'outside-the-model', cause: null };
   }
   try {
-    const point = geomagnetism.model(date).point([
-      place.latitudeDeg,
-      place.longitudeDeg,
-      place.elevationM / 1000,
-    ]);
+    const point = geomagnetism
+      .model(date)
+      .point([place.latitudeDeg, place.longitudeDeg, place.elevationM / 1000]);
     return { ok: true, declinationDeg: point.decl };
   } catch (cause) {
     // The package has one error, for dates: anything else about a checked place would be a bug too.

@@ -1,8 +1,9 @@
 import { radiansToDegrees } from '../units/angle';
 import type { SkyFrame } from '../sky/sky-frame';
+import { siderealDegPerSecond } from '../sky/turned-frame';
 
-/** By how many degrees the sky turns about the pole in so many seconds of time. Meeus ch. 12. */
-export const skyTurnDeg = (seconds: number): number => (15.041067 * seconds) / 3600;
+/** By how many degrees the sky turns about the pole in so many seconds of time. */
+export const skyTurnDeg = (seconds: number): number => siderealDegPerSecond * seconds;
 
 /**
  * By how many degrees one sky must be turned to lie on another, about whichever axis: what a wrong

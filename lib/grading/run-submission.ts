@@ -7,7 +7,7 @@ export const runSubmissionSchema = z.strictObject({ log: runLogSchema });
 export type RunSubmission = z.infer<typeof runSubmissionSchema>;
 
 /** Work in progress is the log so far: replaying it brings the run back to where it was. */
-export const runDraftSchema = runSubmissionSchema;
+export const runDraftSchema = z.strictObject({ log: runLogSchema });
 export type RunDraft = RunSubmission;
 export const emptyRunDraft: RunDraft = { log: [] };
 
