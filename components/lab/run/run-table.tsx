@@ -1,6 +1,7 @@
 'use client';
 
 import { useEffect, useSyncExternalStore } from 'react';
+import type { RunStage } from '@/lib/alignment/run-state';
 import type { RunModel } from './run-model';
 import { Letters } from './twin-rows';
 import { TwinEyepiece } from './twin-eyepiece';
@@ -9,6 +10,9 @@ import { TwinFinder } from './twin-finder';
 import { TwinMoves } from './twin-moves';
 import { TwinStart } from './twin-start';
 import { useRunSnapshot } from './use-run-lab';
+
+/** Before a star was chosen and after the judgement there is nothing to steer to. */
+const steering: readonly RunStage[] = ['centre-first', 'centre-second', 'check-third'];
 
 /** Letters outlive the table: who looks at the sky in between finds them again. */
 const lettersOf = new WeakMap<RunModel, Letters>();
@@ -42,7 +46,7 @@ export function RunTable({ model }: { model: RunModel }) {
       {loose || stage === 'choose-first' ? <TwinStart model={model} loose={loose} /> : null}
       {loose ? null : (
         <>
-          <TwinMoves model={model} letters={letters} />
+          {steering.includes(stage) ? <TwinMoves model={model} letters={letters} /> : null}
           <TwinEyepiece model={model} letters={letters} />
           <TwinFinder model={model} letters={letters} />
         </>

@@ -7,6 +7,7 @@ import { Select } from '@/components/ui/select';
 import { TextInput } from '@/components/ui/text-input';
 import { numberIn } from './number-in';
 import type { RunModel } from './run-model';
+import { approachInWords } from './run-words';
 import { byBrightness, seenAfterMove, type Letters } from './twin-rows';
 
 const units = [
@@ -43,8 +44,7 @@ export function TwinMoves({ model, letters }: { model: RunModel; letters: Letter
         Move the tube
       </h2>
       <p className="max-w-measure text-sm">
-        Last moves: {finalApproach.azimuth > 0 ? 'right' : 'left'} and{' '}
-        {finalApproach.altitude > 0 ? 'up' : 'down'}, so that the play of the gears is taken up.
+        Last moves: {approachInWords(finalApproach)}, so that the play of the gears is taken up.
         High in the sky the azimuth axis has to turn farther than it looks: twice as far at 60° up.
       </p>
       <div className="grid gap-3 sm:grid-cols-3">

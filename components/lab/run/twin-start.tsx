@@ -7,6 +7,7 @@ import { TextInput } from '@/components/ui/text-input';
 import { wrap360 } from '@/lib/units/angle';
 import { numberIn } from './number-in';
 import type { RunModel } from './run-model';
+import { declinationInWords } from './run-words';
 
 const lowestDeg = -20;
 const highestDeg = 90;
@@ -29,7 +30,7 @@ export function TwinStart({ model, loose }: { model: RunModel; loose: boolean })
       </h2>
       <p className="max-w-measure text-sm">
         Loosen the clutches, hold the tube and set it level, facing true north.{' '}
-        {needleText(declinationDeg)}
+        {declinationInWords(declinationDeg)}
       </p>
       <form
         noValidate
@@ -87,11 +88,4 @@ export function TwinStart({ model, loose }: { model: RunModel; loose: boolean })
       </form>
     </section>
   );
-}
-
-/** What a map of the place says of its needle. */
-function needleText(declinationDeg: number): string {
-  const size = Math.abs(declinationDeg).toFixed(1);
-  if (size === '0.0') return 'By the map of the place the compass needle points to true north.';
-  return `By the map of the place the compass needle points ${size}° ${declinationDeg > 0 ? 'east' : 'west'} of true north.`;
 }
