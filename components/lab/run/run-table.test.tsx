@@ -5,9 +5,14 @@ import { brightnessInWords, positionInWords } from '@/components/sky/position-wo
 import type { RunLog } from '@/lib/alignment/run-log';
 import { runSubmissionSchema } from '@/lib/grading/run-submission';
 import { gradeRun } from '@/lib/grading/grade-run';
-import type { ImageOrientation } from '@/lib/optics/image-orientation';
-import { degreesToRadians } from '@/lib/units/angle';
 import { randomRunNights, type RunNight } from '@/tests/support/run-nights';
+import {
+  axisPerSkyIn,
+  fieldTenthsIn,
+  finderDegreesIn,
+  fistDegreesIn,
+  nearEnough,
+} from '@/tests/support/twin-reading';
 import { runLabVariant } from './run-lab-variant';
 import { RunModel } from './run-model';
 import { RunTable } from './run-table';
@@ -65,60 +70,7 @@ async function moveBy(opened: Opened, axis: 'azimuth' | 'altitude', by: number):
   await opened.user.click(screen.getByText(by < 0 ? less : more, { selector: 'button' }));
 }
 
-const halves = ['half a', 'one', 'one and a half', 'two', 'two and a half', 'three'];
-
-/** "one and a half fists right, half a fist down" → degrees right and up, as it can be read. */
-function degreesIn(text: string): { right: number; up: number } {
-  const part = (more: string, less: string): number => {
-    const found = new RegExp(`(?:^|, )([a-z ]+) fists? (${more}|${less})`).exec(text);
-    if (found === null) return 0;
-    const size = (halves.indexOf(found[1] ?? '') + 1) * 5;
-    return found[2] === more ? size : -size;
-  };
-  return { right: part('right', 'left'), up: part('up', 'down') };
-}
-
-/** "1.5° right, 0.25° down" */
-function finderDegreesIn(text: string): { right: number; up: number } {
-  const part = (more: string, less: string): number => {
-    const found = new RegExp(`([\\d.]+)° (${more}|${less})`).exec(text);
-    return found === null ? 0 : Number(found[1]) * (found[2] === more ? 1 : -1);
-  };
-  return { right: part('right', 'left'), up: part('up', 'down') };
-}
-
-const onSky: Record<ImageOrientation, readonly [right: number, up: number]> = {
-  true: [1, 1],
-  mirrored: [-1, 1],
-  turned: [-1, -1],
-};
-
-/** "towards 4 o’clock, 3 tenths of the way out" → tenths of the radius on the sky, right and up. */
-function tenthsIn(text: string, orientation: ImageOrientation): { right: number; up: number } {
-  const hour = Number(/towards (\d+) o/.exec(text)?.[1] ?? 0);
-  const tenths = text.includes('at the edge')
-    ? 10
-    : text.includes('one tenth')
-      ? 1
-      : Number(/(\d+) tenths/.exec(text)?.[1] ?? 0);
-  const [right, up] = onSky[orientation];
-  const angle = degreesToRadians(hour * 30);
-  return { right: right * tenths * Math.sin(angle), up: up * tenths * Math.cos(angle) };
-}
-
-/** How high the tube stands, as the table tells it: the axis turns farther than it looks. */
-const fistsUp = ['less than half a', 'half a', 'one', 'one and a half', 'two', 'two and a half'];
-const moreFistsUp = ['three', 'four', 'five', 'six', 'seven', 'eight'];
-function heightDeg(): number {
-  const text = screen.getByText(/^The red dot is/).textContent;
-  if (text.includes('almost straight up')) return 82;
-  const said = /The red dot is ([a-z ]+?) fists? up/.exec(text)?.[1] ?? '';
-  const low = fistsUp.indexOf(said);
-  if (low >= 0) return low * 5;
-  const whole = moreFistsUp.findIndex((word) => said.startsWith(word));
-  return (whole + 3) * 10 + (said.endsWith('half a') || said.includes('half') ? 5 : 0);
-}
-const axisPerSky = (): number => 1 / Math.cos(degreesToRadians(Math.min(80, heightDeg())));
+const axisPerSky = (): number => axisPerSkyIn(screen.getByText(/^The red dot is/).textContent);
 
 /** As someone does who knows the sky: the letter of the light where the star is known to stand. */
 function letterOf({ model }: Opened, hip: number): string {
@@ -144,7 +96,7 @@ async function centre(opened: Opened, letter: string): Promise<void> {
     const inFinder = find('In the finder');
     const { right, up } =
       inFinder === undefined
-        ? degreesIn(find('What the eye sees')?.cells[0] ?? '')
+        ? fistDegreesIn(find('What the eye sees')?.cells[0] ?? '')
         : finderDegreesIn(inFinder.cells[0] ?? '');
     await moveBy(opened, 'altitude', up);
     await moveBy(opened, 'azimuth', right * axisPerSky());
@@ -155,8 +107,8 @@ async function centre(opened: Opened, letter: string): Promise<void> {
   const beyond = 10;
   for (let look = 0; look < 8; look += 1) {
     const place = find('In the eyepiece')?.cells[0] ?? '';
-    const { right, up } = tenthsIn(place, orientation);
-    if (look > 0 && (place === 'in the middle' || place.includes('one tenth'))) return;
+    const { right, up } = fieldTenthsIn(place, orientation);
+    if (look > 0 && nearEnough(place)) return;
     await moveBy(opened, 'altitude', (up * radius) / 10 - beyond);
     await moveBy(opened, 'altitude', beyond);
     await moveBy(opened, 'azimuth', ((right * radius) / 10) * axisPerSky() - beyond);
