@@ -28,7 +28,7 @@ export type RunStarResult = {
   /** Where it stood when it was confirmed. */
   azimuthDeg: number;
   altitudeDeg: number;
-  /** The brightest light within the eyepiece's field then; null for an empty field. */
+  /** What was confirmed of the lights in the eyepiece's field (`reallyInField`); null for an empty one. */
   reallyId: SkyObjectId | null;
   reallyName: string | null;
   right: boolean;
