@@ -18,14 +18,25 @@ import { observationsOf } from './observations';
 import { settingsCard } from './settings-card';
 import { landingBeside } from './where-it-lands';
 
-/** Seconds of sky time from the start position: what a practised pair of hands needs. */
-export const timetable = {
+/** When things are done, seconds of sky time from the start position. */
+export type Timetable = {
+  /** When each go-to before the alignment has ended. */
+  goTo: readonly [number, number];
+  confirm: readonly [number, number];
+  /** The first go-to afterwards, and how long after one another they follow. */
+  later: number;
+  betweenLater: number;
+  test: number;
+};
+
+/** What a practised pair of hands needs. */
+export const timetable: Timetable = {
   goTo: [60, 240],
   confirm: [180, 360],
   later: 480,
   betweenLater: 120,
   test: 900,
-} as const;
+};
 
 /** What an evening shows, and where the test slew would land for each star it could be sent to. */
 export type EveningShown = { evidence: Evidence; testSlews: readonly Landing[] };
@@ -43,14 +54,14 @@ const axesAtStart: AxesAt = {
 };
 
 /**
- * Runs an evening through the exact mechanics, at the times of {@link timetable}: two go-tos by the
+ * Runs an evening through the exact mechanics, by default at the times of {@link timetable}: two go-tos by the
  * believed sky, each with a centring, the alignment, then go-tos by whatever model there is. A go-to
  * ends in the final approach direction, so that only centring can carry play.
  *
  * @throws {Error} for a star that is not in the catalogue, or one the tube cannot be turned to.
  */
-export function runEvening(evening: Evening): EveningShown {
-  const { goTo, confirm, later, betweenLater, test } = timetable;
+export function runEvening(evening: Evening, times = timetable): EveningShown {
+  const { goTo, confirm, later, betweenLater, test } = times;
   const skies = skiesOf(evening);
   const ready = disturbedAfter(0, evening, {
     standing: atStart(evening),
@@ -75,8 +86,23 @@ export function runEvening(evening: Evening): EveningShown {
       card: settingsCard(evening.entered),
       observations: observationsOf(evening),
     },
-    testSlews: evening.test.map((target) => landing(skies, done, target, test)),
+    testSlews: evening.test
+      .filter((target) => believedUp(skies, target, test))
+      .map((target) => landing(skies, done, target, test)),
   };
+}
+
+/** No computer drives to where it believes the ground to be. */
+const believedUp = ({ believed }: Skies, target: Target, seconds: number): boolean =>
+  lightAt(believed, target, seconds)[2] > 0;
+
+/** Whether the computer would go to both stars at all: else the evening would not have come about. */
+export function canBeBegun(evening: Evening): boolean {
+  const skies = skiesOf(evening);
+  return (
+    believedUp(skies, evening.first, timetable.goTo[0]) &&
+    believedUp(skies, evening.second, timetable.goTo[1])
+  );
 }
 
 /**

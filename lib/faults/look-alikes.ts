@@ -1,6 +1,6 @@
 import type { AlignmentOutcome, PointingModel } from '../pointing/pointing-model';
 import { radiansToDegrees, wrap180 } from '../units/angle';
-import { runEvening, type EveningShown } from './evening';
+import { canBeBegun, runEvening, type EveningShown } from './evening';
 import type { Landing } from './evidence';
 import type { FaultId } from './fault-ids';
 import { faults } from './faults';
@@ -64,9 +64,10 @@ function landingsApart(
   other: readonly Landing[],
   limit: { right: number; up: number },
 ): boolean {
+  // A star that the computer drives to on one of the two evenings only tells them apart as well.
   if (one.length !== other.length) return true;
-  return one.some((landing, i) => {
-    const also = other[i];
+  return one.some((landing) => {
+    const also = other.find(({ hip }) => hip === landing.hip);
     if (also === undefined) return true;
     const far = readingShare * Math.max(missDeg(landing), missDeg(also));
     return (
@@ -111,7 +112,10 @@ const northReadsDeg = ({ base }: PointingModel): number =>
 
 /** Every form that a fault can take on an evening, with what each would show. */
 export const shownBy = (fault: Fault, evening: Evening, sizes: FaultSizes): EveningShown[] =>
-  fault.forms(evening, sizes).map(runEvening);
+  fault
+    .forms(evening, sizes)
+    .filter(canBeBegun)
+    .map((form) => runEvening(form));
 
 /** How an evening that went wrong compares with what another fault would have shown. */
 export type Comparison = {

@@ -3,7 +3,14 @@ import { runEvening, type EveningShown } from '../faults/evening';
 import type { FaultId } from '../faults/fault-ids';
 import { faultOf } from '../faults/faults';
 import { topics, type Evening } from '../faults/faulty-evening';
-import { cluesBetween, comparisons, type Clue, type Comparison } from '../faults/look-alikes';
+import { observationsOf } from '../faults/observations';
+import {
+  cluesBetween,
+  comparisons,
+  shownBy,
+  type Clue,
+  type Comparison,
+} from '../faults/look-alikes';
 import type { StarCatalogue } from '../sky/catalogue';
 import { drawEvening, inTheirOrder, type DrawnEvening } from './draw-evening';
 import { mostAlike } from './fault-options';
@@ -52,17 +59,18 @@ export function faultCandidate({
 }): FaultCandidate | null {
   const drawn = drawEvening({ random, night, catalogue, kit });
   if (drawn === null) return null;
-  const faultless = runEvening(drawn.evening);
+  const { evening, sizes } = template === 'bystander' ? withAWitness(drawn, fault, random) : drawn;
+  const faultless = runEvening(evening);
   // An evening that goes wrong without a fault would have two.
   if (faultless.evidence.outcome.kind !== 'agree') return null;
   const suits = (shown: EveningShown): boolean => {
     if (template === 'after-the-alignment' && shown.evidence.outcome.kind !== 'agree') return false;
-    const amiss = cluesBetween(drawn.evening, faultless, shown);
+    if (shown.testSlews.length === 0) return false;
+    const amiss = cluesBetween(evening, faultless, shown);
     const isTold = (clue: Clue): boolean => openLooks[template].some((look) => look === clue);
     return amiss.some(isInTheSky) && (template === 'one-slew' || amiss.some(isTold));
   };
-  const { evening, sizes } = template === 'bystander' ? withAWitness(drawn, fault, random) : drawn;
-  const forms = faultOf(fault).forms(evening, sizes).map(runEvening).filter(suits);
+  const forms = shownBy(faultOf(fault), evening, sizes).filter(suits);
   const shown = random.pick(forms);
   if (shown === undefined) return null;
   const compared = comparisons(evening, sizes, shown);
@@ -75,12 +83,10 @@ const isInTheSky = (clue: Clue): boolean => clue !== 'card' && clue !== 'observa
 /** Somebody looked where the fault can be seen, where there is such a place. */
 function withAWitness(drawn: DrawnEvening, fault: FaultId, random: Random): DrawnEvening {
   const { evening, sizes } = drawn;
-  const all = (of: Evening): readonly string[] => {
-    return runEvening({ ...of, noticed: topics }).evidence.observations;
-  };
-  const usual = all(evening);
+  const everything = (of: Evening) => observationsOf({ ...of, noticed: topics });
   const [form] = faultOf(fault).forms(evening, sizes);
-  const unusual = form === undefined ? usual : all(form);
+  const usual = everything(evening);
+  const unusual = form === undefined ? usual : everything(form);
   const telling = topics.filter((_, i) => usual[i] !== unusual[i]);
   const others = random.shuffle(evening.noticed.filter((topic) => !telling.includes(topic)));
   const noticed = inTheirOrder([...telling, ...others.slice(0, random.integer(2, 3))]);

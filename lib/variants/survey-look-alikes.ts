@@ -31,7 +31,7 @@ const sites: readonly (readonly [number, number, string])[] = [
   [-54.8, -68.3, 'America/Argentina/Ushuaia'],
 ];
 
-export type SurveyedKit = RunKit & { telescope: Telescope; eyepiece: Eyepiece };
+type SurveyedKit = RunKit & { telescope: Telescope; eyepiece: Eyepiece };
 
 /** An evening without fault somewhere on Earth in 2025–2028, with either kind of computer. */
 export function anyEvening(
@@ -63,8 +63,8 @@ export function anyEvening(
   return drawEvening({ random, night, catalogue, kit });
 }
 
-/** Two faults, on how many evenings either could have gone wrong, and on how many they were alike. */
-export type LookAlikes = {
+/** Two faults, on how many evenings one of them could be asked about, and on how many they were alike. */
+type LookAlikes = {
   faults: readonly [FaultId, FaultId];
   both: number;
   /** Alike in some form with nobody beside the telescope who noticed anything. */
@@ -75,8 +75,8 @@ export type LookAlikes = {
 
 /**
  * Draws evenings from a seed and compares every form of every fault with every form of every other.
- * Only forms that show in where the telescope goes or in what the computer says take part. The pairs
- * that were ever alike, most often first.
+ * One of the two forms must show in where the telescope goes or in what the computer says: nobody asks
+ * about a fault that does nothing. The pairs that were ever alike, most often first.
  */
 export function surveyLookAlikes(input: {
   seed: string;
@@ -94,15 +94,15 @@ export function surveyLookAlikes(input: {
     const blind = signatures(drawn, []);
     const seen = signatures(drawn, topics);
     eachPair((one, other) => {
-      const [a, b] = [blind.get(one) ?? [], blind.get(other) ?? []];
-      if (a.length === 0 || b.length === 0) return;
+      if (!canBeAsked(blind, one, other)) return;
       const key = `${one} ${other}`;
       const entry = tally.get(key) ?? { faults: [one, other], both: 0, unnoticed: 0, noticed: 0 };
       tally.set(key, entry);
       entry.both++;
-      if (!anyAlike(drawn.evening, a, b)) return;
+      // What bystanders noticed can only tell more apart.
+      if (!areAlike(drawn.evening, blind, one, other)) return;
       entry.unnoticed++;
-      if (anyAlike(drawn.evening, seen.get(one) ?? [], seen.get(other) ?? [])) entry.noticed++;
+      if (areAlike(drawn.evening, seen, one, other)) entry.noticed++;
     });
   }
   const pairs = [...tally.values()]
@@ -111,10 +111,13 @@ export function surveyLookAlikes(input: {
   return { evenings: counted, pairs };
 }
 
-function signatures(
-  { evening, sizes }: DrawnEvening,
-  noticed: Evening['noticed'],
-): Map<FaultId, readonly EveningShown[]> {
+/** What each fault would show in each of its forms, and which of those anybody would ask about. */
+type Signatures = ReadonlyMap<
+  FaultId,
+  { all: readonly EveningShown[]; inTheSky: readonly EveningShown[] }
+>;
+
+function signatures({ evening, sizes }: DrawnEvening, noticed: Evening['noticed']): Signatures {
   const witnessed = { ...evening, noticed };
   const faultless = runEvening(witnessed);
   const showsInTheSky = (shown: EveningShown): boolean =>
@@ -122,16 +125,26 @@ function signatures(
       (clue) => clue !== 'card' && clue !== 'observations',
     );
   return new Map(
-    faults.map((fault) => [fault.id, shownBy(fault, witnessed, sizes).filter(showsInTheSky)]),
+    faults.map((fault) => {
+      const all = shownBy(fault, witnessed, sizes);
+      return [fault.id, { all, inTheSky: all.filter(showsInTheSky) }];
+    }),
   );
 }
 
-const anyAlike = (
-  evening: Evening,
-  some: readonly EveningShown[],
-  others: readonly EveningShown[],
-): boolean =>
-  some.some((one) => others.some((other) => cluesBetween(evening, one, other).length === 0));
+const none = { all: [], inTheSky: [] };
+
+function canBeAsked(signatures: Signatures, one: FaultId, other: FaultId): boolean {
+  const [a, b] = [signatures.get(one) ?? none, signatures.get(other) ?? none];
+  return a.all.length > 0 && b.all.length > 0 && a.inTheSky.length + b.inTheSky.length > 0;
+}
+
+function areAlike(evening: Evening, signatures: Signatures, one: FaultId, other: FaultId): boolean {
+  const [a, b] = [signatures.get(one) ?? none, signatures.get(other) ?? none];
+  const anyAlike = (some: readonly EveningShown[], others: readonly EveningShown[]): boolean =>
+    some.some((x) => others.some((y) => cluesBetween(evening, x, y).length === 0));
+  return anyAlike(a.inTheSky, b.all) || anyAlike(b.inTheSky, a.all);
+}
 
 function eachPair(visit: (one: FaultId, other: FaultId) => void): void {
   faultIds.forEach((one, i) => {
