@@ -24,8 +24,11 @@ const stepsPerArcmin = 100;
  * (5 s, 1.3′), and so little that with any play the fine step is a slow one.
  */
 const leaveArcmin = 3;
-/** A step that is aimed by trying it is as good as it gets after a few tries. */
-const tries = 8;
+/**
+ * A step that is aimed by trying it is as good as it gets after a few tries; through play it feels its
+ * way by what the coarse step left, so 20′ of it take seven more.
+ */
+const tries = 20;
 
 /**
  * Centres a direction that moves with the sky: a coarse step to a little before it, then a

@@ -1,6 +1,7 @@
 import type { AnswerKey, AnswerKeyStar, UnusableReason } from '../pointing/answer-key';
 import type { Scenario } from '../pointing/scenario';
 import type { SkyFrame } from '../sky/sky-frame';
+import { rows } from './table-rows';
 
 const pairsShown = 20;
 
@@ -57,21 +58,6 @@ export function answerKeyTable(scenario: Scenario, frame: SkyFrame, key: AnswerK
     ),
   ];
   return sections.filter((section) => section !== '').join('\n\n');
-}
-
-function rows(head: readonly string[], body: readonly (readonly string[])[]): string {
-  if (body.length === 0) return '';
-  const widths = head.map((cell, i) =>
-    Math.max(cell.length, ...body.map((row) => (row[i] ?? '').length)),
-  );
-  return [head, ...body]
-    .map((row) =>
-      row
-        .map((cell, i) => cell.padEnd(widths[i] ?? 0))
-        .join('  ')
-        .trimEnd(),
-    )
-    .join('\n');
 }
 
 function inWords(reason: UnusableReason): string {

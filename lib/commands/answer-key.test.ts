@@ -71,6 +71,12 @@ describe('npm run answer-key', () => {
     ],
     ['no JSON', '{"place":', ['-'], /is not JSON/],
     ['a file that is not there', '', ['no-such-scenario.json'], /cannot be read/],
+    [
+      'a broken hidden error',
+      JSON.stringify({ ...eveningJson, setup: { coneArcmin: 'much', backlash: 3 } }),
+      ['-', '--run'],
+      /setup\.coneArcmin: is "much", but must be a number\.\n.*setup\.backlash: is not a field/,
+    ],
     ['an unknown option', evening, ['-', '--loud'], /--loud/],
   ])(
     '%s: a message, exit code 2, no stack trace',
@@ -83,6 +89,64 @@ describe('npm run answer-key', () => {
     },
     60_000,
   );
+
+  it('says what a perfect operator gets: all there is on a mount that gets nothing wrong', () => {
+    const { status, stdout, stderr } = run(evening, '-', '--run');
+    expect([status, stderr]).toEqual([0, '']);
+    const { run: made } = z
+      .object({
+        run: z.strictObject({
+          stars: z.tuple([z.number(), z.number()]),
+          outcome: z.strictObject({
+            kind: z.literal('agree'),
+            mismatchArcmin: z.number(),
+            baseTiltDeg: z.number(),
+            altitudeZeroDeg: z.number(),
+          }),
+          hitRate: z.number(),
+          rmsArcmin: z.number(),
+          minutes: z.number().positive(),
+          thirds: z.array(
+            z.strictObject({ hip: z.number(), missArcmin: z.number(), inField: z.literal(true) }),
+          ),
+        }),
+      })
+      .parse(JSON.parse(stdout));
+    // Encoders count by 15″, in each axis at each star: nothing can be truer than that.
+    expect(Math.abs(made.outcome.mismatchArcmin)).toBeLessThan(1);
+    expect(made.outcome.baseTiltDeg * 60).toBeLessThan(1);
+    expect(Math.abs(made.outcome.altitudeZeroDeg) * 60).toBeLessThan(1);
+    expect(made.rmsArcmin).toBeLessThan(1);
+    expect(made.hitRate).toBe(1);
+    expect(made.thirds.length).toBeGreaterThan(0);
+  }, 60_000);
+
+  it('keeps quiet about the hidden errors when it is not asked for a run', () => {
+    const { status, stdout } = run(JSON.stringify({ ...eveningJson, setup: {} }), '-');
+    expect(status).toBe(0);
+    expect(JSON.parse(stdout)).not.toHaveProperty('run');
+  }, 60_000);
+
+  it('says it when nobody can align', () => {
+    const everywhere = { azimuthDeg: 0, altitudeDeg: 90, radiusDeg: 90 };
+    const clouded = JSON.stringify({ ...eveningJson, clouds: [everywhere] });
+    const { status, stdout } = run(clouded, '-', '--run');
+    expect(status).toBe(0);
+    expect(JSON.parse(stdout)).toMatchObject({ run: { stars: null, reason: 'no-usable-pair' } });
+    expect(run(clouded, '-', '--run', '--table').stdout).toMatch(/nobody can align on two stars/);
+  }, 60_000);
+
+  it('takes the example with a set-up, also for people', () => {
+    const { status, stdout } = run(
+      '',
+      'content/scenarios/autumn-evening-run.json',
+      '--run',
+      '--table',
+    );
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/A perfect operator on this mount\n.*Capella/);
+    expect(stdout).toMatch(/in the eyepiece +\d+\.\d %/);
+  }, 60_000);
 
   it('explains itself', () => {
     expect(run('', '--help')).toMatchObject({ status: 0, stderr: '' });

@@ -1,3 +1,4 @@
+import { mountDefaults } from '../alignment/mount-defaults';
 import type { RunKit, RunSetup } from '../alignment/setup';
 import { declinationAt } from '../clock/declination';
 import { rightSettings } from '../clock/entered-settings';
@@ -78,9 +79,7 @@ function drawSetup(random: Random, { scenario, frame }: Night): RunSetup {
     },
     dot: { rightArcmin: 0, upArcmin: 0 },
     backlashArcmin: { azimuth: play, altitude: play },
-    finalApproach: { azimuth: 1, altitude: 1 },
-    encoderStepArcsec: 15,
-    slewDegPerSecond: 3,
+    ...mountDefaults,
     // Beyond the years of the field's models nobody is asked about the needle.
     declinationDeg: declination.ok ? declination.declinationDeg : 0,
     believed: frame,

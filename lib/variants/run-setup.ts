@@ -1,3 +1,4 @@
+import { mountDefaults } from '../alignment/mount-defaults';
 import type { RunSetup } from '../alignment/setup';
 import { dotAtInfinity } from '../finder/dot-residual';
 import type { Scenario } from '../pointing/scenario';
@@ -14,10 +15,8 @@ const placeDeg = 0.1;
 /** No evening is drawn from the far tails: a run is to be learned from, not to be lost. */
 const farthestInDeviations = 2;
 
-// Our own mount, no source: play of a few arcminutes, 15″ a count, 3° a second.
+/** Our own mount, no source. */
 const playArcmin = { least: 1.5, most: 6 };
-const encoderStepArcsec = 15;
-const slewDegPerSecond = 3;
 /** Where the finder stands beside the tube, and how far off the thing was that it was set on. */
 const finderApartMm = 80;
 const finderDistanceM = { nearest: 20, farthest: 300 };
@@ -74,9 +73,7 @@ export function drawRunSetup({
       distanceM,
     }),
     backlashArcmin: { azimuth: play(), altitude: play() },
-    finalApproach: { azimuth: 1, altitude: 1 },
-    encoderStepArcsec,
-    slewDegPerSecond,
+    ...mountDefaults,
     declinationDeg,
     believed: skyFrameAt({ instant: new Date(believedMs), place: believedPlace }),
     disturbances: [],
