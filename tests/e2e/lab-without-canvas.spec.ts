@@ -1,5 +1,6 @@
-import type { Locator, Page } from '@playwright/test';
+import type { Page } from '@playwright/test';
 import { routes } from '../../lib/routes';
+import { press, tabTo, withoutCanvasAndMouse } from '../support/keyboard';
 import { expect, test } from '../support/product';
 import { demoCard, signInAsDemoTeacher, signInWithCard } from '../support/signing-in';
 import {
@@ -10,36 +11,9 @@ import {
   saveDraftAssignment,
 } from '../support/teacher-desk';
 
-// As on a school computer whose browser may not draw in three dimensions.
 test.beforeEach(async ({ context }) => {
-  await context.addInitScript(() => {
-    Object.defineProperty(HTMLCanvasElement.prototype, 'getContext', { value: () => null });
-    // Nothing here may be done with a mouse.
-    for (const kind of ['pointerdown', 'mousedown'])
-      window.addEventListener(
-        kind,
-        () => {
-          throw new Error('a mouse was used');
-        },
-        true,
-      );
-  });
+  await withoutCanvasAndMouse(context);
 });
-
-/** Tab, as often as it takes to reach the control: fails where the keyboard never gets there. */
-async function tabTo(page: Page, control: Locator): Promise<void> {
-  await expect(control).toBeVisible();
-  for (let presses = 0; presses < 60; presses += 1) {
-    if (await control.evaluate((element) => element === document.activeElement)) return;
-    await page.keyboard.press('Tab');
-  }
-  await expect(control, 'is reached with the Tab key').toBeFocused();
-}
-
-async function press(page: Page, name: string | RegExp): Promise<void> {
-  await tabTo(page, page.getByRole('button', { name }));
-  await page.keyboard.press('Enter');
-}
 
 /** One light of the table, by its place in the list, reached with Tab and the arrow keys. */
 async function chooseLight(page: Page, index: number): Promise<string> {
