@@ -25,7 +25,9 @@ export const routes = {
   about: () => '/about',
 
   labs: {
-    /** The visitor's practice; the query holds the round, so that nothing needs to be stored. */
+    all: () => '/labs',
+    /** The visitor's practice of a lab, by its name; the query holds the round: nothing is stored. */
+    one: (lab: string, query?: QueryValues) => withQuery(`/labs/${segment(lab)}`, query),
     pickThePair: (query?: QueryValues) => withQuery('/labs/pick-the-pair', query),
   },
 

@@ -7,7 +7,9 @@ import { Dialog } from '@/components/ui/dialog';
 import { Field } from '@/components/ui/field';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';
+import { Select } from '@/components/ui/select';
 import { TextInput } from '@/components/ui/text-input';
+import { extraTimes, type ExtraTime } from '@/lib/data/extra-time-input';
 import type { Problem, Result } from '@/lib/data/result';
 import type { RosterRow } from '@/lib/data/roster';
 import { routes } from '@/lib/routes';
@@ -16,11 +18,20 @@ export type StudentActions = {
   rename: (studentId: string, name: string) => Promise<Result<null>>;
   remove: (studentId: string) => Promise<Result<null>>;
   allowExtraAttempts: (studentId: string, extra: number) => Promise<Result<null>>;
+  allowExtraTime: (studentId: string, extra: ExtraTime) => Promise<Result<null>>;
 };
 
 const unreachable: Problem = {
   code: 'unreachable',
   message: 'The server did not answer. Nothing has changed; try again.',
+};
+
+const extraTimeText: Readonly<Record<ExtraTime, string>> = {
+  none: 'as the assignment says',
+  '1.25': 'a quarter more',
+  '1.5': 'half as much again',
+  '2': 'twice as much',
+  untimed: 'no limit',
 };
 
 /** What can be done about one student, in one dialog: each with what it means. */
@@ -36,6 +47,7 @@ export function StudentMenu({
   const [open, setOpen] = useState(false);
   const [name, setName] = useState(student.displayName);
   const [extra, setExtra] = useState(String(student.extraAttempts));
+  const [time, setTime] = useState(student.extraTime);
   const [asking, setAsking] = useState(false);
   const [problem, setProblem] = useState<Problem | null>(null);
   const [busy, start] = useTransition();
@@ -58,9 +70,14 @@ export function StudentMenu({
         name === student.displayName ? null : await actions.rename(student.studentId, name);
       if (renamed !== null && !renamed.ok) return renamed;
       const extraAttempts = Number(extra);
-      return extraAttempts === student.extraAttempts
+      const allowed =
+        extraAttempts === student.extraAttempts
+          ? null
+          : await actions.allowExtraAttempts(student.studentId, extraAttempts);
+      if (allowed !== null && !allowed.ok) return allowed;
+      return time === student.extraTime
         ? { ok: true, value: null }
-        : actions.allowExtraAttempts(student.studentId, extraAttempts);
+        : actions.allowExtraTime(student.studentId, time);
     });
   };
   const errorAt = (field: string): string | null =>
@@ -75,6 +92,7 @@ export function StudentMenu({
         setProblem(null);
         setName(student.displayName);
         setExtra(String(student.extraAttempts));
+        setTime(student.extraTime);
       }}
       trigger={
         <Button variant="plain" className="min-h-(--target-small)! px-0! py-0! text-sm!">
@@ -112,6 +130,28 @@ export function StudentMenu({
                 value={extra}
                 onChange={(event) => setExtra(event.target.value)}
               />
+            )}
+          </Field>
+          <Field
+            label="Time, where it counts"
+            hint="Any of these also lets the student pause the sky in a check. It holds for attempts not yet started."
+            error={errorAt('extraTime')}
+          >
+            {(control) => (
+              <Select
+                {...control}
+                className="max-w-64"
+                value={time}
+                onChange={(event) =>
+                  setTime(extraTimes.find((value) => value === event.target.value) ?? 'none')
+                }
+              >
+                {extraTimes.map((value) => (
+                  <option key={value} value={value}>
+                    {extraTimeText[value]}
+                  </option>
+                ))}
+              </Select>
             )}
           </Field>
           <Button type="submit" variant="primary" busy={busy}>

@@ -37,7 +37,7 @@ const linksOf = (nav: ReturnType<typeof show>) =>
 test('a visitor is offered the labs, the lessons and the way in', () => {
   const nav = show({ kind: 'anonymous' });
   expect(linksOf(nav)).toEqual([
-    'Labs /labs/pick-the-pair',
+    'Labs /labs',
     'Lessons /lessons',
     'Sign in /sign-in',
   ]);
@@ -46,7 +46,7 @@ test('a visitor is offered the labs, the lessons and the way in', () => {
 
 test('a student is offered their work and the way out, and no desk', () => {
   const nav = show({ kind: 'student', studentId: 's', classId: 'c', displayName: 'Merlin' });
-  expect(linksOf(nav)).toEqual(['My work /my', 'Labs /labs/pick-the-pair', 'Lessons /lessons']);
+  expect(linksOf(nav)).toEqual(['My work /my', 'Labs /labs', 'Lessons /lessons']);
   expect(nav.getByRole('button', { name: 'Sign out' })).toBeTruthy();
 });
 
@@ -54,7 +54,7 @@ test('a teacher is offered the desk, the account and the way out', () => {
   const nav = show({ kind: 'teacher', teacherId: 't', displayName: 'Ms Wren' });
   expect(linksOf(nav)).toEqual([
     'Desk /desk',
-    'Labs /labs/pick-the-pair',
+    'Labs /labs',
     'Lessons /lessons',
     'Account /desk/account',
   ]);

@@ -78,7 +78,7 @@ function ViewerLinks({ viewer, signOut }: { viewer: Viewer; signOut: () => Promi
   const shared = (
     <>
       <li>
-        <NavLink href={routes.labs.pickThePair()} section="/labs">
+        <NavLink href={routes.labs.all()} section="/labs">
           Labs
         </NavLink>
       </li>

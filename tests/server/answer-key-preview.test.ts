@@ -8,6 +8,7 @@ import type { PairSubmission } from '@/lib/grading/pair-submission';
 import { storedAnswerKey } from '@/lib/pointing/stored-answer-key';
 import { generatePairVariant } from '@/lib/variants/generate-pair-variant';
 import { pairTemplates, type PairTemplate } from '@/lib/variants/pair-variant';
+import { everyFaultTemplate, everyRunTemplate, faultTask, runTask } from '../support/lab-work';
 import { useSchoolDatabase } from '../support/school-database';
 import { assignmentInput, makeSchool, monday, valueOf, type School } from '../support/school';
 
@@ -86,6 +87,36 @@ describe('the sample pair of a kind of task', () => {
       expect(shown).toHaveLength(4);
       if (template === 'none-usable') expect(shown).not.toContain(true);
       else expect(shown).toContain(true);
+    }
+  });
+});
+
+describe('a preview of the other labs', () => {
+  const previewOf = async (task: object) => {
+    const input = { ...assignmentInput(), ...task };
+    const made = valueOf(await createAssignment(school.owner, school.classId, input, monday));
+    return previewAnswerKey(school.owner, made.assignmentId);
+  };
+
+  test('tells what a perfect operator would get in each kind of run', async () => {
+    const preview = await previewOf({ ...runTask, templates: everyRunTemplate });
+    if (preview?.lab !== 'alignment-run') throw new Error('a preview of another lab');
+    expect(preview.key.pairs.length).toBeGreaterThan(0);
+    expect(preview.variants.map(({ template }) => template)).toEqual(everyRunTemplate);
+    for (const { sample } of preview.variants) {
+      expect(sample?.total).toBeGreaterThan(99);
+      expect(sample?.outcome?.kind).toBe('agree');
+      expect(sample?.names).toHaveLength(2);
+    }
+  });
+
+  test('tells the fault behind each kind of evidence, its look-alikes and its cure', async () => {
+    const preview = await previewOf({ ...faultTask, templates: everyFaultTemplate });
+    if (preview?.lab !== 'what-went-wrong') throw new Error('a preview of another lab');
+    expect(preview.variants.map(({ template }) => template)).toEqual(everyFaultTemplate);
+    for (const { sample } of preview.variants) {
+      expect(sample.alike).toContain(sample.fault);
+      expect(sample.cures[sample.fault]?.length).toBeGreaterThan(0);
     }
   });
 });

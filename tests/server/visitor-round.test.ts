@@ -1,4 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { perfectLog } from '@/lib/alignment/perfect-operator';
+import { loadCatalogue } from '@/lib/content/sky-catalogue';
 import { db } from '@/lib/data/db';
 import { tonightAt, defaultPlace } from '@/lib/data/default-evening';
 import { gradeVisitorRound, makeVisitorRound, type VisitorRound } from '@/lib/data/practice-round';
@@ -73,4 +75,56 @@ describe('tonight', () => {
     };
     expect(tonightAt(far, new Date('2026-06-21T10:00:00Z'))).toBe('2026-06-21T22:00');
   });
+});
+
+test('the rounds of the other labs are made again from their addresses too, on any day', async () => {
+  const again = async <V>(lab: Parameters<typeof makeVisitorRound<V>>[0]) => {
+    const made = valueOf(await makeVisitorRound(lab, { seed: 'a seed' }, monday));
+    const { seed, kitId, siteId, placeId, localTime } = made;
+    const address = { seed, kitId, siteId, placeId, localTime };
+    const later = at('2027-06-01T12:00:00Z');
+    expect(valueOf(await makeVisitorRound(lab, address, later))).toEqual(made);
+    return made.variant;
+  };
+  expect((await again(labTasks['alignment-run'])).lab).toBe('alignment-run');
+  expect((await again(labTasks['what-went-wrong'])).lab).toBe('what-went-wrong');
+});
+
+test('a run is marked by doing it again on the round made again, with leave to pause', async () => {
+  const run = labTasks['alignment-run'];
+  const made = valueOf(await makeVisitorRound(run, { seed: 'steady' }, monday));
+  expect(made.variant).toMatchObject({ mayPause: true, minutesAllowed: null });
+  const log = perfectLog({ ...made.variant, catalogue: loadCatalogue() });
+  const { seed, kitId, siteId, placeId, localTime } = made;
+  const address = { seed, kitId, siteId, placeId, localTime };
+  const result = valueOf(await gradeVisitorRound(run, address, { log }));
+  expect(result.total).toBeGreaterThan(99);
+  const moved = log.map((action) =>
+    action.do === 'this-is-the-star'
+      ? { ...action, readings: { ...action.readings, altitudeDeg: 12 } }
+      : action,
+  );
+  expect(codeOf(await gradeVisitorRound(run, address, { log: moved }))).toBe('does-not-add-up');
+  expect(codeOf(await gradeVisitorRound(run, address, { log: [], total: 100 }))).toBe('bad-input');
+  expect(await db().attempt.count()).toBe(0);
+});
+
+test('a fault is marked on the evening made again; what was not offered is refused', async () => {
+  const fault = labTasks['what-went-wrong'];
+  const made = valueOf(await makeVisitorRound(fault, { seed: 'a slip' }, monday));
+  const { seed, kitId, siteId, placeId, localTime, variant } = made;
+  const address = { seed, kitId, siteId, placeId, localTime };
+  const [cure] = variant.cures;
+  const answers = await Promise.all(
+    variant.faults.map(async (named) => {
+      const sent = { looked: [], testSlew: null, fault: named, cure };
+      return valueOf(await gradeVisitorRound(fault, address, sent));
+    }),
+  );
+  const right = answers.filter(({ criteria }) => criteria[0]?.earned === criteria[0]?.possible);
+  expect(right.map(({ named }) => named).toSorted()).toEqual(
+    variant.faults.filter((one) => answers[0]?.alike.includes(one)).toSorted(),
+  );
+  const stranger = { looked: [], testSlew: 1, fault: variant.faults[0], cure };
+  expect(codeOf(await gradeVisitorRound(fault, address, stranger))).toBe('not-offered');
 });

@@ -1,11 +1,22 @@
 import type { Metadata } from 'next';
+import { labText } from '@/components/grading/template-text';
 import { LinkButton } from '@/components/ui/link-button';
 import { PageHeader } from '@/components/ui/page-header';
 import { Panel } from '@/components/ui/panel';
 import { SunCaution } from '@/components/ui/sun-caution';
 import { routes } from '@/lib/routes';
+import { labs, type Lab } from '@/lib/variants/labs';
 
 export const metadata: Metadata = { title: 'Labs' };
+
+const whatItIs: Readonly<Record<Lab, string>> = {
+  'pick-the-pair':
+    'Under the real sky of your place and date, find two alignment stars that would make a telescope point well, and see how many of 100 targets would then be in the eyepiece. About ten minutes a round.',
+  'alignment-run':
+    'Steer a simulated mount through the whole alignment: find each star, centre it in the eyepiece, confirm it, and judge what the mount makes of the two. About twenty minutes a round.',
+  'what-went-wrong':
+    'Read what a faulty evening shows, look up what else you need, and name the fault and its cure. About ten minutes a round.',
+};
 
 /** The labs that are open. */
 export default function LabsPage() {
@@ -16,20 +27,19 @@ export default function LabsPage() {
         lead="Practise a skill of the evening as often as you like. You need no account, and nothing about you is kept."
       />
       <div className="space-y-6">
-        <Panel
-          title="Pick the pair"
-          actions={
-            <LinkButton href={routes.labs.pickThePair()} variant="primary">
-              Open the lab
-            </LinkButton>
-          }
-        >
-          <p className="max-w-measure">
-            Under the real sky of your place and date, find two alignment stars that would make a
-            telescope point well, and see how many of 100 targets would then be in the eyepiece.
-            About ten minutes a round.
-          </p>
-        </Panel>
+        {labs.map((lab) => (
+          <Panel
+            key={lab}
+            title={labText[lab].name}
+            actions={
+              <LinkButton href={routes.labs.one(lab)} variant="primary">
+                Open the lab<span className="sr-only">: {labText[lab].name}</span>
+              </LinkButton>
+            }
+          >
+            <p className="max-w-measure">{whatItIs[lab]}</p>
+          </Panel>
+        ))}
         <SunCaution />
       </div>
     </>

@@ -4,7 +4,13 @@ import { revalidatePath } from 'next/cache';
 import { z } from 'zod';
 import { getViewer } from '@/lib/auth/session';
 import { failure, type Result } from '@/lib/data/result';
-import { addStudents, removeStudent, renameStudent, setExtraAttempts } from '@/lib/data/roster';
+import {
+  addStudents,
+  removeStudent,
+  renameStudent,
+  setExtraAttempts,
+  setExtraTime,
+} from '@/lib/data/roster';
 import { routes } from '@/lib/routes';
 
 const idSchema = z.string().min(1).max(100);
@@ -45,6 +51,18 @@ export async function allowExtraAttempts(
   const parsed = z.tuple([idSchema, z.number()]).safeParse([studentId, extra]);
   if (!parsed.success) return incomplete();
   const allowed = await setExtraAttempts(await getViewer(), ...parsed.data);
+  if (allowed.ok) revalidatePath(routes.teacher.classRoster(classId));
+  return allowed;
+}
+
+export async function allowExtraTime(
+  classId: string,
+  studentId: string,
+  extraTime: string,
+): Promise<Result<null>> {
+  const parsed = idSchema.safeParse(studentId);
+  if (!parsed.success) return incomplete();
+  const allowed = await setExtraTime(await getViewer(), parsed.data, extraTime);
   if (allowed.ok) revalidatePath(routes.teacher.classRoster(classId));
   return allowed;
 }

@@ -7,7 +7,7 @@ import { Panel } from '@/components/ui/panel';
 import { listRoster } from '@/lib/data/roster';
 import { routes } from '@/lib/routes';
 import { classOf } from '../class-of';
-import { addToRoster, allowExtraAttempts, remove, rename } from './actions';
+import { addToRoster, allowExtraAttempts, allowExtraTime, remove, rename } from './actions';
 
 export const metadata: Metadata = { title: 'Roster' };
 
@@ -40,6 +40,7 @@ export default async function RosterPage({ params }: { params: Promise<{ classId
                   rename: rename.bind(null, details.id),
                   remove: remove.bind(null, details.id),
                   allowExtraAttempts: allowExtraAttempts.bind(null, details.id),
+                  allowExtraTime: allowExtraTime.bind(null, details.id),
                 }
               : null
           }

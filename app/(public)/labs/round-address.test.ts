@@ -9,8 +9,10 @@ test('an address read back is the same round', () => {
     placeId: 4119617,
     localTime: '2026-12-05T19:30',
   };
-  const query = Object.fromEntries(new URL(roundAddress(round), 'http://localhost').searchParams);
+  const address = new URL(roundAddress('what-went-wrong', round), 'http://localhost');
+  const query = Object.fromEntries(address.searchParams);
   expect(readRoundAddress(query)).toEqual(round);
+  expect(address.pathname).toBe('/labs/what-went-wrong');
 });
 
 test('empty fields of the form count as not given', () => {

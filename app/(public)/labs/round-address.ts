@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { routes } from '@/lib/routes';
+import type { Lab } from '@/lib/variants/labs';
 
 const first = z.union([z.string(), z.array(z.string()).transform((values) => values[0])]);
 const filled = first
@@ -33,14 +34,17 @@ export function readRoundAddress(
 }
 
 /** The address under which the same round can be made again. */
-export const roundAddress = (round: {
-  seed: string;
-  kitId: string;
-  siteId: string;
-  placeId: number;
-  localTime: string;
-}): string =>
-  routes.labs.pickThePair({
+export const roundAddress = (
+  lab: Lab,
+  round: {
+    seed: string;
+    kitId: string;
+    siteId: string;
+    placeId: number;
+    localTime: string;
+  },
+): string =>
+  routes.labs.one(lab, {
     seed: round.seed,
     kit: round.kitId,
     site: round.siteId,
