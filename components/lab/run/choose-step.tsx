@@ -20,12 +20,18 @@ type ChooseStepProps = {
 /** Which star: proposed, given, or named to the mount from its own list. */
 export function ChooseStep({ model, picked, inTable }: ChooseStepProps) {
   const { stage, proposedHip } = useRunSnapshot(model);
-  const { template, givenHip, proposals } = model.variant;
+  const { givenHip, proposals } = model.variant;
   const given = stage === 'choose-first' ? givenHip : null;
   const asked = proposedHip ?? given;
   return (
     <section aria-label="Which star" className="space-y-3">
-      <p>{choosingTask[template]}</p>
+      <p>
+        {proposedHip !== null
+          ? choosingTask.proposed
+          : given !== null
+            ? choosingTask.given
+            : choosingTask.own}
+      </p>
       {asked === null ? (
         <>
           {proposals === null ? null : (

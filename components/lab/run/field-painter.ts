@@ -97,7 +97,7 @@ export class FieldPainter {
       const y = -(field.upArcmin[n] ?? 0) * this.upward * scale;
       const spare = faintest - (field.seenAs[n] ?? 0);
       const pointPx =
-        this.kind === 'finder' ? 1.2 + 1.3 * spare ** 1.25 : 0.9 + 0.42 * spare ** 1.45;
+        this.kind === 'finder' ? 1.9 + 1.4 * spare ** 1.2 : 0.9 + 0.42 * spare ** 1.45;
       const tint = spriteFor(field.colourIndex[n] ?? 0.4);
       const sharpPx = pointPx * 1.25;
       if (blurPx < pointPx * 0.6) {
@@ -155,9 +155,9 @@ export class FieldPainter {
 }
 
 function redDot(pen: CanvasRenderingContext2D, sizePx: number): void {
-  const radius = Math.max(3, sizePx * 0.007);
-  pen.fillStyle = 'rgba(255, 70, 50, 0.22)';
-  circle(pen, radius * 2.6);
+  const radius = Math.max(2.2, sizePx * 0.0042);
+  pen.fillStyle = 'rgba(255, 70, 50, 0.16)';
+  circle(pen, radius * 3.4);
   pen.fill();
   pen.fillStyle = '#ff4a36';
   circle(pen, radius);

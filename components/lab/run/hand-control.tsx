@@ -4,6 +4,7 @@ import { Button } from '@/components/ui/button';
 import { FocusKnob } from './focus-knob';
 import { RockerCross } from './rocker-cross';
 import type { RunModel } from './run-model';
+import { JudgeButtons } from './judge-buttons';
 import { StepMoves } from './step-moves';
 import { useRunSnapshot } from './use-run-lab';
 
@@ -11,10 +12,12 @@ type HandControlProps = {
   model: RunModel;
   /** The table has its own moves. */
   inTable: boolean;
+  /** Before it ends the run it is read once more. */
+  onJudge: (trust: boolean) => void;
 };
 
 /** What one holds in the hand: the two strips, the knob, and what is said when the star is there. */
-export function HandControl({ model, inTable }: HandControlProps) {
+export function HandControl({ model, inTable, onJudge }: HandControlProps) {
   const { stage, moving, rockers, paused } = useRunSnapshot(model);
   const centring = stage === 'centre-first' || stage === 'centre-second';
   return (
@@ -24,7 +27,7 @@ export function HandControl({ model, inTable }: HandControlProps) {
     >
       <div className="flex items-center gap-3 lg:gap-4">
         {inTable ? null : (
-          <div className="size-36 shrink-0 lg:size-44">
+          <div className="size-36 shrink-0 lg:size-42">
             <RockerCross
               rockers={rockers}
               disabled={moving || paused}
@@ -34,12 +37,12 @@ export function HandControl({ model, inTable }: HandControlProps) {
             />
           </div>
         )}
-        <div className="grid min-w-0 flex-1 gap-2">
+        <div className="grid min-w-0 flex-1 grid-cols-[minmax(0,1fr)] gap-2">
           {centring ? (
             <Button
               variant="primary"
               size="large"
-              className="px-2"
+              className="px-2 text-base lg:px-1"
               disabled={moving}
               onClick={() => {
                 model.confirm();
@@ -64,6 +67,9 @@ export function HandControl({ model, inTable }: HandControlProps) {
             >
               Another star
             </Button>
+          ) : null}
+          {stage === 'check-third' && !moving ? (
+            <JudgeButtons onJudge={onJudge} className="text-base lg:px-1" />
           ) : null}
           {inTable ? null : <FocusKnob model={model} />}
         </div>

@@ -15,7 +15,8 @@ export function PlanDrawing({ bearingDeg }: { bearingDeg: number }) {
           />
           {angle % 30 === 0 && angle !== 0 ? (
             <text
-              y="-134"
+              transform={`translate(0 -138) rotate(${String(-angle)})`}
+              dominantBaseline="central"
               textAnchor="middle"
               fontSize="11"
               fill="var(--on-sky-soft)"
@@ -37,14 +38,6 @@ export function PlanDrawing({ bearingDeg }: { bearingDeg: number }) {
           strokeWidth="1"
         />
       ))}
-      {/* The needle: it points along the magnetic field, whatever is turned. */}
-      <g>
-        <path d="M0 -112 L6 0 H-6 Z" fill="var(--sky-lamp)" />
-        <path d="M0 112 L6 0 H-6 Z" fill="none" stroke="var(--on-sky-soft)" strokeWidth="1.4" />
-        <text y="-137" textAnchor="middle" fontSize="13" fontWeight="700" fill="var(--sky-lamp)">
-          needle
-        </text>
-      </g>
       <g transform={`rotate(${String(bearingDeg)})`}>
         <rect
           x="-17"
@@ -90,6 +83,18 @@ export function PlanDrawing({ bearingDeg }: { bearingDeg: number }) {
         <path d="M0 -92 V-126" stroke="var(--on-sky)" strokeWidth="2" strokeDasharray="3 4" />
         <path d="M-6 -118 L0 -128 L6 -118" fill="none" stroke="var(--on-sky)" strokeWidth="2.4" />
       </g>
+      {/* The needle: it points along the magnetic field, whatever is turned. */}
+      <path d="M0 -112 L5 -8 H-5 Z" fill="var(--sky-lamp)" stroke="var(--land-near)" />
+      <path
+        d="M0 112 L5 8 H-5 Z"
+        fill="var(--land)"
+        stroke="var(--on-sky-soft)"
+        strokeWidth="1.4"
+      />
+      <circle r="9" fill="var(--land)" stroke="var(--sky-lamp)" strokeWidth="1.6" />
+      <text y="-137" textAnchor="middle" fontSize="13" fontWeight="700" fill="var(--sky-lamp)">
+        needle
+      </text>
     </svg>
   );
 }

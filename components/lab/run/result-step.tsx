@@ -3,6 +3,7 @@
 import { Button } from '@/components/ui/button';
 import { Notice } from '@/components/ui/notice';
 import { NamedStar } from './choose-step';
+import { JudgeButtons } from './judge-buttons';
 import type { RunModel } from './run-model';
 import { outcomeInWords } from './run-words';
 import { useRunSnapshot } from './use-run-lab';
@@ -49,24 +50,11 @@ export function ResultStep({ model, onJudge }: ResultStepProps) {
       </details>
       <div className="space-y-2 border-t border-line pt-3">
         <p className="font-semibold">Would you observe with this alignment?</p>
-        <div className="grid grid-cols-2 gap-2">
-          <Button
-            disabled={moving}
-            onClick={() => {
-              onJudge(true);
-            }}
-          >
-            I trust it
-          </Button>
-          <Button
-            disabled={moving}
-            onClick={() => {
-              onJudge(false);
-            }}
-          >
-            I do not trust it
-          </Button>
-        </div>
+        {stage === 'result' ? (
+          <div className="grid grid-cols-2 gap-2">
+            <JudgeButtons onJudge={onJudge} />
+          </div>
+        ) : null}
       </div>
     </section>
   );

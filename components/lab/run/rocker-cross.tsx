@@ -6,8 +6,10 @@ import { rockerPlace, rockerStep, rockerSteps } from './rocker-speed';
 
 /** Half the length of a strip, in the drawing's own units. */
 const half = 100;
-const halfWidth = 27;
+const halfWidth = 28;
 const steps = Array.from({ length: rockerSteps }, (_, index) => index + 1);
+
+const stripPath = `M${String(-half)} -15 L-82 ${String(-halfWidth)} H82 L${String(half)} -15 V15 L82 ${String(halfWidth)} H-82 L${String(-half)} 15 Z`;
 
 type Rockers = Readonly<{ azimuth: number; altitude: number }>;
 
@@ -99,7 +101,7 @@ function Strip({ step }: { step: number }) {
   return (
     <>
       <path
-        d={`M${String(-half)} 0 L-72 ${String(-halfWidth)} H72 L${String(half)} 0 L72 ${String(halfWidth)} H-72 Z`}
+        d={stripPath}
         fill="var(--sunken)"
         stroke="var(--strong)"
         strokeWidth="1.6"
@@ -108,7 +110,7 @@ function Strip({ step }: { step: number }) {
       {[-1, 1].map((side) =>
         steps.map((mark) => {
           const x = side * rockerPlace(mark) * half;
-          const tall = 3 + mark * 2.6 * (mark > 4 ? 0.72 : 1);
+          const tall = 2.5 + mark * 2.7;
           const inUse = Math.sign(step) === side && Math.abs(step) >= mark;
           return (
             <path

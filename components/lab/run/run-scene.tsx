@@ -9,7 +9,7 @@ import type { RunModel } from './run-model';
 import { angleInWords } from './run-words';
 import { finderRadiusDeg } from './run-sky-lists';
 import { SceneToggle } from './scene-toggle';
-import { nextView, towardsView, viewAtStage, type SceneView } from './scene-view';
+import { nextView, shortly, towardsView, viewAtStage, type SceneView } from './scene-view';
 import { StartBench } from './start-bench';
 import type { StartChoice } from './start-choice';
 import { useSteeringKeys } from './steering-keys';
@@ -78,7 +78,7 @@ export function RunScene(props: RunSceneProps) {
             onPress={() => {
               setShowRing(!showRing);
             }}
-            label="Ring"
+            label="Middle ring"
           />
         </div>
       ) : null}
@@ -87,10 +87,12 @@ export function RunScene(props: RunSceneProps) {
         onClick={() => {
           setWanted(next);
         }}
-        className="absolute start-3 bottom-15 flex min-h-14 items-center gap-3 rounded-md border border-sky-line bg-land-near/85 ps-4 pe-5 text-base font-semibold text-on-sky hover:border-sky-lamp hover:text-sky-lamp lg:bottom-3"
+        aria-label={towardsView[next]}
+        className="absolute start-3 bottom-16 flex min-h-14 items-center gap-3 rounded-md border border-sky-line bg-land-near/85 ps-4 pe-5 text-base font-semibold text-on-sky hover:border-sky-lamp hover:text-sky-lamp lg:bottom-3"
       >
         <Icon aria-hidden="true" className="size-6 shrink-0" />
-        {towardsView[next]}
+        <span className="lg:hidden">{shortly[next]}</span>
+        <span className="hidden lg:inline">{towardsView[next]}</span>
       </button>
     </div>
   );

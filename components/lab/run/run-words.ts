@@ -1,6 +1,5 @@
 import type { RunRefusal, RunStage, RunView } from '@/lib/alignment/run-state';
 import type { AlignmentOutcome } from '@/lib/pointing/pointing-model';
-import type { RunTemplate } from '@/lib/variants/run-variant';
 
 /** Why something was not done, and what can be done instead. */
 export function refusalInWords(refusal: RunRefusal, nameOf: (hip: number) => string): string {
@@ -52,14 +51,13 @@ export const stageSteps: readonly { label: string; stages: readonly RunStage[] }
 export const centringTask =
   'The mount has stopped where it believes the star is. Find the star: bring it to the dot by eye, then look through the finder, then into the eyepiece. Bring it to the middle and press “This is the star”.';
 
-export const choosingTask: Readonly<Record<RunTemplate, string>> = {
-  'own-choice': 'Pick a star in the sky that you know. Then tell the mount its name.',
-  'first-given': 'The first star is given. The second is your choice.',
-  'mount-proposes': 'The mount proposes a star. Drive there, or ask for another one.',
-  'in-the-way':
+/** What is asked of the learner, by whose choice the star is. */
+export const choosingTask = {
+  own: 'Pick a star in the sky that you know. Then tell the mount its name.',
+  given: 'This star is given. The next one is your choice.',
+  proposed:
     'The mount proposes a star. It knows nothing of trees, roofs and clouds: ask for another one when something is in the way.',
-  decoy: 'Pick a star in the sky that you know. Then tell the mount its name.',
-};
+} as const;
 
 /** "3.2°" from one degree up, else "4′"; below a minute "0.4′". */
 export function angleInWords(arcmin: number): string {
@@ -83,7 +81,7 @@ export function outcomeInWords(
     case 'agree':
       return {
         tone: 'good',
-        title: `These two agree to ${angleInWords(outcome.mismatchArcmin)}`,
+        title: `These two agree to ${Math.abs(outcome.mismatchArcmin) < 1 ? '1′ or better' : angleInWords(outcome.mismatchArcmin)}`,
         text: `${
           computer === 'solved-zero'
             ? `This mount worked out from them that its tube stood ${angleInWords(outcome.model.altitudeZeroDeg * 60)} off level at the start. With that left open, two stars almost always agree: only a third one can tell.`

@@ -20,6 +20,7 @@ import { RunPanel } from './run-panel';
 import { RunScene } from './run-scene';
 import { stageTitles } from './run-words';
 import { useStartChoice } from './start-choice';
+import { StartControl } from './start-step';
 import { useRunSaving } from './use-run-saving';
 import { useRunSnapshot, useRunTime } from './use-run-lab';
 
@@ -106,7 +107,14 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
           }}
         />
       }
-      notice={drawable ? null : <p className="bg-caution-soft px-4 py-2 text-sm">{noWebgl}</p>}
+      notice={
+        <>
+          {drawable ? null : <p className="bg-caution-soft px-4 py-2 text-sm">{noWebgl}</p>}
+          <div className="border-b border-line bg-panel px-4 py-1">
+            <StatusLine>{[said, saveText].filter((text) => text !== '').join(' ')}</StatusLine>
+          </div>
+        </>
+      }
       scene={
         inTable ? (
           <div className="size-full overflow-y-auto pb-16 lg:pb-0">
@@ -134,7 +142,13 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
           />
         )
       }
-      controls={steering ? <HandControl model={model} inTable={inTable} /> : undefined}
+      controls={
+        steering ? (
+          <HandControl model={model} inTable={inTable} onJudge={setJudgement} />
+        ) : stage === 'start-position' && !inTable ? (
+          <StartControl model={model} start={start} />
+        ) : undefined
+      }
       summary={summary}
       sheetOpen={sheetOpen}
       onSheetOpen={setSheetOpen}
@@ -161,9 +175,6 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
               />
             }
           />
-          <StatusLine className="mt-3">
-            {[said, saveText].filter((text) => text !== '').join(' ')}
-          </StatusLine>
         </>
       }
     />

@@ -24,6 +24,14 @@ export const towardsView: Readonly<Record<SceneView, string>> = {
   eyepiece: 'Look into the eyepiece',
 };
 
+/** The same where there is little room; each is a word of the longer one. */
+export const shortly: Readonly<Record<SceneView, string>> = {
+  bench: 'Tube',
+  eye: 'Sky',
+  finder: 'Finder',
+  eyepiece: 'Eyepiece',
+};
+
 /** Where a stage begins: the tube to be set, or the sky to be looked at. */
 export const viewAtStage = (wanted: SceneView, stage: RunStage): SceneView => {
   if (stage === 'start-position') return wanted === 'eye' ? 'eye' : 'bench';

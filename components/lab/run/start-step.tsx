@@ -5,10 +5,10 @@ import type { RunModel } from './run-model';
 import { declinationInWords } from './run-words';
 import type { StartChoice } from './start-choice';
 
-type StartStepProps = { model: RunModel; start: StartChoice; inTable: boolean };
+type StartProps = { model: RunModel; start: StartChoice };
 
 /** Turn the tube to true north and level it; then lock the clutches. */
-export function StartStep({ model, start, inTable }: StartStepProps) {
+export function StartStep({ model, start, inTable }: StartProps & { inTable: boolean }) {
   return (
     <section aria-label="Start position" className="space-y-3">
       <p>
@@ -25,18 +25,29 @@ export function StartStep({ model, start, inTable }: StartStepProps) {
           <p className="text-sm text-soft">
             The tube faces {Math.round(start.bearingDeg) % 360}° on the compass.
           </p>
-          <Button
-            variant="primary"
-            size="large"
-            className="w-full"
-            onClick={() => {
-              model.setStart(start.azimuthDeg, start.altitudeDeg);
-            }}
-          >
-            Lock the clutches
-          </Button>
         </>
       )}
+    </section>
+  );
+}
+
+/** What ends the step, always in reach. */
+export function StartControl({ model, start }: StartProps) {
+  return (
+    <section
+      aria-label="Clutches"
+      className="border-t-2 border-strong bg-panel px-3 py-2.5 lg:border-s-2 lg:px-5 lg:py-4"
+    >
+      <Button
+        variant="primary"
+        size="large"
+        className="w-full"
+        onClick={() => {
+          model.setStart(start.azimuthDeg, start.altitudeDeg);
+        }}
+      >
+        Lock the clutches
+      </Button>
     </section>
   );
 }
