@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { cleanup, render, screen, within } from '@testing-library/react';
+import { renderToString } from 'react-dom/server';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { emptyFaultDraft } from '@/lib/grading/fault-submission';
@@ -132,6 +133,29 @@ test('without a server to save to, a reload in the same tab goes on where it was
   open({ mode: 'practice', attemptKey: 'kept' });
   expect(screen.getByText('Entered at the start')).toBeTruthy();
   expect(screen.getByText('You named: The date.')).toBeTruthy();
+});
+
+test('a page made without the tab’s draft takes it up in the browser without a word of complaint', async () => {
+  const complained = vi.spyOn(console, 'error');
+  const first = open({ mode: 'practice', attemptKey: 'again' });
+  await first.user.click(screen.getByRole('button', { name: /Look at it: The settings card/ }));
+  cleanup();
+  const lab = (
+    <FaultLab
+      variant={variant}
+      mode="practice"
+      attemptKey="again"
+      draft={emptyFaultDraft}
+      onSubmit={first.onSubmit}
+    />
+  );
+  const container = document.createElement('div');
+  document.body.append(container);
+  container.innerHTML = renderToString(lab);
+  expect(within(container).getByRole('status').textContent).toMatch(/laid out/);
+  render(lab, { container, hydrate: true });
+  expect(screen.getByText('Entered at the start')).toBeTruthy();
+  expect(complained).not.toHaveBeenCalled();
 });
 
 test('a draft that the server kept opens at its review', () => {

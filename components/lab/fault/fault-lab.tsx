@@ -24,6 +24,23 @@ const summaries: Readonly<Record<FaultStep, string>> = {
 
 /** "What went wrong?": the evidence on the bench, and beside it the fault and its cure to be named. */
 export function FaultLab(props: FaultLabProps) {
+  // This tab may keep a newer draft than the server's page was made with: the bench waits to see.
+  const inBrowser = useSyncExternalStore(
+    noSubscription,
+    () => true,
+    () => false,
+  );
+  if (inBrowser) return <FaultBench {...props} />;
+  return (
+    <div className="on-sky grid h-[calc(100dvh-7rem)] min-h-[26rem] place-items-center p-6">
+      <p role="status">The evidence is being laid out …</p>
+    </div>
+  );
+}
+
+const noSubscription = (): (() => void) => () => undefined;
+
+function FaultBench(props: FaultLabProps) {
   const { variant, mode, attemptKey } = props;
   const nextSequence = props.nextSequence ?? 1;
   const saving = useDraftSaving({
