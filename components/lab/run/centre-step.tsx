@@ -25,6 +25,9 @@ export function CentreStep({ model }: { model: RunModel }) {
         <dt className="text-soft">Last moves</dt>
         <dd>to the {approachInWords(setup.finalApproach)}</dd>
       </dl>
+      <p className="text-sm text-soft">
+        The faintest stars in the eyepiece are invented: they show how the tube moves.
+      </p>
     </section>
   );
 }

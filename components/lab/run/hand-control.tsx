@@ -5,6 +5,7 @@ import { FocusKnob } from './focus-knob';
 import { RockerCross } from './rocker-cross';
 import type { RunModel } from './run-model';
 import { JudgeButtons } from './judge-buttons';
+import { judgingQuestion } from './run-words';
 import { StepMoves } from './step-moves';
 import { useRunSnapshot } from './use-run-lab';
 
@@ -69,7 +70,10 @@ export function HandControl({ model, inTable, onJudge }: HandControlProps) {
             </Button>
           ) : null}
           {stage === 'check-third' && !moving ? (
-            <JudgeButtons onJudge={onJudge} className="text-base lg:px-1" />
+            <>
+              <p className="text-sm leading-tight font-semibold">{judgingQuestion}</p>
+              <JudgeButtons onJudge={onJudge} className="lg:px-1" />
+            </>
           ) : null}
           {inTable ? null : <FocusKnob model={model} />}
         </div>

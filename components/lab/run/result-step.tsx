@@ -5,7 +5,7 @@ import { Notice } from '@/components/ui/notice';
 import { NamedStar } from './choose-step';
 import { JudgeButtons } from './judge-buttons';
 import type { RunModel } from './run-model';
-import { outcomeInWords } from './run-words';
+import { judgingQuestion, outcomeInWords } from './run-words';
 import { useRunSnapshot } from './use-run-lab';
 
 type ResultStepProps = { model: RunModel; onJudge: (trust: boolean) => void };
@@ -48,14 +48,14 @@ export function ResultStep({ model, onJudge }: ResultStepProps) {
           <NamedStar model={model} label="The star to check on" />
         </div>
       </details>
-      <div className="space-y-2 border-t border-line pt-3">
-        <p className="font-semibold">Would you observe with this alignment?</p>
-        {stage === 'result' ? (
+      {stage === 'result' ? (
+        <div className="space-y-2 border-t border-line pt-3">
+          <p className="font-semibold">{judgingQuestion}</p>
           <div className="grid grid-cols-2 gap-2">
             <JudgeButtons onJudge={onJudge} />
           </div>
-        ) : null}
-      </div>
+        </div>
+      ) : null}
     </section>
   );
 }

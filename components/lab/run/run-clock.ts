@@ -1,3 +1,6 @@
+/** Where time is never pressing: in the table, and while one reads once more what will be sent. */
+export type Waiting = 'table' | 'review';
+
 /** The sky's own time ends here: a log may not go beyond two hours. */
 export const lastMomentMs = 7_190_000;
 
@@ -6,17 +9,29 @@ const longestStepMs = 1000;
 
 /**
  * The sky's own time, in milliseconds since the run began. It runs with the time of the wall while
- * the scene is open, and stands still while paused, while the table is open (time is never pressing
- * there), and while the page is hidden.
+ * the scene is open, and stands still while paused, while it waits for a decision, and while the page
+ * is hidden.
  */
 export class RunClock {
-  held = false;
+  private readonly waits = new Set<Waiting>();
   private pausedSinceMs: number | null = null;
   private beforeMs: number | null = null;
   private skyMs: number;
 
   constructor(startMs: number) {
     this.skyMs = startMs;
+  }
+
+  get held(): boolean {
+    return this.waits.size > 0;
+  }
+
+  /** False when nothing changes by it. */
+  wait(waits: boolean, where: Waiting): boolean {
+    if (this.waits.has(where) === waits) return false;
+    if (waits) this.waits.add(where);
+    else this.waits.delete(where);
+    return true;
   }
 
   get paused(): boolean {

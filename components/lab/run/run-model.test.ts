@@ -236,3 +236,25 @@ test('the star that a perfect operator confirms stands in the middle of the eyep
   const off = Math.hypot(star?.rightArcmin ?? NaN, star?.upArcmin ?? NaN);
   expect(off).toBeLessThan(0.2 * model.lists.eyepieceRadiusArcmin);
 });
+
+test('near the Sun by day the model says how near, and at night nothing', () => {
+  const { sun } = variant.frame;
+  const day = {
+    ...variant,
+    frame: {
+      ...variant.frame,
+      sun: { ...sun, azimuthDeg: 20, altitudeDeg: 25, trueAltitudeDeg: 25 },
+    },
+  };
+  const model = new RunModel({
+    variant: day,
+    catalogue: input.catalogue,
+    mode: 'check',
+    log: [],
+    onLog: () => undefined,
+  });
+  // As carried out the tube faces north, level but for its hidden errors: acos(cos 25° cos 20°) = 31.6°.
+  expect(model.snapshot().sunDeg).toBeGreaterThanOrEqual(29);
+  expect(model.snapshot().sunDeg).toBeLessThanOrEqual(34);
+  expect(open().model.snapshot().sunDeg).toBeNull();
+});

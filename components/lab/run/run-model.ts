@@ -3,7 +3,7 @@ import type { RunAction, RunLog } from '@/lib/alignment/run-log';
 import type { RunView } from '@/lib/alignment/run-state';
 import { makePose, type TubePose } from '@/lib/alignment/tube-pose';
 import type { StarCatalogue } from '@/lib/sky/catalogue';
-import { RunClock, lastMomentMs } from './run-clock';
+import { RunClock, lastMomentMs, type Waiting } from './run-clock';
 import { RunHand } from './run-hand';
 import type { RunLabVariant } from './run-lab-variant';
 import { RunRecord } from './run-record';
@@ -113,11 +113,10 @@ export class RunModel {
     this.look();
   }
 
-  /** The table is open: the sky waits for a decision. */
-  holdSky(held: boolean): void {
-    if (this.clock.held === held) return;
+  /** The sky waits for a decision, in the table or at the end; what is under way is over at once. */
+  holdSky(held: boolean, where: Waiting = 'table'): void {
     this.releaseRockers();
-    this.clock.held = held;
+    if (!this.clock.wait(held, where)) return;
     if (held) this.arrive();
     this.look();
   }

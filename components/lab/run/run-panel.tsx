@@ -122,6 +122,7 @@ function Aside({
   canStartAgain: boolean;
 }) {
   const { paused, minutes, stage } = useRunSnapshot(model);
+  const { minutesAllowed } = model.variant;
   if (stage === 'start-position') return null;
   return (
     <div className="space-y-2 border-t border-line pt-3">
@@ -141,7 +142,10 @@ function Aside({
             {paused ? 'Let the sky go on' : 'Pause the sky'}
           </Button>
         ) : null}
-        <span className="text-sm text-soft">{minutesInWords(minutes)}</span>
+        <span className="text-sm text-soft">
+          {minutesInWords(minutes)}
+          {minutesAllowed === null ? '' : `; ${String(minutesAllowed)} are allowed`}
+        </span>
       </div>
       {canStartAgain ? (
         <details className="text-sm">

@@ -59,6 +59,8 @@ export const choosingTask = {
     'The mount proposes a star. It knows nothing of trees, roofs and clouds: ask for another one when something is in the way.',
 } as const;
 
+export const judgingQuestion = 'Would you observe with this alignment?';
+
 /** "3.2°" from one degree up, else "4′"; below a minute "0.4′". */
 export function angleInWords(arcmin: number): string {
   const size = Math.abs(arcmin);

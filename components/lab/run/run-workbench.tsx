@@ -81,6 +81,11 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
   const setSheetOpen = (open: boolean): void => {
     setSheet({ stage, open });
   };
+  /** Reading it once more costs no time. */
+  const judge = (trust: boolean | null): void => {
+    setJudgement(trust);
+    model.holdSky(trust !== null, 'review');
+  };
   const send = (): void => {
     if (stage !== 'judged' && (judgement === null || !model.judge(judgement))) return;
     void sender.send({ log: [...model.done] });
@@ -144,7 +149,7 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
       }
       controls={
         steering ? (
-          <HandControl model={model} inTable={inTable} onJudge={setJudgement} />
+          <HandControl model={model} inTable={inTable} onJudge={judge} />
         ) : stage === 'start-position' && !inTable ? (
           <StartControl model={model} start={start} />
         ) : undefined
@@ -165,7 +170,7 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
             inTable={inTable}
             hintLevels={props.hintLevels ?? 3}
             judgement={judgement}
-            onJudge={setJudgement}
+            onJudge={judge}
             sending={
               <SendingBox
                 state={sent}
