@@ -1,17 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { loadCatalogue } from '@/lib/content/sky-catalogue';
 import { offsetFromTube } from '@/lib/optics/tube-offset';
 import { refracted } from '@/lib/sky/refracted-direction';
 import { placeCatalogue } from '@/lib/sky/star-places';
 import { turnedFrame } from '@/lib/sky/turned-frame';
 import { directionFromAzAlt, separationDeg, type Vector3 } from '@/lib/units/vector';
-import { eveningScenario, frameOf } from '@/tests/support/evening';
+import { eveningRun } from '@/tests/support/evening-run';
 import { FaintStars, faintFromMagnitude } from './faint-stars';
 import { FieldSky } from './field-sky';
 
-const catalogue = loadCatalogue();
-const scenario = eveningScenario({});
-const frame = frameOf(scenario);
+const { catalogue, scenario, frame } = eveningRun();
 const { latitudeDeg } = scenario.place;
 const sky = (changes: Partial<ConstructorParameters<typeof FieldSky>[0]> = {}) =>
   new FieldSky({

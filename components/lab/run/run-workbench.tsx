@@ -51,9 +51,9 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
   const [speed, setSpeed] = useState(3);
   const [judgement, setJudgement] = useState<boolean | null>(null);
   // Each step begins with the panel open where there is something to read, and folded to steer.
-  const [sheet, setSheet] = useState({ stage, open: !inTable });
+  const [sheet, setSheet] = useState<{ stage: RunStage; open: boolean } | null>(null);
   const sheetOpen =
-    sheet.stage === stage ? sheet.open : !inTable && !steeringStages.includes(stage);
+    sheet?.stage === stage ? sheet.open : !inTable && !steeringStages.includes(stage);
 
   const [sender] = useState(() => new SubmissionSender(attemptKey, props.onSubmit));
   const sent = useSyncExternalStore(sender.subscribe, sender.state, sender.state);
