@@ -26,7 +26,8 @@ export function AssignmentCard({ assignment, now }: { assignment: StudentAssignm
           {title}
         </h3>
         <p className="text-sm text-soft">
-          {labText[lab].name} · {dueInWords(assignment.dueAt, assignment.dueTimeZone, now)}
+          {title === labText[lab].name ? '' : `${labText[lab].name} · `}
+          {dueInWords(assignment.dueAt, assignment.dueTimeZone, now)}
           {placeName === '' ? '' : ` · the sky of ${placeName}`} · {attemptsInWords(assignment)}
         </p>
         <StepSaid step={step} />

@@ -28,4 +28,4 @@ export function RunSample({ sample }: { sample: Sample }) {
   );
 }
 
-const arcmin = (angleDeg: number): string => `${(angleDeg * 60).toFixed(0)}′`;
+const arcmin = (angleDeg: number): string => `${(angleDeg * 60).toFixed(0).replace('-', '−')}′`;
