@@ -1,5 +1,5 @@
 import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { availableParallelism, loadavg, tmpdir } from 'node:os';
 import path from 'node:path';
 import { chromium, type Browser } from '@playwright/test';
 import { chromiumArguments, requireChromium } from './browser.mjs';
@@ -24,6 +24,12 @@ export type MeasuredProduct = {
   browser: Browser;
   signIns: SeedReport['signIns'];
 };
+
+/** What to think of figures that hang on the machine: they count when nothing else runs on it. */
+export function loadMatters(): string {
+  const [lastMinute = 0] = loadavg();
+  return `Load of the machine over the last minute ${lastMinute.toFixed(1)} on ${String(availableParallelism())} cores: with other work on it the figures are worse than the product is.`;
+}
 
 /**
  * Builds the product if need be, serves it with a fresh demo class on a free port, opens a browser
