@@ -27,6 +27,7 @@ describe('what a careful person enters', () => {
       localTime: '2026-08-14T22:30',
       zoneOffsetMinutes: 60,
       summerTime: true,
+      summerTimeMinutes: 60,
       latitudeDeg: 50.11,
       longitudeDeg: 8.68,
     });
@@ -42,6 +43,20 @@ describe('what a careful person enters', () => {
   ])('at %s in %s reads %i minutes and summer time %s', (at, zone, minutes, summer) => {
     const entered = rightSettings(at, place, zone);
     expect(entered).toMatchObject({ zoneOffsetMinutes: minutes, summerTime: summer });
+    expect(believedInstant(entered)).toEqual({ ok: true, instant: at });
+  });
+
+  // IANA time zone database: Lord Howe Island stands at +10:30 and goes to +11 in summer; India knows no
+  // summer time; Troll station goes from 0 to +2.
+  it.each([
+    ['2026-12-20T10:00:00.000Z', 'Australia/Lord_Howe', 630, true, 30],
+    ['2026-07-20T10:00:00.000Z', 'Australia/Lord_Howe', 630, false, 30],
+    ['2026-07-20T10:00:00.000Z', 'Asia/Kolkata', 330, false, 60],
+    ['2026-07-20T22:00:00.000Z', 'Antarctica/Troll', 0, true, 120],
+  ])('at %s in %s: %i minutes, summer time %s, which is %i minutes', (...row) => {
+    const [at, zone, zoneOffsetMinutes, summerTime, summerTimeMinutes] = row;
+    const entered = rightSettings(at, place, zone);
+    expect(entered).toMatchObject({ zoneOffsetMinutes, summerTime, summerTimeMinutes });
     expect(believedInstant(entered)).toEqual({ ok: true, instant: at });
   });
 

@@ -10,8 +10,10 @@ export type EnteredSettings = {
   localTime: string;
   /** Hours ahead of UTC in winter, in minutes: east is positive. */
   zoneOffsetMinutes: number;
-  /** Adds one hour to the offset. */
+  /** Adds to the offset what summer time adds in the zone. */
   summerTime: boolean;
+  /** Of the zone, on or off: 60 nearly everywhere. */
+  summerTimeMinutes: number;
   latitudeDeg: number;
   /** East is positive. */
   longitudeDeg: number;
@@ -24,7 +26,10 @@ const wallClock = /^(\d{4})-(\d{2})-(\d{2})T(\d{2}):(\d{2})(?::(\d{2}))?$/;
 
 /** The instant (UTC, ISO 8601) that the computer makes of what was entered. */
 export function believedInstant(
-  entered: Pick<EnteredSettings, 'localTime' | 'zoneOffsetMinutes' | 'summerTime'>,
+  entered: Pick<
+    EnteredSettings,
+    'localTime' | 'zoneOffsetMinutes' | 'summerTime' | 'summerTimeMinutes'
+  >,
 ): BelievedInstant {
   const match = wallClock.exec(entered.localTime);
   if (match === null) return { ok: false, reason: 'bad-format' };
@@ -36,7 +41,8 @@ export function believedInstant(
   if (!asUtc.toISOString().startsWith(entered.localTime)) {
     return { ok: false, reason: 'no-such-date' };
   }
-  const aheadMinutes = entered.zoneOffsetMinutes + (entered.summerTime ? 60 : 0);
+  const aheadMinutes =
+    entered.zoneOffsetMinutes + (entered.summerTime ? entered.summerTimeMinutes : 0);
   return { ok: true, instant: new Date(asUtc.getTime() - aheadMinutes * 60_000).toISOString() };
 }
 
@@ -64,6 +70,7 @@ export function rightSettings(
     localTime: localTimeOfInstant(instant, timeZone).replace(/[+-]\d{2}:\d{2}$/, ''),
     zoneOffsetMinutes: zone.standardMinutes,
     summerTime: zone.summerTime,
+    summerTimeMinutes: zone.summerTimeMinutes,
     latitudeDeg: place.latitudeDeg,
     longitudeDeg: place.longitudeDeg,
   };
