@@ -52,10 +52,10 @@ export default async function AssignmentsPage({
               Pass mark
             </th>
             <th scope="col" className="number">
-              Under way
+              Attempts under way
             </th>
             <th scope="col" className="number">
-              Submitted
+              Attempts handed in
             </th>
           </tr>
         </thead>
