@@ -15,7 +15,7 @@ export function CentreStep({ model }: { model: RunModel }) {
         {moving ? 'Driving to ' : 'Looking for '}
         <strong className="font-semibold">{name}</strong>.
       </p>
-      <p className="text-sm">{centringTask}</p>
+      <p className="text-sm">{centringTask(moving)}</p>
       <dl className="grid grid-cols-[auto_1fr] gap-x-3 gap-y-1 text-sm">
         <dt className="text-soft">Eyepiece</dt>
         <dd>

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { identity } from '@/lib/units/matrix';
-import { angleInWords, outcomeInWords } from './run-words';
+import { angleInWords, centringTask, outcomeInWords } from './run-words';
 
 const model = { base: identity, altitudeZeroDeg: 0.2 };
 
@@ -26,4 +26,9 @@ test('a computer that solves for the zero says that two stars prove little', () 
   const outcome = { kind: 'agree', model, mismatchArcmin: 0, baseTiltDeg: 0.4 } as const;
   expect(outcomeInWords(outcome, 'solved-zero').text).toMatch(/only a third one can tell/);
   expect(outcomeInWords(outcome, 'fixed-zero').text).not.toMatch(/third/);
+});
+
+test('a mount that drives is not said to have stopped', () => {
+  expect(centringTask(false)).toMatch(/has stopped/);
+  expect(centringTask(true)).not.toMatch(/stopped/);
 });

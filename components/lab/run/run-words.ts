@@ -48,8 +48,13 @@ export const stageSteps: readonly { label: string; stages: readonly RunStage[] }
   { label: 'Hand in', stages: ['judged'] },
 ];
 
-export const centringTask =
-  'The mount has stopped where it believes the star is. Find the star: bring it to the dot by eye, then look through the finder, then into the eyepiece. Bring it to the middle and press “This is the star”.';
+/** What centring asks for, while the mount drives and once it stands. */
+export const centringTask = (moving: boolean): string =>
+  `${
+    moving
+      ? 'The mount is on its way. When it stands, find the star'
+      : 'The mount has stopped where it believes the star is. Find the star'
+  }: bring it to the dot by eye, then look through the finder, then into the eyepiece. Bring it to the middle and press “This is the star”.`;
 
 /** What is asked of the learner, by whose choice the star is. */
 export const choosingTask = {
