@@ -80,6 +80,7 @@ function Cell({
   const { mark, state } = cell;
   const notes = [
     cell.overridden ? 'set by hand' : '',
+    cell.gateFailed ? 'safety gate failed' : '',
     cell.latePenalty !== null && cell.latePenalty > 0
       ? `late, −${markText(cell.latePenalty * 100)} %`
       : '',

@@ -120,8 +120,9 @@ export async function submitAttempt(
     });
     if (count === 0) return false;
     const { graderVersion, total } = result;
+    const gateFailed = 'gates' in result && result.gates.length > 0;
     await transaction.mark.create({
-      data: { attemptId, graderVersion, total, result, gradedAt: now },
+      data: { attemptId, graderVersion, total, gateFailed, result, gradedAt: now },
     });
     const sequence = await nextSequence(transaction, attemptId);
     // A long piece of work is kept once, with the attempt: a regrade replays it from there.

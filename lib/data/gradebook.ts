@@ -22,6 +22,8 @@ export type GradebookCell = {
   mark: number | null;
   /** Before the late penalty, of the attempt that counts; null for an average or an override alone. */
   raw: number | null;
+  /** A safety gate was failed in what counts, and no mark set by hand stands over it. */
+  gateFailed: boolean;
   /** Share that lateness took from the attempt that counts, 0–1. */
   latePenalty: number | null;
   overridden: boolean;
@@ -57,7 +59,11 @@ const loadAssignments = (classId: string) =>
           status: true,
           policy: true,
           submittedAt: true,
-          marks: { orderBy: { graderVersion: 'desc' }, take: 1, select: { total: true } },
+          marks: {
+            orderBy: { graderVersion: 'desc' },
+            take: 1,
+            select: { total: true, gateFailed: true },
+          },
         },
       },
     },
@@ -119,13 +125,17 @@ function cellOf(student: StudentRow, assignment: AssignmentRow, now: Date): Grad
   );
   const counted = countedMark(
     submitted.flatMap(({ marks }, index) => {
-      const raw = marks[0]?.total;
-      return raw === undefined ? [] : [{ raw, latePenalty: standings[index]?.latePenalty ?? 0 }];
+      const [graded] = marks;
+      const latePenalty = standings[index]?.latePenalty ?? 0;
+      return graded === undefined
+        ? []
+        : [{ raw: graded.total, latePenalty, gateFailed: graded.gateFailed }];
     }),
     policy.counting,
   );
   const overridden = override?.mark !== null && override?.mark !== undefined;
   const mark = override?.mark ?? counted?.mark ?? null;
+  const gateFailed = !overridden && (counted?.gateFailed ?? false);
   return {
     studentId: student.id,
     assignmentId: assignment.id,
@@ -133,6 +143,7 @@ function cellOf(student: StudentRow, assignment: AssignmentRow, now: Date): Grad
       excused: override?.excused ?? false,
       mark,
       passMark: policy.passMark,
+      gateFailed,
       resultShown: true,
       late: standings.at(-1)?.late ?? false,
       submitted: submitted.length > 0,
@@ -142,6 +153,7 @@ function cellOf(student: StudentRow, assignment: AssignmentRow, now: Date): Grad
     }),
     mark,
     raw: counted?.raw ?? null,
+    gateFailed,
     latePenalty: counted?.latePenalty ?? null,
     overridden,
     attempts: attempts.length,

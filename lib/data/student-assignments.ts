@@ -22,6 +22,8 @@ export type StudentAssignment = {
   /** null while there is none or the feedback is withheld. */
   mark: number | null;
   passMark: number;
+  /** A safety gate was failed in what counts; false while the feedback is withheld. */
+  gateFailed: boolean;
   attemptsUsed: number;
   /** With the student's extra attempts; null: no limit. */
   attemptsAllowed: number | null;
@@ -51,7 +53,11 @@ const listSelect = (studentId: string) => ({
       status: true,
       policy: true,
       submittedAt: true,
-      marks: { orderBy: { graderVersion: 'desc' as const }, take: 1, select: { total: true } },
+      marks: {
+        orderBy: { graderVersion: 'desc' as const },
+        take: 1,
+        select: { total: true, gateFailed: true },
+      },
     },
   },
 });
@@ -108,11 +114,17 @@ function summary(
   );
   const feedbackVisible = standings.every((standing) => standing.feedbackVisible);
   const marked = submitted.flatMap(({ marks }, index) => {
-    const raw = marks[0]?.total;
-    return raw === undefined ? [] : [{ raw, latePenalty: standings[index]?.latePenalty ?? 0 }];
+    const [graded] = marks;
+    const latePenalty = standings[index]?.latePenalty ?? 0;
+    return graded === undefined
+      ? []
+      : [{ raw: graded.total, latePenalty, gateFailed: graded.gateFailed }];
   });
   const [override] = row.overrides;
-  const mark = override?.mark ?? countedMark(marked, policy.counting)?.mark ?? null;
+  const counted = countedMark(marked, policy.counting);
+  const setByHand = override?.mark ?? null;
+  const mark = setByHand ?? counted?.mark ?? null;
+  const gateFailed = setByHand === null && (counted?.gateFailed ?? false);
   const dueAt =
     extension?.toISOString() ??
     (open === undefined ? current.dueAt : policyOfAttempt(open.policy).dueAt);
@@ -128,6 +140,7 @@ function summary(
       excused: override?.excused ?? false,
       mark,
       passMark: policy.passMark,
+      gateFailed,
       resultShown: feedbackVisible,
       late: standings.at(-1)?.late ?? false,
       submitted: submitted.length > 0,
@@ -136,6 +149,7 @@ function summary(
       nowMs: now.getTime(),
     }),
     mark: feedbackVisible ? mark : null,
+    gateFailed: feedbackVisible && gateFailed,
     passMark: policy.passMark,
     attemptsUsed: attempts.length,
     attemptsAllowed:

@@ -1,13 +1,15 @@
 export type CountingRule = 'best' | 'last' | 'first' | 'average';
 
 /** One marked attempt, in the order of its number. `latePenalty` is the share that lateness takes. */
-export type MarkedAttempt = { raw: number; latePenalty: number };
+export type MarkedAttempt = { raw: number; latePenalty: number; gateFailed: boolean };
 
 export type CountedMark = {
   mark: number;
   /** Of the attempt that counts; null when the mark is an average of several. */
   raw: number | null;
   latePenalty: number | null;
+  /** In what counts: then the assignment is "not yet", whatever the mark. */
+  gateFailed: boolean;
 };
 
 /**
@@ -17,19 +19,26 @@ export type CountedMark = {
 export const withoutNoise = (mark: number): number => Math.round(mark * 1e9) / 1e9;
 
 /** What is left of an attempt's mark when lateness has taken its share. The only place that says so. */
-export const afterPenalty = ({ raw, latePenalty }: MarkedAttempt): number =>
-  withoutNoise(raw * (1 - latePenalty));
+export const afterPenalty = ({
+  raw,
+  latePenalty,
+}: Pick<MarkedAttempt, 'raw' | 'latePenalty'>): number => withoutNoise(raw * (1 - latePenalty));
 
 const counted = (attempt: MarkedAttempt): CountedMark => ({
   mark: afterPenalty(attempt),
   raw: attempt.raw,
   latePenalty: attempt.latePenalty,
+  gateFailed: attempt.gateFailed,
 });
+
+/** No mark makes up for a failed gate. */
+const isBetter = (one: MarkedAttempt, other: MarkedAttempt): boolean =>
+  one.gateFailed === other.gateFailed ? afterPenalty(one) > afterPenalty(other) : other.gateFailed;
 
 /**
  * The mark of an assignment from its attempts, rounded to nothing a teacher could see; null when there is none. Lateness is
  * taken off each attempt before the rule is applied, so that a late improvement is compared at what
- * it is worth.
+ * it is worth. An average has failed a gate when any of its attempts has.
  */
 export function countedMark(
   attempts: readonly MarkedAttempt[],
@@ -45,9 +54,7 @@ export function countedMark(
       return counted(last);
     case 'best':
       return counted(
-        attempts.reduce((best, attempt) =>
-          afterPenalty(attempt) > afterPenalty(best) ? attempt : best,
-        ),
+        attempts.reduce((best, attempt) => (isBetter(attempt, best) ? attempt : best)),
       );
     case 'average':
       return attempts.length === 1
@@ -58,6 +65,7 @@ export function countedMark(
             ),
             raw: null,
             latePenalty: null,
+            gateFailed: attempts.some(({ gateFailed }) => gateFailed),
           };
   }
 }

@@ -5,6 +5,7 @@ const start: Parameters<typeof gradebookState>[0] = {
   excused: false,
   mark: null,
   passMark: 70,
+  gateFailed: false,
   resultShown: true,
   late: false,
   submitted: false,
@@ -36,6 +37,16 @@ describe('the state of a student and an assignment', () => {
       'late, not to be shown',
       { mark: 80, submitted: true, late: true, resultShown: false },
       'late',
+    ],
+    [
+      'a failed gate, whatever the mark',
+      { mark: 95, submitted: true, gateFailed: true },
+      'not-yet',
+    ],
+    [
+      'a failed gate where any mark passes',
+      { mark: 0, passMark: 0, submitted: true, gateFailed: true },
+      'not-yet',
     ],
     ['a mark by the teacher alone', { mark: 75, nowMs: 2000 }, 'complete'],
   ])('%s', (_, change, state) => {

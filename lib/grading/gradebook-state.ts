@@ -18,6 +18,8 @@ export function gradebookState(input: {
   /** What counts, with any override; null while there is none. */
   mark: number | null;
   passMark: number;
+  /** In what counts; false where a teacher has set the mark. */
+  gateFailed: boolean;
   /** Nobody is told before the result may be shown: then it is only submitted, or late. */
   resultShown: boolean;
   /** Whether the last submission came late. */
@@ -31,7 +33,8 @@ export function gradebookState(input: {
   if (input.excused) return 'excused';
   if (input.submitted && !input.resultShown) return input.late ? 'late' : 'submitted';
   if (input.mark !== null) {
-    return withoutNoise(input.mark) >= input.passMark ? 'complete' : 'not-yet';
+    const passed = !input.gateFailed && withoutNoise(input.mark) >= input.passMark;
+    return passed ? 'complete' : 'not-yet';
   }
   if (input.submitted) return input.late ? 'late' : 'submitted';
   if (input.dueAtMs !== null && input.nowMs > input.dueAtMs) return 'missing';

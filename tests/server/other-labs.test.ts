@@ -11,11 +11,16 @@ import {
 } from '@/lib/data/attempts';
 import { createAssignment, getAssignment, updateAssignment } from '@/lib/data/assignments';
 import { db } from '@/lib/data/db';
-import { getGradebook, getStudentRecord } from '@/lib/data/gradebook';
+import {
+  exportGradebookCsv,
+  getGradebook,
+  getStudentRecord,
+  overrideMark,
+} from '@/lib/data/gradebook';
 import { exportStudent, listRoster, setExtraTime } from '@/lib/data/roster';
 import { sameJson } from '@/lib/data/same-json';
 import type { Lab } from '@/lib/variants/labs';
-import { faultTask, perfectRunOf, rightAnswerOf, runTask } from '../support/lab-work';
+import { faultTask, perfectRunOf, rightAnswerOf, runTask, sunwardRunOf } from '../support/lab-work';
 import { useSchoolDatabase } from '../support/school-database';
 import {
   assignmentInput,
@@ -329,6 +334,50 @@ describe('more time', () => {
         'bad-input',
       );
     }
+  });
+});
+
+describe('a failed safety gate', () => {
+  const byDay = {
+    ...runTask,
+    scenario: { ...assignmentInput().scenario, localTime: '2026-06-15T13:00' },
+  };
+  const standing = async (assignmentId: string) => {
+    const cell = (await getGradebook(school.owner, school.classId, monday))?.cells.find(
+      (one) => one.assignmentId === assignmentId && one.studentId === school.ann.studentId,
+    );
+    const listed = (await listStudentAssignments(school.ann, monday)).find(
+      (one) => one.assignmentId === assignmentId,
+    );
+    return { cell, listed };
+  };
+
+  test('is "not yet" where any mark passes, until a teacher sets the mark', async () => {
+    const assignmentId = await setOf(byDay, { passMark: 0 });
+    const attemptId = await started(school.ann, assignmentId);
+    const sent = { submission: await sunwardRunOf(attemptId), idempotencyKey: key };
+    valueOf(await submitAttempt(school.ann, attemptId, sent, monday));
+    const failed = { mark: 0, gateFailed: true, state: 'not-yet' };
+    expect(await standing(assignmentId)).toMatchObject({ cell: failed, listed: failed });
+    const csv = await exportGradebookCsv(school.owner, school.classId, monday);
+    expect(csv?.split('\r\n').find((line) => line.includes(',Ann,'))).toMatch(/,0,not yet(,|$)/);
+
+    const target = { studentId: school.ann.studentId, assignmentId };
+    const word = { ...target, mark: 40, note: 'Shown at the telescope with the cap on.' };
+    valueOf(await overrideMark(school.owner, word, monday));
+    const passed = { mark: 40, gateFailed: false, state: 'complete' };
+    expect(await standing(assignmentId)).toMatchObject({ cell: passed, listed: passed });
+  });
+
+  test('is not told before the result may be seen', async () => {
+    const assignmentId = await setOf(byDay, { passMark: 0, feedback: 'when-released' });
+    const attemptId = await started(school.ann, assignmentId);
+    const sent = { submission: await sunwardRunOf(attemptId), idempotencyKey: key };
+    valueOf(await submitAttempt(school.ann, attemptId, sent, monday));
+    expect(await standing(assignmentId)).toMatchObject({
+      cell: { gateFailed: true, state: 'not-yet' },
+      listed: { mark: null, gateFailed: false, state: 'submitted' },
+    });
   });
 });
 

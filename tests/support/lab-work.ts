@@ -4,8 +4,10 @@ import type { AssignmentInput } from '@/lib/data/assignment-input';
 import { db } from '@/lib/data/db';
 import { faultAnswerKeySchema } from '@/lib/data/lab-tasks/stored-fault';
 import { runVariantSchema } from '@/lib/data/lab-tasks/stored-run';
+import { storedAnswerKeySchema } from '@/lib/data/lab-tasks/stored-sky';
 import type { FaultSubmission } from '@/lib/grading/fault-submission';
 import type { RunSubmission } from '@/lib/grading/run-submission';
+import { directionFromAzAlt, separationDeg } from '@/lib/units/vector';
 import { runTemplates } from '@/lib/variants/run-variant';
 import { faultTemplates } from '@/lib/variants/fault-variant';
 
@@ -32,6 +34,26 @@ const stored = (attemptId: string) =>
 export async function perfectRunOf(attemptId: string): Promise<RunSubmission> {
   const variant = runVariantSchema.parse((await stored(attemptId)).variant);
   return { log: perfectLog({ ...variant, catalogue: loadCatalogue() }) };
+}
+
+/** A run by day whose second star stands near the Sun: done with care, and a danger to the eye. */
+export async function sunwardRunOf(attemptId: string): Promise<RunSubmission> {
+  const attempt = await stored(attemptId);
+  const variant = runVariantSchema.parse(attempt.variant);
+  const { stars } = storedAnswerKeySchema.parse(attempt.answerKey);
+  const placed = (at: { azimuthDeg: number; altitudeDeg: number }) =>
+    directionFromAzAlt(at.azimuthDeg, at.altitudeDeg);
+  const sunwards = stars
+    .filter(({ altitudeDeg }) => altitudeDeg > 15 && altitudeDeg < 75)
+    .map((star) => ({
+      hip: star.hip,
+      away: separationDeg(placed(star), placed(variant.frame.sun)),
+    }));
+  const near = sunwards.find(({ away }) => away > 5 && away < 25);
+  const far = sunwards.find(({ away }) => away > 60);
+  if (near === undefined || far === undefined) throw new Error('no such stars by day');
+  const input = { ...variant, catalogue: loadCatalogue() };
+  return { log: perfectLog(input, [far.hip, near.hip], { thirdHip: null, trust: true }) };
 }
 
 /** The fault that the attempt keeps, with a cure for it. */

@@ -66,16 +66,19 @@ export function AssignmentCard({ assignment, now }: { assignment: StudentAssignm
 }
 
 function Standing({ assignment }: { assignment: StudentAssignment }): ReactNode {
-  const { mark, passMark, feedbackVisible, lastSubmittedAttemptId } = assignment;
+  const { mark, passMark, gateFailed, feedbackVisible, lastSubmittedAttemptId } = assignment;
   if (mark !== null) {
     return (
-      <Meter
-        value={mark}
-        label="Your mark"
-        valueText={`${markText(mark)} of 100`}
-        markAt={passMark}
-        markLabel={`${markText(passMark)} to pass`}
-      />
+      <>
+        <Meter
+          value={mark}
+          label="Your mark"
+          valueText={`${markText(mark)} of 100`}
+          markAt={passMark}
+          markLabel={`${markText(passMark)} to pass`}
+        />
+        {gateFailed ? <p>A safety gate was failed: not yet, whatever the mark.</p> : null}
+      </>
     );
   }
   if (lastSubmittedAttemptId !== null && !feedbackVisible) {
