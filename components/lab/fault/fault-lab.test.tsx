@@ -84,8 +84,11 @@ test('the whole task is done by keyboard: look, test slew, fault, cure, review, 
   );
   expect(screen.queryByRole('button', { name: /Send the telescope there/ })).toBeNull();
 
-  focus(screen.getByRole('radio', { name: 'The summer-time hour' }));
+  const named = screen.getByRole('radio', { name: 'The summer-time hour' });
+  focus(named);
   await user.keyboard(' ');
+  // Else the arrow keys would no longer move through the list.
+  expect(document.activeElement).toBe(named);
   focus(screen.getByRole('button', { name: 'That is the fault' }));
   await user.keyboard('{Enter}');
   expect(document.activeElement?.textContent).toBe('What puts it right?');

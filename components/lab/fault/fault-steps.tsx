@@ -1,7 +1,7 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Button } from '@/components/ui/button';
 import { RadioGroup } from '@/components/ui/radio-group';
 import type { CureId, FaultId } from '@/lib/faults/fault-ids';
@@ -12,9 +12,11 @@ import type { FaultLabModel } from './use-fault-lab';
 /** A step's heading; it takes the focus when the step begins, since the button before it is gone. */
 function StepHeading({ children, first = false }: { children: ReactNode; first?: boolean }) {
   const heading = useRef<HTMLHeadingElement>(null);
+  // As it was when the step began: a choice made in it must not take the focus off what was chosen.
+  const [quiet] = useState(first);
   useEffect(() => {
-    if (!first) heading.current?.focus();
-  }, [first]);
+    if (!quiet) heading.current?.focus();
+  }, [quiet]);
   return (
     <h3 ref={heading} tabIndex={-1} className="font-semibold focus-visible:outline-none">
       {children}
@@ -39,11 +41,11 @@ function groupsOf(offered: readonly FaultId[]): readonly Group[] {
 
 /** The faults by what an evening goes through; one choice over all the lists. */
 export function NameTheFault({ lab }: { lab: FaultLabModel }) {
-  const { view, choice } = lab;
+  const { view, choice, said } = lab;
   const { fault } = choice.draft;
   return (
     <section className="space-y-4">
-      <StepHeading first={choice.past.length === 0 && fault === null}>
+      <StepHeading first={choice.past.length === 0 && fault === null && said === ''}>
         Which fault fits all of it?
       </StepHeading>
       {groupsOf(view.faults).map(({ title, faults }) => (
