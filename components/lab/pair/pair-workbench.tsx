@@ -31,7 +31,14 @@ const PairSky = dynamic(() => import('./pair-sky').then((module) => module.PairS
     </div>
   ),
 });
-const PairTable = dynamic(() => import('./pair-table').then((module) => module.PairTable));
+// Without something of its own to show meanwhile, the whole lab would stand still until it is there.
+const PairTable = dynamic(() => import('./pair-table').then((module) => module.PairTable), {
+  loading: () => (
+    <p role="status" className="p-4">
+      The table is being laid out …
+    </p>
+  ),
+});
 
 const noWebgl =
   'This browser cannot draw the sky, so the table is open instead: it asks the same and counts the same.';

@@ -24,7 +24,14 @@ import { StartControl } from './start-step';
 import { useRunSaving } from './use-run-saving';
 import { useRunSnapshot, useRunTime } from './use-run-lab';
 
-const RunTable = dynamic(() => import('./run-table').then((module) => module.RunTable));
+// Without something of its own to show meanwhile, the whole lab would stand still until it is there.
+const RunTable = dynamic(() => import('./run-table').then((module) => module.RunTable), {
+  loading: () => (
+    <p role="status" className="p-4">
+      The table is being laid out …
+    </p>
+  ),
+});
 
 const noWebgl =
   'This browser cannot draw the sky, so the table is open instead: it asks the same and counts the same.';
