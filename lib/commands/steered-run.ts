@@ -22,6 +22,8 @@ const leadsOn: Readonly<Record<RunView, string>> = {
   eyepiece: 'Look up at the sky',
 };
 
+const anyView = new RegExp(`^(${Object.values(leadsOn).join('|')})$`);
+
 const button = (page: Page, name: string): Locator =>
   page.getByRole('button', { name, exact: true });
 
@@ -50,13 +52,14 @@ export const isDriving = (page: Page): Promise<boolean> => button(page, 'Stop').
 export const arrival = (page: Page): Promise<void> =>
   button(page, 'Stop').waitFor({ state: 'detached', timeout: 120_000 });
 
+/** Round through the views until the wanted one is shown. */
 export async function lookWith(page: Page, view: RunView): Promise<void> {
-  for (const shown of ['eye', 'finder', 'eyepiece'] as const) {
-    if (await button(page, leadsOn[view]).isVisible()) break;
-    const next = button(page, leadsOn[shown]);
-    if (await next.isVisible()) await next.click();
+  while (!(await button(page, leadsOn[view]).isVisible())) {
+    const next = page.getByRole('button', { name: anyView });
+    const name = await next.innerText();
+    await next.click();
+    await button(page, name).waitFor({ state: 'detached' });
   }
-  await button(page, leadsOn[view]).waitFor();
 }
 
 /** Holds a strip: −1 to 1 of its half length to the right and upward. */
