@@ -18,6 +18,7 @@ import {
 import { checkCard, checkPassword, type TryOrigin } from '../data/sign-in';
 import { newToken } from '../data/tokens';
 import { clientAddress } from './client-address';
+import { mayMakeRound } from './throttle';
 import { deviceName } from './device-name';
 import type { Viewer } from './policy';
 
@@ -50,6 +51,12 @@ async function tryOrigin(): Promise<TryOrigin> {
   if (known === undefined) jar.set(name, device, { ...cookieOptions(), maxAge: 365 * 24 * 3600 });
   const forwardedFor = (await headers()).get('x-forwarded-for');
   return { device, address: clientAddress(forwardedFor, env().trustProxy) };
+}
+
+/** Whether the visitor who is asking may have one more round made or marked. */
+export async function visitorMayMakeRound(): Promise<boolean> {
+  const forwardedFor = (await headers()).get('x-forwarded-for');
+  return mayMakeRound(clientAddress(forwardedFor, env().trustProxy));
 }
 
 async function open(subject: SessionSubject): Promise<void> {

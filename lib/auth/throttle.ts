@@ -63,3 +63,13 @@ export async function beginTry(
     },
   };
 }
+
+/**
+ * Rounds are made for anybody, and each costs the server a tenth of a second or more. This many a
+ * network in ten minutes are beyond any class at work, and below what would hold the server up.
+ */
+const roundsOfAddress = limiter('rounds', 400);
+
+/** Whether one more round may be made or marked for a visitor from this address. */
+export const mayMakeRound = (address: string | null): Promise<boolean> =>
+  takes(roundsOfAddress, address ?? 'unknown');

@@ -5,6 +5,7 @@ import { labText } from '@/components/grading/template-text';
 import { Notice } from '@/components/ui/notice';
 import { PageHeader } from '@/components/ui/page-header';
 import { SunCaution } from '@/components/ui/sun-caution';
+import { visitorMayMakeRound } from '@/lib/auth/session';
 import { loadKits, loadSites } from '@/lib/content/sky-catalogue';
 import { defaultPlace } from '@/lib/data/default-evening';
 import type { Place } from '@/lib/data/places';
@@ -14,6 +15,7 @@ import { makeVisitorRound } from '@/lib/data/practice-round';
 import { routes } from '@/lib/routes';
 import type { Lab } from '@/lib/variants/labs';
 import { findPlacesForVisitor } from './find-places';
+import { tooManyRounds } from './grade-round';
 import type { RoundAddress } from './round-address';
 import { readRoundAddress, roundAddress } from './round-address';
 import { RoundForm } from './round-form';
@@ -43,6 +45,8 @@ export async function VisitorPage<Variant>({
   const address = readRoundAddress(await searchParams);
   const { seed } = address;
   if (seed === undefined) return <SetUp {...{ lab, lead, address }} problem={null} />;
+  if (!(await visitorMayMakeRound()))
+    return <SetUp {...{ lab, lead, address }} problem={tooManyRounds} />;
   const made = await makeVisitorRound<Variant>(task, { ...given(address), seed });
   if (!made.ok) return <SetUp {...{ lab, lead, address }} problem={made.problem.message} />;
   const round = made.value;

@@ -55,7 +55,7 @@ export function TasksSection({ draft, change, problemAt }: SectionProps<Assignme
           id="minutesAllowed"
           label="Time for full marks"
           unit="minutes"
-          hint="Empty: time does not count, which is best for beginners. It is the sky’s own time; a student who is given more time gets more of it."
+          hint="Empty: time does not count, which is best for beginners. It is the sky’s own time, which stands still in the table and while an answer is read once more; a student who is given more time gets more of it."
           error={problemAt('minutesAllowed')}
           value={draft.minutesAllowed}
           onChange={(minutesAllowed) => change({ minutesAllowed })}

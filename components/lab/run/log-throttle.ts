@@ -1,8 +1,12 @@
-/** How often a run's log is saved while one steers. */
-const everyMs = 3000;
+/**
+ * How often a run's log is saved while one steers. The whole log goes each time, so a long one goes
+ * less often: a class late in its evening then sends no more than at its beginning.
+ */
+const leastMs = 3000;
+const msAnAction = 15;
 
 /** Hands on the latest log at most every few seconds; the last one always arrives. */
-export class LogThrottle<Log> {
+export class LogThrottle<Log extends { readonly length: number }> {
   private waiting: Log | null = null;
   private timer: ReturnType<typeof setTimeout> | null = null;
 
@@ -10,9 +14,12 @@ export class LogThrottle<Log> {
 
   push(log: Log): void {
     this.waiting = log;
-    this.timer ??= setTimeout(() => {
-      this.flush();
-    }, everyMs);
+    this.timer ??= setTimeout(
+      () => {
+        this.flush();
+      },
+      Math.max(leastMs, log.length * msAnAction),
+    );
   }
 
   /** What waits is handed on now. */
