@@ -33,7 +33,10 @@ export function drawOptions(random: Random, compared: readonly Comparison[]): Fa
   const faults = random.shuffle([...alike, ...[...near, ...others].map(({ fault }) => fault)]);
 
   const right = new Set(alike.flatMap((fault) => faultOf(fault).cures));
-  const cureCount = Math.max(random.integer(fewest, most), right.size + leastWrong);
+  // Whoever names a fault finds its cure: a missing one would tell that the fault is not it.
+  const offered = new Set(faults.flatMap((fault) => faultOf(fault).cures));
+  const drawn = random.integer(fewest, most);
+  const cureCount = Math.max(drawn, offered.size, right.size + leastWrong);
   const cures = new Set<CureId>(right);
   const further = [
     ...random.shuffle(faults).flatMap((fault) => faultOf(fault).cures),

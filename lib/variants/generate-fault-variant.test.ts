@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { surveyedKits } from '@/tests/support/perfect-evening';
 import { eveningScenario } from '@/tests/support/evening';
 import { loadCatalogue } from '../content/sky-catalogue';
-import { faultFamilies, type FaultFamily } from '../faults/faults';
+import { faultFamilies, faultOf, type FaultFamily } from '../faults/faults';
 import { faultIds, type FaultId } from '../faults/fault-ids';
 import { gradeFault } from '../grading/grade-fault';
 import type { FaultSubmission } from '../grading/fault-submission';
@@ -115,10 +115,20 @@ describe.each(faultTemplates)('the template %s', (template) => {
       expect(answerKey.alike).toContain(answerKey.fault);
       expect(variant.faults).toEqual(expect.arrayContaining([...answerKey.alike]));
       expect(variant.cures.length).toBeGreaterThanOrEqual(5);
-      expect(variant.cures.length).toBeLessThanOrEqual(7);
+      // More than seven only where the offered faults have as many cures between them.
+      const theirs = new Set(variant.faults.flatMap((fault) => faultOf(fault).cures));
+      expect(variant.cures.length).toBeLessThanOrEqual(Math.max(7, theirs.size));
       expect(new Set(variant.cures).size).toBe(variant.cures.length);
       const cures = answerKey.alike.flatMap((fault) => answerKey.cures[fault] ?? []);
       expect(variant.cures).toEqual(expect.arrayContaining(cures));
+    }
+  });
+
+  it('offers every cure of every offered fault, so that none is told by its lack of one', () => {
+    for (const { variant } of made) {
+      for (const fault of variant.faults) {
+        expect(variant.cures).toEqual(expect.arrayContaining([...faultOf(fault).cures]));
+      }
     }
   });
 

@@ -15,7 +15,7 @@ import { movedEvenings, tries, defaultWindowMinutes } from './moved-evenings';
 import { randomFrom, type Random } from './random';
 
 /** Goes up whenever the same seed could give another variant. */
-export const faultGeneratorVersion = 1;
+export const faultGeneratorVersion = 2;
 
 /** Evenings drawn for one fault before another one is tried: few have a planet beside the star. */
 const drawsForAFault = 6;
