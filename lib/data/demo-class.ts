@@ -1,84 +1,19 @@
 import 'server-only';
 import type { Viewer } from '../auth/policy';
 import { createAssignment, publishAssignment } from './assignments';
-import { saveDraft, startAttempt, submitAttempt } from './attempts';
 import { createClass } from './classes';
 import { fixedClock, type Clock } from './clock';
 import { db } from './db';
 import { defaultPlace } from './default-evening';
-import { demoChoice, type DemoSkill } from './demo-choice';
+import { findings, lastWeek, pseudonyms, runs, tonight, type Diary } from './demo-diary';
 import { demoAssignment } from './demo-evening';
+import { fixedAt, must, studentViewer, work } from './demo-work';
 import { excuse, extendDue } from './gradebook';
 import { searchPlaces } from './places';
-import type { Result } from './result';
 import { addStudents, issueCards } from './roster';
-import { pairVariantSchema } from './lab-tasks/stored-pair';
-import { storedAnswerKeySchema } from './lab-tasks/stored-sky';
 
+const pickThePair = { lab: 'pick-the-pair', lessonSlug: 'choosing-alignment-stars' } as const;
 const classCode = 'HLNBANK2';
-const pseudonyms = [
-  'Alder',
-  'Bramble',
-  'Cricket',
-  'Dipper',
-  'Fern',
-  'Hazel',
-  'Juniper',
-  'Lark',
-  'Marten',
-  'Otter',
-  'Rowan',
-  'Sorrel',
-];
-/** A bug or a broken content folder: the demonstration is made of the product's own functions. */
-function must<T>(result: Result<T>): T {
-  if (!result.ok) throw new Error(`the demonstration could not be made: ${result.problem.message}`);
-  return result.value;
-}
-
-/** What each student does, by the roster's order; hours before the due time, negative when late. */
-const lastWeek: readonly (readonly [skill: DemoSkill, hoursBeforeDue: number][])[] = [
-  [['best', 70]],
-  [
-    ['middling', 60],
-    ['best', 20],
-  ],
-  [
-    ['poor', 30],
-    ['middling', 3],
-  ],
-  [['middling', 48]],
-  [
-    ['middling', 50],
-    ['best', 26],
-  ],
-  [['best', -20]],
-  [],
-  [['poor', 5]],
-  [['best', 90]],
-  [],
-  [
-    ['middling', 44],
-    ['middling', 43],
-  ],
-  [['best', 12]],
-];
-/** Tonight's so far: finished ones, one with a second attempt begun, two under way, the rest to come. */
-const tonight: readonly (DemoSkill | 'under-way')[][] = [
-  ['best'],
-  ['poor', 'under-way'],
-  [],
-  ['middling'],
-  [],
-  ['under-way'],
-  [],
-  ['under-way'],
-  ['best'],
-  [],
-  [],
-  [],
-];
-
 /** The invented class with a week of work behind it; answers its id. */
 export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<string> {
   const now = clock.now();
@@ -95,10 +30,12 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
   );
   await db().class.update({ where: { id: classId }, data: { isDemo: true, code: classCode } });
   const { studentIds } = must(await addStudents(teacher, classId, pseudonyms));
+  const students = pseudonyms.map((name, index) => studentViewer(classId, studentIds[index], name));
   must(await issueCards(teacher, classId, 'all', clock));
 
   const begun = hours(-9 * 24);
   const first = demoAssignment({
+    ...pickThePair,
     title: 'A first pair',
     place,
     now: begun.now(),
@@ -110,7 +47,8 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
   const firstId = await publish(teacher, classId, first, begun);
   const dueMs = Date.parse(first.policy.dueAt ?? now.toISOString());
   for (const [index, attempts] of lastWeek.entries()) {
-    const viewer = studentViewer(classId, studentIds[index], pseudonyms[index]);
+    const viewer = students[index];
+    if (viewer === undefined) continue;
     for (const [skill, hoursBefore] of attempts) {
       const end = dueMs - hoursBefore * 3_600_000;
       // What came late was begun in time.
@@ -129,6 +67,7 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
   }
 
   const second = demoAssignment({
+    ...pickThePair,
     title: 'Pick the pair for tonight',
     place,
     now,
@@ -137,18 +76,16 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
     siteId: 'school-yard',
   });
   const secondId = await publish(teacher, classId, second, hours(-6));
-  for (const [index, attempts] of tonight.entries()) {
-    const viewer = studentViewer(classId, studentIds[index], pseudonyms[index]);
-    for (const [round, skill] of attempts.entries()) {
-      await work(
-        viewer,
-        secondId,
-        skill,
-        hours(-5 + round + index / 10),
-        hours(-4.8 + round + index / 10),
-      );
+  /** A student after the other, from so many hours before now, an hour from attempt to attempt. */
+  const workAll = async (assignmentId: string, diary: Diary, hoursAgo: number) => {
+    for (const [index, viewer] of students.entries()) {
+      for (const [round, skill] of (diary[index] ?? []).entries()) {
+        const start = round - hoursAgo + index / 10;
+        await work(viewer, assignmentId, skill, hours(start), hours(start + 0.2));
+      }
     }
-  }
+  };
+  await workAll(secondId, tonight, 5);
   if (late !== undefined && second.policy.dueAt !== null) {
     const dueAt = new Date(Date.parse(second.policy.dueAt) + 2 * 24 * 3_600_000).toISOString();
     const decision = {
@@ -160,7 +97,24 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
     must(await extendDue(teacher, decision, hours(-2)));
   }
 
+  const run = demoAssignment({
+    lab: 'alignment-run',
+    title: 'Alignment run',
+    lessonSlug: 'choosing-alignment-stars',
+    ...{ place, now, dueInDays: 4, kitId: 'wren', siteId: 'open-field' },
+    templates: ['own-choice', 'mount-proposes', 'first-given'],
+  });
+  await workAll(await publish(teacher, classId, run, hours(-5)), runs, 4);
+  const wentWrong = demoAssignment({
+    lab: 'what-went-wrong',
+    title: 'What went wrong?',
+    lessonSlug: null,
+    ...{ place, now, dueInDays: 5, kitId: 'heron', siteId: 'school-yard' },
+  });
+  await workAll(await publish(teacher, classId, wentWrong, hours(-4)), findings, 3);
+
   const third = demoAssignment({
+    ...pickThePair,
     title: 'Under a narrow sky',
     place,
     now: hours(7 * 24).now(),
@@ -172,12 +126,6 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
   return classId;
 }
 
-const fixedAt = (ms: number): Clock => fixedClock(new Date(ms).toISOString());
-
-function studentViewer(classId: string, studentId = '', displayName = ''): Viewer {
-  return { kind: 'student', studentId, classId, displayName };
-}
-
 async function publish(
   teacher: Viewer,
   classId: string,
@@ -187,39 +135,4 @@ async function publish(
   const { assignmentId } = must(await createAssignment(teacher, classId, input, clock));
   must(await publishAssignment(teacher, assignmentId, clock));
   return assignmentId;
-}
-
-/** One attempt through the very functions that a student's browser calls. */
-async function work(
-  viewer: Viewer,
-  assignmentId: string,
-  skill: DemoSkill | 'under-way',
-  start: Clock,
-  end: Clock,
-): Promise<void> {
-  const { attemptId } = must(await startAttempt(viewer, assignmentId, start));
-  const attempt = await db().attempt.findUniqueOrThrow({
-    where: { id: attemptId },
-    select: { variant: true, answerKey: true },
-  });
-  const variant = pairVariantSchema.parse(attempt.variant);
-  const answerKey = storedAnswerKeySchema.parse(attempt.answerKey);
-  const submission = demoChoice(variant, answerKey, skill === 'under-way' ? 'middling' : skill);
-  const picks =
-    submission.kind === 'pair' ? submission.stars.slice(0, skill === 'under-way' ? 1 : 2) : [];
-  const draft = {
-    picks,
-    saysNone: submission.kind === 'none-usable',
-    proposalIndex: 0,
-  };
-  must(await saveDraft(viewer, attemptId, { sequence: 1, draft }, end));
-  if (skill === 'under-way') return;
-  must(
-    await submitAttempt(
-      viewer,
-      attemptId,
-      { submission, idempotencyKey: `demo-${attemptId}` },
-      end,
-    ),
-  );
 }

@@ -1,6 +1,6 @@
 import 'server-only';
 import { instantOfLocalTime, localTimeOfInstant } from '../sky/local-time';
-import { pairTemplates, type PairTemplate } from '../variants/pair-variant';
+import { labOptions, type Lab, type Template } from '../variants/labs';
 import { defaultAssignmentPolicy, type AssignmentInput } from './assignment-input';
 import { eveningScenario, kitOrFirst, siteOrSchoolYard, tonightAt } from './default-evening';
 import type { Place } from './places';
@@ -18,17 +18,20 @@ export function sixInTheEvening(now: Date, days: number, timeZone: string): stri
   return time.instant;
 }
 
-/** An assignment of "Pick the pair" under the evening of `now`, due some days later. */
+/** An assignment under the evening of `now`, due some days later. */
 export function demoAssignment(input: {
+  lab: Lab;
   title: string;
   place: Place;
   now: Date;
   dueInDays: number;
   kitId: string;
   siteId: string;
-  templates?: PairTemplate[];
+  /** By default every kind of task of the lab. */
+  templates?: readonly Template[];
+  lessonSlug: string | null;
 }): AssignmentInput {
-  const { place, now, kitId, siteId } = input;
+  const { lab, place, now, kitId, siteId, lessonSlug } = input;
   const scenario = eveningScenario({
     place,
     localTime: tonightAt(place, now),
@@ -36,13 +39,13 @@ export function demoAssignment(input: {
     site: siteOrSchoolYard(siteId),
   });
   return {
-    lab: 'pick-the-pair',
+    lab,
     title: input.title,
     placeName: place.name,
     scenario,
     kitId,
     siteId,
-    templates: input.templates ?? [...pairTemplates],
+    templates: [...(input.templates ?? labOptions[lab].templates)],
     windowMinutes: 40,
     minutesAllowed: null,
     policy: {
@@ -50,6 +53,6 @@ export function demoAssignment(input: {
       dueAt: sixInTheEvening(now, input.dueInDays, place.timeZone),
     },
     dueTimeZone: place.timeZone,
-    lessonSlug: 'choosing-alignment-stars',
+    lessonSlug,
   };
 }

@@ -1,12 +1,13 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { hashSecret } from '@/lib/auth/passwords';
-import { listStudentAssignments } from '@/lib/data/attempts';
+import { getAttemptResult, getOpenAttempt, listStudentAssignments } from '@/lib/data/attempts';
 import { listAssignments } from '@/lib/data/assignments';
 import { db } from '@/lib/data/db';
 import { hasDemoAccounts, seedDemo, type DemoSignIns } from '@/lib/data/demo';
 import { parseEnv } from '@/lib/data/env';
 import { getGradebook, getStudentRecord } from '@/lib/data/gradebook';
 import { checkCard, checkPassword } from '@/lib/data/sign-in';
+import { labs } from '@/lib/variants/labs';
 import { useSchoolDatabase } from '../support/school-database';
 import { monday, valueOf } from '../support/school';
 
@@ -29,7 +30,11 @@ test('the printed card opens a student who has work to do and work done', async 
   const { studentId } = valueOf(await checkCard(signIns.student, origin));
   const viewer = { kind: 'student', studentId, classId, displayName: '' } as const;
   const work = await listStudentAssignments(viewer, monday);
-  expect(work.map(({ state }) => state).toSorted()).toEqual(['complete', 'not-started']);
+  expect(work.map(({ state }) => state).toSorted()).toEqual([
+    'complete',
+    ...Array.from({ length: 3 }, () => 'not-started'),
+  ]);
+  expect(new Set(work.map(({ lab }) => lab))).toEqual(new Set(labs));
   expect(signIns.student.words.split(' ')).toHaveLength(3);
 });
 
@@ -39,6 +44,8 @@ test('the gradebook is alive: every mark is one that the engine gave', async () 
   expect(gradebook?.assignments.map(({ title }) => title)).toEqual([
     'A first pair',
     'Pick the pair for tonight',
+    'Alignment run',
+    'What went wrong?',
   ]);
   const states = new Set(gradebook?.cells.map(({ state }) => state));
   for (const state of ['complete', 'not-yet', 'missing', 'excused', 'in-progress', 'not-started']) {
@@ -55,9 +62,34 @@ test('the gradebook is alive: every mark is one that the engine gave', async () 
   expect(record?.attempts.length).toBeGreaterThan(2);
 });
 
+test.each(['alignment-run', 'what-went-wrong'] as const)(
+  '%s was done well and badly, is under way, and waits for the printed student',
+  async (lab) => {
+    const attempts = await db().attempt.findMany({
+      where: { lab },
+      select: { id: true, status: true, studentId: true, marks: { select: { total: true } } },
+    });
+    const marks = attempts.flatMap(({ marks }) => marks.map(({ total }) => total));
+    expect(marks.length).toBeGreaterThan(4);
+    expect(Math.max(...marks)).toBeGreaterThan(95);
+    expect(Math.min(...marks)).toBeLessThan(50);
+    expect(marks.some((mark) => mark > 50 && mark < 95)).toBe(true);
+    const open = attempts.filter(({ status }) => status === 'open');
+    expect(open.length).toBeGreaterThan(1);
+    for (const { id, studentId } of open) {
+      const viewer = { kind: 'student', studentId, classId, displayName: '' } as const;
+      expect(await getOpenAttempt(viewer, id)).toMatchObject({ lab, nextSequence: 2 });
+    }
+    // Whoever looks at one is shown what was done.
+    for (const { id } of attempts.filter(({ status }) => status === 'submitted')) {
+      expect((await getAttemptResult(teacher, id, monday))?.result?.lab).toBe(lab);
+    }
+  },
+);
+
 test('a draft waits beside what is published', async () => {
   const states = (await listAssignments(teacher, classId))?.map(({ state }) => state);
-  expect(states?.toSorted()).toEqual(['draft', 'published', 'published']);
+  expect(states?.toSorted()).toEqual(['draft', ...Array.from({ length: 4 }, () => 'published')]);
 });
 
 describe('a second start', () => {

@@ -1,0 +1,85 @@
+import 'server-only';
+import type { Viewer } from '../auth/policy';
+import { saveDraft, startAttempt, submitAttempt } from './attempts';
+import { fixedClock, type Clock } from './clock';
+import { db } from './db';
+import { demoChoice, type DemoSkill } from './demo-choice';
+import type { DemoAttempt } from './demo-diary';
+import { demoFinding, demoFindingBegun } from './demo-fault';
+import { demoRun, demoRunBegun } from './demo-run';
+import { faultAnswerKeySchema, faultVariantSchema } from './lab-tasks/stored-fault';
+import { labTaskOf } from './lab-tasks/lab-tasks';
+import { pairVariantSchema } from './lab-tasks/stored-pair';
+import { runVariantSchema } from './lab-tasks/stored-run';
+import { storedAnswerKeySchema } from './lab-tasks/stored-sky';
+import type { Result } from './result';
+
+/** A bug or a broken content folder: the demonstration is made of the product's own functions. */
+export function must<T>(result: Result<T>): T {
+  if (!result.ok) throw new Error(`the demonstration could not be made: ${result.problem.message}`);
+  return result.value;
+}
+
+export const fixedAt = (ms: number): Clock => fixedClock(new Date(ms).toISOString());
+
+export function studentViewer(classId: string, studentId = '', displayName = ''): Viewer {
+  return { kind: 'student', studentId, classId, displayName };
+}
+
+/** One attempt through the very functions that a student's browser calls. */
+export async function work(
+  viewer: Viewer,
+  assignmentId: string,
+  skill: DemoAttempt,
+  start: Clock,
+  end: Clock,
+): Promise<void> {
+  const { attemptId } = must(await startAttempt(viewer, assignmentId, start));
+  const attempt = await db().attempt.findUniqueOrThrow({
+    where: { id: attemptId },
+    select: { lab: true, variant: true, answerKey: true },
+  });
+  const { draft, submission } = workOf(attempt, skill);
+  must(await saveDraft(viewer, attemptId, { sequence: 1, draft }, end));
+  if (submission === null) return;
+  const sent = { submission, idempotencyKey: `demo-${attemptId}` };
+  must(await submitAttempt(viewer, attemptId, sent, end));
+}
+
+/** What was done last before handing in, and what was handed in; null for what is still under way. */
+function workOf(
+  attempt: { lab: string; variant: unknown; answerKey: unknown },
+  skill: DemoAttempt,
+): { draft: object; submission: object | null } {
+  switch (labTaskOf(attempt.lab).lab) {
+    case 'pick-the-pair': {
+      const variant = pairVariantSchema.parse(attempt.variant);
+      const answerKey = storedAnswerKeySchema.parse(attempt.answerKey);
+      return pairWork(demoChoice(variant, answerKey, finished(skill)), skill === 'under-way');
+    }
+    case 'alignment-run': {
+      const variant = runVariantSchema.parse(attempt.variant);
+      const answerKey = storedAnswerKeySchema.parse(attempt.answerKey);
+      const submission = skill === 'under-way' ? null : demoRun(variant, answerKey, skill);
+      return { draft: submission ?? demoRunBegun(variant, answerKey), submission };
+    }
+    case 'what-went-wrong': {
+      const variant = faultVariantSchema.parse(attempt.variant);
+      const answerKey = faultAnswerKeySchema.parse(attempt.answerKey);
+      const submission = skill === 'under-way' ? null : demoFinding(variant, answerKey, skill);
+      return { draft: submission ?? demoFindingBegun(variant, answerKey), submission };
+    }
+  }
+}
+
+const finished = (skill: DemoAttempt): DemoSkill => (skill === 'under-way' ? 'middling' : skill);
+
+function pairWork(submission: ReturnType<typeof demoChoice>, underWay: boolean) {
+  const stars = submission.kind === 'pair' ? submission.stars : [];
+  const draft = {
+    picks: underWay ? stars.slice(0, 1) : stars,
+    saysNone: submission.kind === 'none-usable',
+    proposalIndex: 0,
+  };
+  return { draft, submission: underWay ? null : submission };
+}
