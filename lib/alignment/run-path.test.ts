@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { eveningRun } from '@/tests/support/evening-run';
+import { restlessLog } from '@/tests/support/restless-log';
 import { directionFromAzAlt, separationDeg, type Vector3 } from '../units/vector';
 import { act, replayRun, startRun, viewAt } from './alignment-run';
+import { bestStars } from './operator-stars';
 import { perfectLog } from './perfect-operator';
 import type { Run } from './run';
 import type { RunAction } from './run-log';
-import { tubePath, type PathPoint } from './run-path';
+import { longestLog } from './run-log';
+import { mostSamples, samplesOf, tubePath, type PathPoint } from './run-path';
 
 const input = eveningRun();
 const log = perfectLog(input);
@@ -58,5 +61,20 @@ describe('the path of the tube', () => {
     expect(path.length).toBeLessThanOrEqual(6);
     expect(path[0]?.atMs).toBe(0);
     expect(path.at(-1)?.atMs).toBe(pathOf().at(-1)?.atMs);
+  });
+
+  it('is worked out from no more samples than ever are taken, of two hours at full speed too', () => {
+    const stars = bestStars(input);
+    if (stars === null) throw new Error('no pair');
+    const replay = replayRun(input, restlessLog(input, stars));
+    if (!replay.ok) throw new Error('refused');
+    const [first] = replay.confirms;
+    const whole = { fromMs: 0, toMs: first?.atMs ?? NaN };
+    expect(whole.toMs).toBeGreaterThan(longestLog * 1000);
+    const samples = samplesOf(replay.run, whole.fromMs, whole.toMs);
+    expect(samples).toHaveLength(mostSamples);
+    expect(samples[0]?.atMs).toBe(0);
+    expect(samples.at(-1)?.atMs).toBe(whole.toMs);
+    expect(tubePath(replay.run, { ...whole, mostPoints: 20 })).toHaveLength(20);
   });
 });
