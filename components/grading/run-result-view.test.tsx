@@ -3,6 +3,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import type { OperatorOptions } from '@/lib/alignment/perfect-operator';
 import { randomRunNights } from '@/tests/support/run-nights';
 import { resultOf } from '@/tests/support/run-robot';
+import { markText } from './mark-text';
 import { RunResultView } from './run-result-view';
 
 afterEach(cleanup);
@@ -112,7 +113,6 @@ test('a failed gate is named before everything else', () => {
       variant={wren.variant}
       result={{
         ...result,
-        total: 0,
         gates: [{ id: 'sun', atMs: 65_000, distanceDeg: 12 }],
         advice: { code: 'sun', distanceDeg: 12 },
       }}
@@ -120,9 +120,11 @@ test('a failed gate is named before everything else', () => {
   );
   expect(screen.getByText('Not yet: too close to the Sun')).toBeTruthy();
   expect(screen.getByText(/One look at the Sun through a telescope blinds/)).toBeTruthy();
+  // What the parts earned is still shown: the gate decides, not the sum.
+  expect(screen.getByText(`${markText(result.total)} of 100`)).toBeTruthy();
 });
 
-test('a run that ended before its second star shows what there is', () => {
+test('a run that came to nothing shows what there is', () => {
   const result = resultOf(wren);
   render(
     <RunResultView
@@ -137,7 +139,7 @@ test('a run that ended before its second star shows what there is', () => {
         achieved: [],
         third: null,
         judgement: null,
-        advice: { code: 'not-finished' },
+        advice: { code: 'well-done' },
       }}
     />,
   );

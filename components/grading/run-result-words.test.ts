@@ -42,7 +42,6 @@ const advice: {
   'trusted-a-bad-one': [{ hitRate: 0.03 }, ['3 of 100', 'third star']],
   'doubted-a-good-one': [{ hitRate: 0.88 }, ['88 of 100', 'trust']],
   slow: [{ minutes: 14.2, minutesAllowed: 10 }, ['14 min', '10 min']],
-  'not-finished': [{}, ['not finished']],
 };
 
 test.each(Object.entries(advice))('%s: says what was so and what to do', (code, [facts, parts]) => {

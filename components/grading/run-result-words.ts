@@ -48,8 +48,6 @@ export function runAdviceInWords(advice: RunAdvice): string {
       return `This alignment was better than you thought: ${ofHundred(advice.hitRate)} of 100 targets would be in the eyepiece. A third star in the field is good reason to trust it.`;
     case 'slow':
       return `All well, but it took ${minutesText(advice.minutes)} under the sky, where ${minutesText(advice.minutesAllowed)} were allowed. Bring the star near with a long step before you use short ones.`;
-    case 'not-finished':
-      return 'The run was not finished: two confirmed stars and a judgement belong to it.';
   }
 }
 
@@ -153,7 +151,7 @@ export function judgementInWords({
 
 /** A gate that was failed, with what stands behind it. */
 export const sunGateInWords = ({ atMs, distanceDeg }: RunResult['gates'][number]): string =>
-  `At ${clockText(atMs)} into the run, with the Sun up, the tube or its finder pointed ${degree(distanceDeg)} from it; 30° is the least. One look at the Sun through a telescope blinds. Until this is right the answer is “not yet”, whatever the score.`;
+  `At ${clockText(atMs)} into the run, with the Sun up, the tube or its finder pointed ${degree(distanceDeg)} from it; 30° is the least. One look at the Sun through a telescope blinds. Until this is right the answer is “not yet”, whatever the mark.`;
 
 /** Minutes and seconds of sky time. */
 export function clockText(atMs: number): string {

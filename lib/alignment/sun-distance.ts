@@ -27,27 +27,59 @@ export function sunSeenAt({ frame, latitudeDeg }: TurningSky, atMs: number): Vec
   return down ? null : refracted(direction, frame.refractionScale);
 }
 
+/** With the Sun up, neither tube nor dot may come nearer to it than this, degrees. Design, "Finder". */
+export const nearestToSunDeg = 30;
+
+/** The start position that every kit asks for: level and north. */
+const prescribed: Vector3 = [0, 1, 0];
+/** What is nearer to it than this was set as it should be: full marks' 5° and 2°, and the index. */
+const asPrescribedDeg = 7;
+
+type Search = {
+  least: SunDistance | null;
+  /**
+   * How near the Sun stood to the start position when the motors first moved, until the tube is clear
+   * of it (or comes nearer): leaving where the task told the learner to begin fails nobody.
+   */
+  leavingDeg: number | null;
+};
+
 /**
- * How near tube or dot came to the Sun while it was up, from the start position to an instant (by
- * default the last action): to 0.05°, never too large by more. Null when the Sun was never up. What is
- * looked at next is as far ahead as nothing nearer can be reached before, by the speed of the axes.
+ * How near tube or dot came to the Sun while it was up, from the first move of the motors to an instant
+ * (by default the last action): to 0.05°, never too large by more. Null when the Sun was never up, or
+ * nothing moved. A tube that was set up as prescribed, too near the Sun, counts from when it is clear
+ * of it or comes nearer. What is looked at next is as far ahead as nothing nearer can be reached
+ * before, by the speed of the axes.
  */
 export function leastSunDistance(run: Run, untilMs: number = run.lastMs): SunDistance | null {
-  let least: SunDistance | null = null;
-  for (const stretch of stretchesOf(run, untilMs)) least = leastIn(run, stretch, least);
-  return least;
+  const stretches = stretchesOf(run, untilMs);
+  const first = stretches.findIndex(({ degPerSecond }) => degPerSecond > 0);
+  const [driven] = first < 0 ? [] : stretches.slice(first);
+  if (driven === undefined) return null;
+  const search: Search = { least: null, leavingDeg: leavingFrom(run, driven) };
+  for (const stretch of stretches.slice(first)) lookThrough(run, stretch, search);
+  return search.least;
 }
 
-function leastIn(
+function leavingFrom({ input }: Run, { motion, fromMs }: Stretch): number | null {
+  const sun = sunSeenAt(trueSky(input), fromMs);
+  if (sun === null) return null;
+  const pose = makePose();
+  writeMotion(motion, input.setup, fromMs, pose);
+  const distanceDeg = Math.min(separationDeg(pose.tube, sun), separationDeg(pose.dot, sun));
+  const set = separationDeg(pose.tube, prescribed) < asPrescribedDeg;
+  return set && distanceDeg < nearestToSunDeg ? distanceDeg : null;
+}
+
+function lookThrough(
   { input }: Run,
   { motion, fromMs, toMs, degPerSecond }: Stretch,
-  before: SunDistance | null,
-): SunDistance | null {
+  search: Search,
+): void {
   const sky = trueSky(input);
   const pose = makePose();
   // The tracking and the Sun, once each, with as much again to spare.
   const nearsDegPerSecond = degPerSecond + 4 * siderealDegPerSecond;
-  let least = before;
   for (let atMs = fromMs; ;) {
     const sun = sunSeenAt(sky, atMs);
     let ahead = waitsSeconds;
@@ -56,12 +88,24 @@ function leastIn(
       const tube = separationDeg(pose.tube, sun);
       const dot = separationDeg(pose.dot, sun);
       const distanceDeg = Math.min(tube, dot);
-      const leastDeg: number = least?.distanceDeg ?? 180;
-      const spareDeg = Math.max(distanceDeg - leastDeg, toleranceDeg);
-      ahead = Math.min(spareDeg / nearsDegPerSecond, mostSeconds);
-      if (distanceDeg < leastDeg) least = { distanceDeg, atMs, of: tube <= dot ? 'tube' : 'dot' };
+      const { leavingDeg } = search;
+      if (
+        leavingDeg !== null &&
+        (distanceDeg >= nearestToSunDeg || distanceDeg < leavingDeg - toleranceDeg)
+      ) {
+        search.leavingDeg = null;
+      }
+      const leastDeg: number = search.least?.distanceDeg ?? 180;
+      const spareDeg =
+        search.leavingDeg === null
+          ? distanceDeg - leastDeg
+          : Math.min(distanceDeg - search.leavingDeg, nearestToSunDeg - distanceDeg);
+      ahead = Math.min(Math.max(spareDeg, toleranceDeg) / nearsDegPerSecond, mostSeconds);
+      if (search.leavingDeg === null && distanceDeg < leastDeg) {
+        search.least = { distanceDeg, atMs, of: tube <= dot ? 'tube' : 'dot' };
+      }
     }
-    if (atMs >= toMs) return least;
+    if (atMs >= toMs) return;
     atMs = Math.min(toMs, atMs + ahead * 1000);
   }
 }

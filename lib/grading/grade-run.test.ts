@@ -291,9 +291,11 @@ describe('the Sun', () => {
     expect(result.gates).toMatchObject([{ id: 'sun' }]);
     const [gate] = result.gates;
     expect(gate?.distanceDeg).toBeLessThan(26);
-    expect(result.total).toBe(0);
     expect(result.advice).toEqual({ code: 'sun', distanceDeg: gate?.distanceDeg });
-    // What the parts earned is still shown.
+    // What the parts earned is still shown, and summed: the gate decides beside the mark.
+    const sum = result.criteria.reduce((earned, part) => earned + part.earned, 0);
+    expect(result.total).toBe(sum);
+    expect(sum).toBeGreaterThan(30);
     expect(share(result, 'second-star')).toBe(1);
     expect(result.criteria.map(({ id }) => id)).not.toContain('pair');
   });

@@ -3,7 +3,7 @@ import { perfectOutcome, worthOfAlignment } from '../alignment/alignment-worth';
 import { deservedJudgement } from '../alignment/deserved-judgement';
 import type { Run } from '../alignment/run';
 import type { RunInput } from '../alignment/run-input';
-import { leastSunDistance } from '../alignment/sun-distance';
+import { leastSunDistance, nearestToSunDeg } from '../alignment/sun-distance';
 import type { AnswerKey } from '../pointing/answer-key';
 import type { StarCatalogue } from '../sky/catalogue';
 import { wrap180 } from '../units/angle';
@@ -22,9 +22,6 @@ export const runGraderVersion = 1;
 export type RunGrading =
   { ok: true; result: RunResult } | { ok: false; refusal: RunSubmissionRefusal };
 
-/** With the Sun up, neither tube nor dot may come nearer to it than this, degrees. Design, "Finder". */
-const nearestToSunDeg = 30;
-
 /**
  * Marks one alignment run by doing it again from its log, on the stored variant and answer key alone:
  * what each confirm really had in the eyepiece and how well, what the alignment is worth, and whether it
@@ -42,6 +39,8 @@ export function gradeRun({
   submission: RunSubmission;
   catalogue: StarCatalogue;
 }): RunGrading {
+  const judge = submission.log.at(-1);
+  if (judge?.do !== 'judge') return { ok: false, refusal: { code: 'not-finished' } };
   const input: RunInput = { ...variant, catalogue };
   const replay = replayRun(input, submission.log);
   if (!replay.ok) {
@@ -49,10 +48,9 @@ export function gradeRun({
     return { ok: false, refusal: { code: 'does-not-add-up', action, why: refusal.code } };
   }
   const { run } = replay;
-  const judge = submission.log.at(-1);
   const [first, second] = judgeStars(run);
-  if (judge?.do !== 'judge' || run.start === null || first === undefined || second === undefined) {
-    return { ok: false, refusal: { code: 'not-finished' } };
+  if (run.start === null || first === undefined || second === undefined) {
+    throw new Error('a run was judged before its two stars were confirmed');
   }
 
   const stars = [first, second] as const;
@@ -77,14 +75,13 @@ export function gradeRun({
     minutes,
     minutesAllowed,
   });
-  const gates = sunGate(run);
   const result: Omit<RunResult, 'advice'> = {
     lab: 'alignment-run',
     graderVersion: runGraderVersion,
     template: variant.template,
-    total: gates.length > 0 ? 0 : criteria.reduce((sum, { earned }) => sum + earned, 0),
+    total: criteria.reduce((sum, { earned }) => sum + earned, 0),
     criteria,
-    gates,
+    gates: sunGate(run),
     start,
     stars: stars.map(({ shown }: JudgedStar) => shown),
     outcome: run.outcome,

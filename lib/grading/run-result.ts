@@ -60,14 +60,13 @@ export type RunAdvice =
   | { code: 'pair'; hitRate: number; bestHitRate: number }
   | { code: 'trusted-a-bad-one'; hitRate: number }
   | { code: 'doubted-a-good-one'; hitRate: number }
-  | { code: 'slow'; minutes: number; minutesAllowed: number }
-  | { code: 'not-finished' };
+  | { code: 'slow'; minutes: number; minutesAllowed: number };
 
 export type RunResult = {
   lab: 'alignment-run';
   graderVersion: number;
   template: RunTemplate;
-  /** 0–100, not rounded. 0 behind a failed gate is still shown with what the parts earned. */
+  /** 0–100, not rounded, whatever the gates say. */
   total: number;
   criteria: readonly RunCriterion[];
   /** A failed gate means "not yet", whatever the score. */

@@ -356,11 +356,14 @@ describe('a failed safety gate', () => {
     const assignmentId = await setOf(byDay, { passMark: 0 });
     const attemptId = await started(school.ann, assignmentId);
     const sent = { submission: await sunwardRunOf(attemptId), idempotencyKey: key };
-    valueOf(await submitAttempt(school.ann, attemptId, sent, monday));
-    const failed = { mark: 0, gateFailed: true, state: 'not-yet' };
+    const { result } = valueOf(await submitAttempt(school.ann, attemptId, sent, monday));
+    const failed = { mark: result?.total, gateFailed: true, state: 'not-yet' };
+    expect(result?.total).toBeGreaterThan(30);
     expect(await standing(assignmentId)).toMatchObject({ cell: failed, listed: failed });
     const csv = await exportGradebookCsv(school.owner, school.classId, monday);
-    expect(csv?.split('\r\n').find((line) => line.includes(',Ann,'))).toMatch(/,0,not yet(,|$)/);
+    expect(csv?.split('\r\n').find((line) => line.includes(',Ann,'))).toMatch(
+      /,[1-9][\d.]*,not yet(,|$)/,
+    );
 
     const target = { studentId: school.ann.studentId, assignmentId };
     const word = { ...target, mark: 40, note: 'Shown at the telescope with the cap on.' };

@@ -100,7 +100,6 @@ const adviceSchema: z.ZodType<RunAdvice> = z.discriminatedUnion('code', [
   z.object({ code: z.literal('trusted-a-bad-one'), hitRate: number }),
   z.object({ code: z.literal('doubted-a-good-one'), hitRate: number }),
   z.object({ code: z.literal('slow'), minutes: number, minutesAllowed: number }),
-  z.object({ code: z.literal('not-finished') }),
 ]);
 
 export const runResultSchema: z.ZodType<RunResult> = z.object({
