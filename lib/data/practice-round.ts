@@ -1,6 +1,8 @@
 import 'server-only';
 import { z } from 'zod';
 import { parseScenario } from '../pointing/parse-scenario';
+import { firstRoundTemplates } from '../variants/first-rounds';
+import type { Lab, Template } from '../variants/labs';
 import { systemClock, type Clock } from './clock';
 import {
   defaultPlace,
@@ -86,6 +88,31 @@ export async function makeVisitorRound<Variant>(
   if (!read.ok) return read;
   const { round, input } = read.value;
   return success({ ...round, variant: lab.makeRound(input) });
+}
+
+/** By lot, fewer than two in a hundred newcomers draw so often in vain where the evening allows it. */
+const mostDraws = 8;
+
+/**
+ * The round that a visitor meets first: one of the lab's plain kinds, with a seed drawn until it is. An
+ * evening that gives none keeps its first draw.
+ */
+export async function makeFirstVisitorRound<Variant extends { lab: Lab; template: Template }>(
+  lab: Pick<RoundLab<Variant, unknown>, 'makeRound'>,
+  request: Omit<VisitorRoundRequest, 'seed'>,
+  drawSeed: () => string,
+  clock: Clock = systemClock,
+): Promise<Result<VisitorRound<Variant>>> {
+  const read = await readRequest({ ...request, seed: drawSeed() }, clock);
+  if (!read.ok) return read;
+  const { round, input } = read.value;
+  const made = (seed: string) => ({ ...round, seed, variant: lab.makeRound({ ...input, seed }) });
+  const isPlain = ({ variant }: { variant: Variant }): boolean =>
+    firstRoundTemplates[variant.lab].includes(variant.template);
+  const first = made(round.seed);
+  let drawn = first;
+  for (let draws = 1; draws < mostDraws && !isPlain(drawn); draws++) drawn = made(drawSeed());
+  return success(isPlain(drawn) ? drawn : first);
 }
 
 /** Makes the round again and marks the submission; what the browser sends of the round is its address. */

@@ -3,8 +3,15 @@ import { perfectLog } from '@/lib/alignment/perfect-operator';
 import { loadCatalogue } from '@/lib/content/sky-catalogue';
 import { db } from '@/lib/data/db';
 import { tonightAt, defaultPlace } from '@/lib/data/default-evening';
-import { gradeVisitorRound, makeVisitorRound, type VisitorRound } from '@/lib/data/practice-round';
+import {
+  gradeVisitorRound,
+  makeFirstVisitorRound,
+  makeVisitorRound,
+  type VisitorRound,
+} from '@/lib/data/practice-round';
 import { labTasks } from '@/lib/data/lab-tasks/lab-tasks';
+import { rightPairs } from '@/lib/grading/allowed-pairs';
+import { storedAnswerKey } from '@/lib/pointing/stored-answer-key';
 import type { PairVariant } from '@/lib/variants/pair-variant';
 import { useSchoolDatabase } from '../support/school-database';
 import { at, codeOf, monday, valueOf } from '../support/school';
@@ -38,6 +45,61 @@ test('an answer is marked from the round made again, and nothing is kept', async
   expect(result.template).toBe(round.variant.template);
   expect([0, 100]).toContain(result.total);
   expect(await db().attempt.count()).toBe(0);
+});
+
+describe('the first round of a newcomer', () => {
+  const seedsFrom = (name: string) => {
+    let drawn = 0;
+    return () => `${name} ${(drawn += 1)}`;
+  };
+  const names = Array.from({ length: 12 }, (_, index) => `newcomer ${index}`);
+
+  test('has a pair to choose under an open sky, though rounds by lot are of every kind', async () => {
+    const byLot = new Set<string>();
+    for (const name of names) {
+      const lot = valueOf(await makeVisitorRound(task, { seed: seedsFrom(name)() }, monday));
+      byLot.add(lot.variant.template);
+      const first = valueOf(await makeFirstVisitorRound(task, {}, seedsFrom(name), monday));
+      const { scenario, frame } = first.variant;
+      expect(scenario.clouds).toEqual([]);
+      const key = storedAnswerKey({
+        ...{ scenario, frame, instant: frame.instant },
+        catalogue: loadCatalogue(),
+      });
+      expect(rightPairs(first.variant, key)).not.toEqual([]);
+      // Its address makes it again, like any other.
+      expect(valueOf(await makeVisitorRound(task, addressOf(first), monday))).toEqual(first);
+    }
+    expect([...byLot].some((kind) => kind === 'none-usable' || kind === 'cloud-bank')).toBe(true);
+  });
+
+  test('of a run names the star to begin with', async () => {
+    const run = labTasks['alignment-run'];
+    for (const name of names.slice(0, 6)) {
+      const first = valueOf(await makeFirstVisitorRound(run, {}, seedsFrom(name), monday));
+      expect(['mount-proposes', 'first-given']).toContain(first.variant.template);
+    }
+  });
+
+  test('is the first draw where the evening has no such round, after a few draws', async () => {
+    const drawn: string[] = [];
+    const next = seedsFrom('by day');
+    const drawSeed = () => {
+      const seed = next();
+      drawn.push(seed);
+      return seed;
+    };
+    const byDay = { localTime: '2026-06-21T13:00' };
+    const first = valueOf(await makeFirstVisitorRound(task, byDay, drawSeed, monday));
+    expect(first).toMatchObject({ seed: 'by day 1', variant: { template: 'none-usable' } });
+    expect(drawn).toHaveLength(8);
+  });
+
+  test('under a sky that is none is refused like any other', async () => {
+    const request = { localTime: 'tonight' };
+    const refused = await makeFirstVisitorRound(task, request, seedsFrom('x'), monday);
+    expect(codeOf(refused)).toBe('bad-input');
+  });
 });
 
 describe('what makes no sense is refused', () => {

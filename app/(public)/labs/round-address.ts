@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { routes } from '@/lib/routes';
 import type { Lab } from '@/lib/variants/labs';
+import { firstRound } from './first-round';
 
 const first = z.union([z.string(), z.array(z.string()).transform((values) => values[0])]);
 const filled = first
@@ -10,6 +11,7 @@ const filled = first
 /** The page's query. Anything else in it is ignored; what is wrong in it is told by the round's maker. */
 const querySchema = z.object({
   seed: filled,
+  round: filled,
   kit: filled,
   site: filled,
   place: filled,
@@ -19,6 +21,8 @@ const querySchema = z.object({
 /** A visitor's round as its page address tells it. */
 export type RoundAddress = {
   seed: string | undefined;
+  /** No seed yet, and one is to be drawn. */
+  isFirst: boolean;
   kitId: string | undefined;
   siteId: string | undefined;
   placeId: number | undefined;
@@ -28,9 +32,10 @@ export type RoundAddress = {
 export function readRoundAddress(
   query: Record<string, string | string[] | undefined>,
 ): RoundAddress {
-  const { seed, kit, site, place, time } = querySchema.parse(query);
+  const { seed, round, kit, site, place, time } = querySchema.parse(query);
   const placeId = place !== undefined && /^\d{1,9}$/.test(place) ? Number(place) : undefined;
-  return { seed, kitId: kit, siteId: site, placeId, localTime: time };
+  const isFirst = seed === undefined && round === firstRound.value;
+  return { seed, isFirst, kitId: kit, siteId: site, placeId, localTime: time };
 }
 
 /** The address under which the same round can be made again. */

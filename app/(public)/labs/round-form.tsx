@@ -7,13 +7,12 @@ import { Field } from '@/components/ui/field';
 import { RadioGroup } from '@/components/ui/radio-group';
 import { TextInput } from '@/components/ui/text-input';
 import type { Place } from '@/lib/data/places';
+import { firstRound } from './first-round';
 
 type Choice = { id: string; name: string; description: string };
 
 type RoundFormProps = {
   action: string;
-  /** Made anew with each page: the sky's dice. */
-  seed: string;
   kits: readonly Choice[];
   sites: readonly Choice[];
   chosen: {
@@ -30,20 +29,12 @@ const options = (choices: readonly Choice[]) =>
   choices.map(({ id, name, description }) => ({ value: id, label: name, hint: description }));
 
 /** Where, when and with what to practise. It makes a page address, so that a round can be kept and shared. */
-export function RoundForm({
-  action,
-  seed,
-  kits,
-  sites,
-  chosen,
-  placeName,
-  findPlaces,
-}: RoundFormProps) {
+export function RoundForm({ action, kits, sites, chosen, placeName, findPlaces }: RoundFormProps) {
   const [place, setPlace] = useState<Place | null>(null);
   const placeId = place?.id ?? chosen.placeId;
   return (
     <form action={action} method="get" className="space-y-8">
-      <input type="hidden" name="seed" value={seed} />
+      <input type="hidden" {...firstRound} />
       {placeId === undefined ? null : <input type="hidden" name="place" value={placeId} />}
       <section aria-labelledby="where" className="space-y-3">
         <h2 id="where" className="text-xl font-semibold">

@@ -11,9 +11,9 @@ import { defaultPlace } from '@/lib/data/default-evening';
 import type { Place } from '@/lib/data/places';
 import { getPlace } from '@/lib/data/places';
 import type { VisitorRound } from '@/lib/data/practice-round';
-import { makeVisitorRound } from '@/lib/data/practice-round';
+import { makeFirstVisitorRound, makeVisitorRound } from '@/lib/data/practice-round';
 import { routes } from '@/lib/routes';
-import type { Lab } from '@/lib/variants/labs';
+import type { Lab, Template } from '@/lib/variants/labs';
 import { findPlacesForVisitor } from './find-places';
 import { tooManyRounds } from './grade-round';
 import type { RoundAddress } from './round-address';
@@ -29,8 +29,11 @@ export type RoundLinks = { address: string; nextAddress: string; setUpAddress: s
 
 type RoundTask<Variant> = Parameters<typeof makeVisitorRound<Variant>>[0] & { lab: Lab };
 
-/** A lab's page for visitors: without a seed the form, with one the round that it makes. */
-export async function VisitorPage<Variant>({
+/**
+ * A lab's page for visitors: without a seed the form, with one the round that it makes. For what the
+ * form sends a first round is drawn.
+ */
+export async function VisitorPage<Variant extends { lab: Lab; template: Template }>({
   task,
   lead,
   searchParams,
@@ -43,15 +46,18 @@ export async function VisitorPage<Variant>({
 }) {
   const { lab } = task;
   const address = readRoundAddress(await searchParams);
-  const { seed } = address;
-  if (seed === undefined) return <SetUp {...{ lab, lead, address }} problem={null} />;
+  const { seed, isFirst } = address;
+  if (seed === undefined && !isFirst) return <SetUp {...{ lab, lead, address }} problem={null} />;
   if (!(await visitorMayMakeRound()))
     return <SetUp {...{ lab, lead, address }} problem={tooManyRounds} />;
-  const made = await makeVisitorRound<Variant>(task, { ...given(address), seed });
+  const made =
+    seed === undefined
+      ? await makeFirstVisitorRound<Variant>(task, given(address), newSeed)
+      : await makeVisitorRound<Variant>(task, { ...given(address), seed });
   if (!made.ok) return <SetUp {...{ lab, lead, address }} problem={made.problem.message} />;
   const round = made.value;
   // The address then names every choice, so that the round is the same tomorrow.
-  if (address.placeId === undefined || address.localTime === undefined)
+  if (isFirst || address.placeId === undefined || address.localTime === undefined)
     redirect(roundAddress(lab, round));
   const kitName = loadKits().find((kit) => kit.id === round.kitId)?.name ?? round.kitId;
   return (
@@ -121,7 +127,6 @@ async function SetUp({
       <div className="grid gap-x-16 gap-y-10 lg:grid-cols-[minmax(0,34rem)_minmax(0,24rem)]">
         <RoundForm
           action={routes.labs.one(lab)}
-          seed={newSeed()}
           kits={kits}
           sites={sites}
           chosen={{
