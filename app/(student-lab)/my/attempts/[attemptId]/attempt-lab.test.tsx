@@ -3,20 +3,25 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, expect, test } from 'vitest';
 import type { PairResult } from '@/lib/grading/pair-result';
 import { emptyPairDraft, type PairDraft, type PairSubmission } from '@/lib/grading/pair-submission';
+import type { SubmitAnswer } from '@/components/lab/shell/submission-sender';
 import { AttemptLab } from './attempt-lab';
+
+type SubmitPair = SubmitAnswer<PairSubmission, PairResult>;
 
 afterEach(cleanup);
 
 const problem = (code: string) =>
   Promise.resolve({ ok: false as const, problem: { code, message: 'refused' } });
 
-function open(code: string) {
+const taken: SubmitPair = () => Promise.resolve({ ok: true, value: { result: null, late: false } });
+
+function open(code: string, send = taken) {
   render(
     <AttemptLab<PairDraft, PairSubmission, PairResult>
       title="Pick the pair"
       attemptKey="attempt"
       save={() => problem(code)}
-      send={() => Promise.resolve({ ok: true, value: { result: null, late: false } })}
+      send={send}
       resultAddress="/my/attempts/attempt/result"
     >
       {/* The labs themselves have tests of their own; here it is two buttons that send. */}
@@ -25,7 +30,9 @@ function open(code: string) {
           <button onClick={() => void onSave({ sequence: 1, draft: emptyPairDraft })}>save</button>
           <button
             onClick={() =>
-              void onSubmit({ submission: { kind: 'none-usable' }, idempotencyKey: 'key' })
+              void onSubmit({ submission: { kind: 'none-usable' }, idempotencyKey: 'key' }).catch(
+                () => null,
+              )
             }
           >
             submit
@@ -65,4 +72,25 @@ test('a draft refused after its own answer does not hide what came of it', async
   await user.click(screen.getByText('save'));
   expect(screen.queryByText('This attempt has been handed in')).toBeNull();
   expect(screen.getByText('submit')).toBeTruthy();
+});
+
+test('a draft refused after an answer whose receipt was lost leaves the way to send it again', async () => {
+  const user = open('already-submitted', () => Promise.reject(new Error('the connection broke')));
+  await user.click(screen.getByText('submit'));
+  await user.click(screen.getByText('save'));
+  expect(screen.queryByText('This attempt has been handed in')).toBeNull();
+  expect(screen.getByText('submit')).toBeTruthy();
+});
+
+test('an answer that another window came before leads to what counts', async () => {
+  const user = open('none', () => problem('already-submitted'));
+  await user.click(screen.getByText('submit'));
+  expect(await screen.findByText('This attempt has been handed in')).toBeTruthy();
+});
+
+test('an answer that was refused keeps no later notice back', async () => {
+  const user = open('already-submitted', () => problem('does-not-add-up'));
+  await user.click(screen.getByText('submit'));
+  await user.click(screen.getByText('save'));
+  expect(await screen.findByText('This attempt has been handed in')).toBeTruthy();
 });

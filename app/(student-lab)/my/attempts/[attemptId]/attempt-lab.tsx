@@ -57,13 +57,28 @@ export function AttemptLab<Draft, Submission, Outcome>({
 }) {
   const [interruption, setInterruption] = useState<Interruption | null>(null);
 
-  const sentFromHere = useRef(false);
+  /** Of an answer from here: taken, or on its way, perhaps for ever where the connection broke. */
+  const sentFromHere = useRef<'no' | 'on-its-way' | 'taken'>('no');
 
   async function watched<T>(answer: Promise<Result<T>>): Promise<Result<T>> {
     const result = await answer;
-    // A draft that comes in after its own answer is refused too; the result stays on the screen.
-    if (!result.ok && !sentFromHere.current) setInterruption(interruptionOf(result.problem));
+    if (result.ok || sentFromHere.current === 'taken') return result;
+    const interrupting = interruptionOf(result.problem);
+    // A draft that comes in after its own answer is refused too. What came of the answer stays on the
+    // screen, and where that was not heard, sending it again tells.
+    if (sentFromHere.current === 'on-its-way' && interrupting === 'already-submitted')
+      return result;
+    setInterruption(interrupting);
     return result;
+  }
+
+  async function submitted(
+    input: Parameters<typeof send>[0],
+  ): Promise<Awaited<ReturnType<typeof send>>> {
+    sentFromHere.current = 'on-its-way';
+    const answer = await send(input);
+    sentFromHere.current = answer.ok ? 'taken' : 'no';
+    return watched(Promise.resolve(answer));
   }
 
   const notice =
@@ -96,15 +111,7 @@ export function AttemptLab<Draft, Submission, Outcome>({
           {notice}
         </div>
       )}
-      <Watched
-        render={children}
-        onSave={(input) => watched(save(input))}
-        onSubmit={async (input) => {
-          const answer = await watched(send(input));
-          if (answer.ok) sentFromHere.current = true;
-          return answer;
-        }}
-      />
+      <Watched render={children} onSave={(input) => watched(save(input))} onSubmit={submitted} />
     </div>
   );
 }
