@@ -1,7 +1,7 @@
 import { FaultResultView } from '@/components/grading/fault-result-view';
 import { PairResultView } from '@/components/grading/pair-result-view';
 import { RunResultView } from '@/components/grading/run-result-view';
-import { faultView } from '@/components/lab/fault/fault-view';
+import { wholeFaultView } from '@/components/lab/fault/fault-view';
 import { pairLabSky } from '@/components/lab/pair/pair-lab-sky';
 import { skyPictureStars } from '@/components/sky/sky-picture-stars';
 import { loadCatalogue } from '@/lib/content/sky-catalogue';
@@ -43,7 +43,7 @@ export function AttemptOutcome({
       return (
         <FaultResultView
           result={attempt.result}
-          variant={faultView(attempt.variant, { placeName, catalogue })}
+          variant={wholeFaultView(attempt.variant, { placeName, catalogue })}
           markShownAbove={markShownAbove}
         />
       );

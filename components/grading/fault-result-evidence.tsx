@@ -2,7 +2,7 @@ import { EvidenceBody } from '@/components/lab/fault/evidence/evidence-body';
 import { LandingBlock } from '@/components/lab/fault/evidence/landing-block';
 import { lookWords } from '@/components/lab/fault/evidence/look-words';
 import { SettingsBesideTruth } from '@/components/lab/fault/evidence/settings-beside-truth';
-import type { FaultView } from '@/components/lab/fault/fault-view';
+import type { WholeFaultView } from '@/components/lab/fault/fault-view';
 import { faultWords } from '@/components/lab/fault/fault-words';
 import { Panel } from '@/components/ui/panel';
 import type { FaultResult } from '@/lib/grading/fault-result';
@@ -10,10 +10,10 @@ import type { Look } from '@/lib/variants/fault-variant';
 import { evidenceInFigures, namedRightly, tellTaleTitle } from './fault-result-words';
 
 /** Where the fault shows, less the go-tos of an evening that had none. */
-const seenInOf = ({ fault }: FaultResult, { evidence }: FaultView): readonly Look[] =>
+const seenInOf = ({ fault }: FaultResult, { evidence }: WholeFaultView): readonly Look[] =>
   faultWords[fault].seenIn.filter((look) => look !== 'later' || evidence.later.length > 0);
 
-type EvidenceProps = { result: FaultResult; variant: FaultView };
+type EvidenceProps = { result: FaultResult; variant: WholeFaultView };
 
 /** How such a fault shows, and this evening's figures for it. */
 export function FaultResultReasons({ result, variant }: EvidenceProps) {
@@ -61,7 +61,7 @@ export function FaultResultEvidence({ result, variant }: EvidenceProps) {
 }
 
 /** The settings stand beside what would have been right; all else is as it was in the lab. */
-function ResultEvidence({ look, variant }: { look: Look; variant: FaultView }) {
+function ResultEvidence({ look, variant }: { look: Look; variant: WholeFaultView }) {
   return look === 'card' ? (
     <SettingsBesideTruth card={variant.evidence.card} right={variant.facts.right} />
   ) : (
@@ -87,7 +87,7 @@ function TellTale({ tellTale, result, variant }: EvidenceProps & { tellTale: Loo
   );
 }
 
-function hadInWords(look: Look, result: FaultResult, variant: FaultView): string {
+function hadInWords(look: Look, result: FaultResult, variant: WholeFaultView): string {
   if (variant.open.includes(look)) return 'it lay open';
   return result.looked.includes(look) ? 'you looked at it' : 'you did not look at it';
 }

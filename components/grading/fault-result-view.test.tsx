@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { cleanup, render, screen, within } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
-import { faultView } from '@/components/lab/fault/fault-view';
+import { wholeFaultView } from '@/components/lab/fault/fault-view';
 import { decodeCatalogue } from '@/lib/sky/catalogue';
 import { faultResult, faultyEvening } from '@/tests/support/faulty-evening';
 import { FaultResultView } from './fault-result-view';
@@ -10,7 +10,7 @@ import { FaultResultView } from './fault-result-view';
 const catalogue = decodeCatalogue(
   JSON.parse(readFileSync(path.join(process.cwd(), 'content/stars/catalogue.json'), 'utf8')),
 );
-const variant = faultView(faultyEvening(), { placeName: 'Testham', catalogue });
+const variant = wholeFaultView(faultyEvening(), { placeName: 'Testham', catalogue });
 afterEach(cleanup);
 
 test('a found fault is said, with the line of the card that shows it and what each look cost', () => {

@@ -1,5 +1,5 @@
 import { EveningStrip } from '@/components/lab/fault/evidence/evening-strip';
-import type { FaultView } from '@/components/lab/fault/fault-view';
+import type { WholeFaultView } from '@/components/lab/fault/fault-view';
 import { faultWords } from '@/components/lab/fault/fault-words';
 import { Meter } from '@/components/ui/meter';
 import { Panel } from '@/components/ui/panel';
@@ -11,7 +11,7 @@ import { faultAdviceInWords, verdictInWords } from './fault-result-words';
 import { markText } from './mark-text';
 
 type FaultResultViewProps = {
-  variant: FaultView;
+  variant: WholeFaultView;
   result: FaultResult;
   /** Where the page shows the mark already, it need not stand here again. */
   markShownAbove?: boolean;

@@ -2,7 +2,7 @@ import { landingInWords, missDeg } from '@/components/lab/fault/evidence/landing
 import { lookWords } from '@/components/lab/fault/evidence/look-words';
 import { outcomeInWords } from '@/components/lab/fault/evidence/outcome-words';
 import { cureWords } from '@/components/lab/fault/cure-words';
-import type { FaultView } from '@/components/lab/fault/fault-view';
+import type { WholeFaultView } from '@/components/lab/fault/fault-view';
 import { faultWords } from '@/components/lab/fault/fault-words';
 import type { FaultCriterion, FaultResult } from '@/lib/grading/fault-result';
 import type { Look } from '@/lib/variants/fault-variant';
@@ -66,7 +66,10 @@ export function faultCriterionInWords(criterion: FaultCriterion, result: FaultRe
 }
 
 /** What one item of evidence says, in figures. */
-export function evidenceInFigures(look: Look, { evidence }: Pick<FaultView, 'evidence'>): string {
+export function evidenceInFigures(
+  look: Look,
+  { evidence }: Pick<WholeFaultView, 'evidence'>,
+): string {
   switch (look) {
     case 'first':
       return `${evidence.first.name}: ${landingInWords(evidence.first)}`;

@@ -1,17 +1,15 @@
 import 'server-only';
 import { canWorkOnAttempt, type Viewer } from '../auth/policy';
 import { classAccessSelect } from './access';
+import { looksSoFar } from './attempt-looks';
 import { standingOf, standingSelect } from './attempt-standing';
 import { systemClock, type Clock } from './clock';
 import { db, type Transaction } from './db';
 import { labTaskOf, type LabResult } from './lab-tasks/lab-tasks';
-import { failure, notFound, success, type Result } from './result';
+import { alreadySubmitted, failure, notFound, success, type Result } from './result';
 
 /** `result` is null while the feedback is withheld. */
 export type SubmittedAttempt = { attemptId: string; result: LabResult | null; late: boolean };
-
-const alreadySubmitted = () =>
-  failure('already-submitted', 'This attempt was submitted before. The first answer counts.');
 
 const nextSequence = async (transaction: Transaction, attemptId: string): Promise<number> => {
   const last = await transaction.event.aggregate({
@@ -105,17 +103,22 @@ export async function submitAttempt(
   const task = labTaskOf(attempt.lab);
   const read = task.readSubmission(input);
   if (!read.ok) return read;
-  const { submission, idempotencyKey, mark } = read.value;
+  const { idempotencyKey, mark } = read.value;
   const now = clock.now();
   if (attempt.status === 'submitted') return firstAnswer(attempt, idempotencyKey, now);
 
-  const graded = mark(attempt);
+  const { lookedAt, sequences } = await looksSoFar(db(), attemptId);
+  const graded = mark(attempt, lookedAt);
   if (!graded.ok) return graded;
-  const result = graded.value;
+  const { submission, result } = graded.value;
   const counted = await db().$transaction(async (transaction) => {
     // Of two that arrive together, one finds the attempt no longer open and changes nothing.
     const { count } = await transaction.attempt.updateMany({
-      where: { id: attemptId, status: 'open' },
+      where: {
+        ...{ id: attemptId, status: 'open' },
+        // Nor is anything given out that the mark would not know of.
+        events: { none: { kind: 'looked', sequence: { notIn: sequences } } },
+      },
       data: { status: 'submitted', submittedAt: now, submission, submissionKey: idempotencyKey },
     });
     if (count === 0) return false;
@@ -135,6 +138,7 @@ export async function submitAttempt(
   });
   if (!counted) {
     const first = await loadForSubmit(attemptId);
+    if (first?.status === 'open') return submitAttempt(viewer, attemptId, input, clock);
     return first === null ? notFound() : firstAnswer(first, idempotencyKey, now);
   }
   const { late, feedbackVisible } = standingOf({ ...attempt, submittedAt: now }, now);

@@ -1,6 +1,7 @@
 import 'server-only';
 import { canWorkOnAttempt, type Viewer } from '../auth/policy';
 import { classAccessSelect } from './access';
+import { looksSoFar } from './attempt-looks';
 import { readParts } from './assignment-parts';
 import { loadForStart } from './assignment-to-take';
 import { frozenTask } from './attempt-making';
@@ -17,6 +18,7 @@ import { policyOfAttempt, policyOfColumns } from './stored-policy';
 export { startPractice } from './practice-attempts';
 export { getAttemptResult, type AttemptResult } from './attempt-results';
 export { listStudentAssignments, type StudentAssignment } from './student-assignments';
+export { lookAt } from './attempt-looks';
 export { saveDraft, submitAttempt, type SubmittedAttempt } from './attempt-work';
 
 export type AttemptMode = 'practice' | 'check';
@@ -114,7 +116,7 @@ export async function startAttempt(
   return failure('try-again', 'That did not work. Try again.');
 }
 
-/** The student's own attempt while it is open, with the last draft that was saved. */
+/** The student's own attempt while it is open, with the last draft and all that was looked at. */
 export async function getOpenAttempt(
   viewer: Viewer,
   attemptId: string,
@@ -144,6 +146,7 @@ export async function getOpenAttempt(
         },
       },
       events: {
+        // Looks stand below 0, so the last one is never a look.
         orderBy: { sequence: 'desc' },
         take: 1,
         select: { sequence: true, kind: true, payload: true },
@@ -154,6 +157,7 @@ export async function getOpenAttempt(
     return null;
   const policy = attempt.mode === 'check' ? policyOfAttempt(attempt.policy) : null;
   const [last] = attempt.events;
+  const { lookedAt } = await looksSoFar(db(), attemptId);
   const extra = attempt.student.accommodation?.extraAttempts ?? 0;
   const allowed = policy?.attemptsAllowed ?? null;
   return {
@@ -165,6 +169,7 @@ export async function getOpenAttempt(
     ...labTaskOf(attempt.lab).open({
       variant: attempt.variant,
       draft: last?.kind === 'draft' ? last.payload : null,
+      lookedAt,
     }),
     nextSequence: (last?.sequence ?? 0) + 1,
     attemptNumber: attempt.number,

@@ -1,6 +1,7 @@
 import 'server-only';
 import type { Viewer } from '../auth/policy';
-import { saveDraft, startAttempt, submitAttempt } from './attempts';
+import type { FaultAsk } from '../variants/fault-seen';
+import { lookAt, saveDraft, startAttempt, submitAttempt } from './attempts';
 import { fixedClock, type Clock } from './clock';
 import { db } from './db';
 import { demoChoice, type DemoSkill } from './demo-choice';
@@ -39,7 +40,8 @@ export async function work(
     where: { id: attemptId },
     select: { lab: true, variant: true, answerKey: true },
   });
-  const { draft, submission } = workOf(attempt, skill);
+  const { draft, submission, asks = [] } = workOf(attempt, skill);
+  for (const ask of asks) must(await lookAt(viewer, attemptId, ask, end));
   must(await saveDraft(viewer, attemptId, { sequence: 1, draft }, end));
   if (submission === null) return;
   const sent = { submission, idempotencyKey: `demo-${attemptId}` };
@@ -50,7 +52,7 @@ export async function work(
 function workOf(
   attempt: { lab: string; variant: unknown; answerKey: unknown },
   skill: DemoAttempt,
-): { draft: object; submission: object | null } {
+): { draft: object; submission: object | null; asks?: readonly FaultAsk[] } {
   switch (labTaskOf(attempt.lab).lab) {
     case 'pick-the-pair': {
       const variant = pairVariantSchema.parse(attempt.variant);
@@ -67,7 +69,9 @@ function workOf(
       const variant = faultVariantSchema.parse(attempt.variant);
       const answerKey = faultAnswerKeySchema.parse(attempt.answerKey);
       const submission = skill === 'under-way' ? null : demoFinding(variant, answerKey, skill);
-      return { draft: submission ?? demoFindingBegun(variant, answerKey), submission };
+      const draft = submission ?? demoFindingBegun(variant, answerKey);
+      const { looked, testSlew } = draft;
+      return { draft, submission, asks: [...looked, ...(testSlew === null ? [] : [{ testSlew }])] };
     }
   }
 }

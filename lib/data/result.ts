@@ -12,6 +12,9 @@ export function failure(
   return { ok: false, problem: field === undefined ? { code, message } : { code, message, field } };
 }
 
+export const alreadySubmitted = (): { ok: false; problem: Problem } =>
+  failure('already-submitted', 'This attempt was submitted before. The first answer counts.');
+
 /** What is not there and what is not yours look the same, so that asking tells nothing. */
 export const notFound = (): { ok: false; problem: Problem } =>
   failure('not-found', 'There is nothing here that you may see or change.');

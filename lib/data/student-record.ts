@@ -139,7 +139,7 @@ export async function exportStudent(viewer: Viewer, studentId: string): Promise<
           submittedAt: true,
           submission: true,
           events: {
-            orderBy: { sequence: 'asc' },
+            orderBy: [{ at: 'asc' }, { sequence: 'asc' }],
             select: { sequence: true, kind: true, payload: true, at: true },
           },
           marks: { select: { graderVersion: true, total: true, result: true, gradedAt: true } },

@@ -21,4 +21,7 @@ export const faultDraftSchema = faultSubmissionSchema.extend({
 export type FaultDraft = z.infer<typeof faultDraftSchema>;
 export const emptyFaultDraft: FaultDraft = { looked: [], testSlew: null, fault: null, cure: null };
 
+/** A question to the evening as the browser sends it. */
+export const faultAskSchema = z.union([z.enum(looks), z.strictObject({ testSlew: hip })]);
+
 export type FaultRefusal = { code: 'not-offered' };

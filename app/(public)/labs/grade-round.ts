@@ -4,7 +4,8 @@ import { visitorMayMakeRound } from '@/lib/auth/session';
 import { gradeVisitorRound } from '@/lib/data/practice-round';
 import { failure, success, type Result } from '@/lib/data/result';
 
-const roundSchema = z.strictObject({
+/** A round's address as a page sends it back. */
+export const roundSchema = z.strictObject({
   seed: z.string().min(1).max(100),
   kitId: z.string().max(60),
   siteId: z.string().max(60),

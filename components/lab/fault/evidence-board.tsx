@@ -1,8 +1,8 @@
 'use client';
 
-import { Button } from '@/components/ui/button';
 import { classNames } from '@/components/ui/class-names';
 import type { Look } from '@/lib/variants/fault-variant';
+import { AskButton, AskNotice } from './ask-button';
 import { EvidenceBody } from './evidence/evidence-body';
 import { lookWords } from './evidence/look-words';
 import { EveningStrip } from './evidence/evening-strip';
@@ -45,7 +45,7 @@ export function EvidenceBoard({ lab }: { lab: FaultLabModel }) {
                 title={lookWords[look].title}
                 note={lab.view.open.includes(look) ? null : 'asked for'}
                 focused={lab.justOpened === look}
-                wide={look === 'later' && lab.view.evidence.later.length > 1}
+                wide={look === 'later' && (lab.view.evidence.later?.length ?? 0) > 1}
               >
                 <EvidenceBody look={look} view={lab.view} />
               </OpenItem>
@@ -63,6 +63,7 @@ export function EvidenceBoard({ lab }: { lab: FaultLabModel }) {
 /** A sheet that lies face down. */
 function ClosedItem({ look, lab }: { look: Look; lab: FaultLabModel }) {
   const { title, asks } = lookWords[look];
+  const asked = lab.asked[look];
   return (
     <section
       aria-label={title}
@@ -73,16 +74,21 @@ function ClosedItem({ look, lab }: { look: Look; lab: FaultLabModel }) {
     >
       <div>
         <h2 className="font-semibold">{title}</h2>
-        <p className="text-sm text-soft">{asks}</p>
+        <p className="text-sm text-soft">
+          {asked?.state === 'waiting' ? 'It is on its way …' : asks}
+        </p>
       </div>
-      <Button
-        aria-label={`Look at it: ${title}, costs ${marksInWords(lookCost)}`}
-        onClick={() => {
+      <AskButton
+        asked={asked}
+        label={`Look at it: ${title}, costs ${marksInWords(lookCost)}`}
+        againLabel={`Try again: ${title}`}
+        onAsk={() => {
           lab.look(look);
         }}
       >
         Look · {marksInWords(lookCost)}
-      </Button>
+      </AskButton>
+      <AskNotice asked={asked} />
     </section>
   );
 }

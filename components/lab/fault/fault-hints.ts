@@ -1,4 +1,4 @@
-import type { Landing } from '@/lib/faults/evidence';
+import type { Evidence, Landing } from '@/lib/faults/evidence';
 import type { AlignmentOutcome } from '@/lib/pointing/pointing-model';
 import type { Look } from '@/lib/variants/fault-variant';
 import { missDeg } from './evidence/landing-words';
@@ -14,14 +14,14 @@ export function faultHints(
   seen: readonly Look[],
 ): readonly string[] {
   const { evidence } = view;
-  const slews = [
-    ...(seen.includes('first') ? [evidence.first] : []),
-    ...(seen.includes('second') ? [evidence.second] : []),
-  ];
-  const later = seen.includes('later') ? evidence.later : [];
+  const seenOnly = <L extends Look>(look: L): Partial<Evidence>[L] =>
+    seen.includes(look) ? evidence[look] : undefined;
+  const slews = [seenOnly('first'), seenOnly('second')].filter((landing) => landing !== undefined);
+  const outcome = seenOnly('outcome');
+  const later = seenOnly('later') ?? [];
   return [
     whereToLook(seen),
-    seen.includes('outcome') ? outcomeHint(evidence.outcome) : patternHint(slews),
+    outcome === undefined ? patternHint(slews) : outcomeHint(outcome),
     sizeHint([...slews, ...later]),
   ];
 }

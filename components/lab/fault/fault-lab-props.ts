@@ -3,9 +3,13 @@ import type { FaultResult } from '@/lib/grading/fault-result';
 import type { FaultDraft, FaultSubmission } from '@/lib/grading/fault-submission';
 import type { SaveDraft } from '../shell/draft-saver';
 import type { SubmitAnswer } from '../shell/submission-sender';
-import type { FaultView } from './fault-view';
+import type { FaultView, WholeFaultView } from './fault-view';
+import type { LookUp } from './look-asker';
 
-export type SubmitFault = SubmitAnswer<FaultSubmission, FaultResult>;
+/** What came of an answer, with all the evidence: the lab's page does not hold it. */
+export type FaultDebrief = { result: FaultResult; variant: WholeFaultView };
+
+export type SubmitFault = SubmitAnswer<FaultSubmission, FaultDebrief>;
 
 /** What the lab is given by a page. */
 export type FaultLabProps = {
@@ -19,6 +23,7 @@ export type FaultLabProps = {
   /** Left out where nothing is kept, as for a visitor. */
   onSave?: SaveDraft<FaultDraft>;
   onSubmit: SubmitFault;
+  onLook: LookUp;
   /** How many of the three hints are offered; fewer as mastery grows. Practice only. */
   hintLevels?: number;
   /** "Attempt 2 of 3 · due Friday" or the like, above the task. */

@@ -3,18 +3,25 @@ import path from 'node:path';
 import { cleanup, render, screen, within } from '@testing-library/react';
 import { renderToString } from 'react-dom/server';
 import userEvent from '@testing-library/user-event';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { emptyFaultDraft } from '@/lib/grading/fault-submission';
 import { decodeCatalogue } from '@/lib/sky/catalogue';
-import { faultyEvening } from '@/tests/support/faulty-evening';
+import { faultPiece } from '@/lib/variants/fault-seen';
+import { faultResult, faultyEvening } from '@/tests/support/faulty-evening';
 import { FaultLab } from './fault-lab';
 import type { FaultLabProps, SubmitFault } from './fault-lab-props';
-import { faultView } from './fault-view';
+import { faultView, wholeFaultView } from './fault-view';
+import type { LookUp } from './look-asker';
 
 const catalogue = decodeCatalogue(
   JSON.parse(readFileSync(path.join(process.cwd(), 'content/stars/catalogue.json'), 'utf8')),
 );
-const variant = faultView(faultyEvening(), { placeName: 'Testham', catalogue });
+const evening = faultyEvening();
+const about = { placeName: 'Testham', catalogue };
+const variant = faultView(evening, about);
+/** A server that answers at once. */
+const onLook: LookUp = (ask) =>
+  Promise.resolve({ ok: true, value: faultPiece(evening, ask, catalogue) });
 
 beforeEach(() => {
   vi.spyOn(window, 'scrollTo').mockImplementation(() => undefined);
@@ -38,11 +45,17 @@ function open(props: Partial<FaultLabProps> = {}) {
       attemptKey="test"
       draft={emptyFaultDraft}
       onSubmit={onSubmit}
+      onLook={onLook}
       {...props}
     />,
   );
   return { user: userEvent.setup(), onSubmit };
 }
+
+const focusIsOn = (text: string) =>
+  vi.waitFor(() => {
+    expect(document.activeElement?.textContent).toBe(text);
+  });
 
 const focus = (element: HTMLElement): void => {
   element.focus();
@@ -71,14 +84,14 @@ test('the whole task is done by keyboard: look, test slew, fault, cure, review, 
   focus(screen.getByRole('button', { name: /Look at it: The settings card/ }));
   await user.keyboard('{Enter}');
   // The button is gone; the focus goes on at what it opened.
-  expect(document.activeElement?.textContent).toBe('The settings card');
+  await focusIsOn('The settings card');
   expect(screen.getByText('Entered at the start')).toBeTruthy();
 
   const stars = screen.getByRole('combobox', { name: 'To which star?' });
   await user.selectOptions(stars, '11767');
   focus(screen.getByRole('button', { name: /Send the telescope there/ }));
   await user.keyboard('{Enter}');
-  expect(document.activeElement?.textContent).toBe('Your test slew');
+  await focusIsOn('Your test slew');
   expect(screen.getByRole('status').textContent).toBe(
     'Polaris: 12′ too far left along the horizon, 3.0′ too high.',
   );
@@ -124,17 +137,18 @@ test('undo takes a name back and leaves what was looked at', async () => {
   await user.click(screen.getByRole('button', { name: 'Undo' }));
   expect(date.checked).toBe(false);
   expect(screen.queryByRole('button', { name: 'Undo' })).toBeNull();
-  expect(screen.getByText('The bubble sat in its ring.')).toBeTruthy();
+  expect(await screen.findByText('The bubble sat in its ring.')).toBeTruthy();
 });
 
 test('without a server to save to, a reload in the same tab goes on where it was', async () => {
   const first = open({ mode: 'practice', attemptKey: 'kept' });
   await first.user.click(screen.getByRole('button', { name: /Look at it: The settings card/ }));
+  await screen.findByText('Entered at the start');
   await first.user.click(screen.getByRole('radio', { name: 'The date' }));
   await first.user.click(screen.getByRole('button', { name: 'That is the fault' }));
   cleanup();
   open({ mode: 'practice', attemptKey: 'kept' });
-  expect(screen.getByText('Entered at the start')).toBeTruthy();
+  expect(await screen.findByText('Entered at the start')).toBeTruthy();
   expect(screen.getByText('You named: The date.')).toBeTruthy();
 });
 
@@ -142,6 +156,7 @@ test('a page made without the tab’s draft takes it up in the browser without a
   const complained = vi.spyOn(console, 'error');
   const first = open({ mode: 'practice', attemptKey: 'again' });
   await first.user.click(screen.getByRole('button', { name: /Look at it: The settings card/ }));
+  await screen.findByText('Entered at the start');
   cleanup();
   const lab = (
     <FaultLab
@@ -150,6 +165,7 @@ test('a page made without the tab’s draft takes it up in the browser without a
       attemptKey="again"
       draft={emptyFaultDraft}
       onSubmit={first.onSubmit}
+      onLook={onLook}
     />
   );
   const container = document.createElement('div');
@@ -157,13 +173,15 @@ test('a page made without the tab’s draft takes it up in the browser without a
   container.innerHTML = renderToString(lab);
   expect(within(container).getByRole('status').textContent).toMatch(/laid out/);
   render(lab, { container, hydrate: true });
-  expect(screen.getByText('Entered at the start')).toBeTruthy();
+  expect(await screen.findByText('Entered at the start')).toBeTruthy();
   expect(complained).not.toHaveBeenCalled();
 });
 
 test('a draft that the server kept opens at its review', () => {
+  const draft = { looked: ['card' as const], testSlew: 24608 };
   open({
-    draft: { looked: ['card'], testSlew: 24608, fault: 'date', cure: 'correct-date' },
+    variant: faultView(evening, { ...about, seen: draft }),
+    draft: { ...draft, fault: 'date', cure: 'correct-date' },
     nextSequence: 4,
   });
   expect(screen.getByRole('button', { name: 'Submit' })).toBeTruthy();
@@ -221,4 +239,131 @@ test('a refused answer is told in the server’s words and nothing is lost', asy
   await user.click(screen.getByRole('button', { name: 'Submit' }));
   expect(await screen.findByText('No attempts are left.')).toBeTruthy();
   expect(screen.getByRole('button', { name: 'Change the cure' })).toBeTruthy();
+});
+
+describe('a piece of evidence that has to be fetched', () => {
+  const cardButton = { name: /: The settings card/ };
+  /** A server whose answers the test gives, one by one. */
+  function slowServer() {
+    const answers: { give: (answer: Awaited<ReturnType<LookUp>>) => void; lose: () => void }[] = [];
+    const lookUp = vi.fn<LookUp>(
+      () =>
+        new Promise((give, reject) => {
+          answers.push({
+            give,
+            lose: () => {
+              reject(new TypeError('the connection is gone'));
+            },
+          });
+        }),
+    );
+    const last = () => {
+      const answer = answers.at(-1);
+      if (answer === undefined) throw new Error('nothing was asked');
+      return answer;
+    };
+    return { lookUp, last };
+  }
+  const piece = (ask: Parameters<LookUp>[0]) => ({
+    ok: true as const,
+    value: faultPiece(evening, ask, catalogue),
+  });
+
+  test('is said to be on its way, asked for once, and charged when it is there', async () => {
+    const { lookUp, last } = slowServer();
+    const onSave = vi.fn(({ sequence }: { sequence: number }) =>
+      Promise.resolve({ ok: true as const, value: { sequence } }),
+    );
+    const { user } = open({ onLook: lookUp, onSave });
+    await user.click(screen.getByRole('button', cardButton));
+    const card = within(screen.getByRole('region', { name: 'The settings card' }));
+    expect(card.getByText('It is on its way …')).toBeTruthy();
+    await user.click(screen.getByRole('button', cardButton));
+    expect(lookUp).toHaveBeenCalledTimes(1);
+    // Meanwhile the lab goes on, and what was chosen then is kept.
+    await user.click(screen.getByRole('radio', { name: 'The date' }));
+    last().give(piece('card'));
+    expect(await screen.findByText('Entered at the start')).toBeTruthy();
+    expect(document.activeElement).toBe(screen.getByRole('radio', { name: 'The date' }));
+    await vi.waitFor(() => {
+      expect(onSave.mock.calls.at(-1)?.[0]).toMatchObject({
+        draft: { looked: ['card'], fault: 'date' },
+      });
+    });
+  });
+
+  test('is asked for again after a lost connection, and counts once', async () => {
+    const { lookUp, last } = slowServer();
+    const { user, onSubmit } = open({
+      onLook: lookUp,
+      draft: { ...emptyFaultDraft, fault: 'date', cure: 'correct-date' },
+    });
+    await user.click(screen.getByRole('button', cardButton));
+    last().lose();
+    expect((await screen.findByRole('alert')).textContent).toMatch(/No connection.*counted once/s);
+    await user.click(screen.getByRole('button', { name: 'Try again: The settings card' }));
+    expect(screen.queryByRole('alert')).toBeNull();
+    last().give(piece('card'));
+    await focusIsOn('The settings card');
+    expect(lookUp.mock.calls.map(([ask]) => ask)).toEqual(['card', 'card']);
+    await user.click(screen.getByRole('button', { name: 'Submit' }));
+    expect(onSubmit.mock.calls[0]?.[0].submission.looked).toEqual(['card']);
+  });
+
+  test('that is refused says why, and nothing is charged', async () => {
+    const { lookUp, last } = slowServer();
+    const { user } = open({
+      onLook: lookUp,
+      draft: { ...emptyFaultDraft, fault: 'date', cure: 'correct-date' },
+    });
+    await user.click(screen.getByRole('button', cardButton));
+    last().give({ ok: false, problem: { code: 'x', message: 'It was made elsewhere.' } });
+    expect((await screen.findByRole('alert')).textContent).toMatch(/made elsewhere/);
+    expect(screen.getByText('You asked for nothing beyond what lay open.')).toBeTruthy();
+  });
+
+  test('of a test slew without an answer goes to the same star again', async () => {
+    const { lookUp, last } = slowServer();
+    const { user } = open({ onLook: lookUp });
+    await user.selectOptions(screen.getByRole('combobox', { name: 'To which star?' }), '11767');
+    await user.click(screen.getByRole('button', { name: /Send the telescope there/ }));
+    expect(screen.getByText('The telescope is on its way …')).toBeTruthy();
+    last().lose();
+    const again = await screen.findByRole('button', { name: 'Try again: your test slew' });
+    const stars: HTMLSelectElement = screen.getByRole('combobox', { name: 'To which star?' });
+    expect(stars.disabled).toBe(true);
+    await user.click(again);
+    last().give(piece({ testSlew: 11767 }));
+    await focusIsOn('Your test slew');
+    expect(lookUp.mock.calls.map(([ask]) => ask)).toEqual([
+      { testSlew: 11767 },
+      { testSlew: 11767 },
+    ]);
+  });
+
+  test('was seen on another device: it lies here too, and is sent with the answer', async () => {
+    const { user, onSubmit } = open({
+      variant: faultView(evening, { ...about, seen: { looked: ['card'], testSlew: 11767 } }),
+      draft: { ...emptyFaultDraft, fault: 'date', cure: 'correct-date' },
+    });
+    expect(screen.getByText('Entered at the start')).toBeTruthy();
+    await user.click(screen.getByRole('button', { name: 'Submit' }));
+    expect(onSubmit.mock.calls[0]?.[0].submission).toMatchObject({
+      looked: ['card'],
+      testSlew: 11767,
+    });
+  });
+
+  test('comes with the result, whether it was asked for or not', async () => {
+    const { user } = open({
+      draft: { ...emptyFaultDraft, fault: 'date', cure: 'correct-date' },
+      onSubmit: () => {
+        const result = faultResult({ named: 'date', cure: 'correct-date', tellTale: 'card' });
+        const debrief = { result, variant: wholeFaultView(evening, about) };
+        return Promise.resolve({ ok: true, value: { result: debrief, late: false } });
+      },
+    });
+    await user.click(screen.getByRole('button', { name: 'Submit' }));
+    expect(await screen.findByText('here it is', {}, { timeout: 5000 })).toBeTruthy();
+  });
 });

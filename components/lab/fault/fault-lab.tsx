@@ -52,7 +52,12 @@ function FaultBench(props: FaultLabProps) {
   const [start] = useState(
     () => draftLeftBehind(attemptKey, nextSequence, readFaultDraft) ?? props.draft,
   );
-  const lab = useFaultLab({ view: variant, draft: start, onDraft: saving.push });
+  const lab = useFaultLab({
+    view: variant,
+    draft: start,
+    onDraft: saving.push,
+    onLook: props.onLook,
+  });
   // On a phone the evidence is read first: the sheet waits folded.
   const [sheetOpen, setSheetOpen] = useState(false);
   const [sender] = useState(() => new SubmissionSender(attemptKey, props.onSubmit));
@@ -68,12 +73,7 @@ function FaultBench(props: FaultLabProps) {
 
   if (sent.state === 'done') {
     return (
-      <FaultOutcome
-        variant={variant}
-        result={sent.result}
-        late={sent.late}
-        withheldText={props.withheldText}
-      >
+      <FaultOutcome debrief={sent.result} late={sent.late} withheldText={props.withheldText}>
         {props.afterwards}
       </FaultOutcome>
     );

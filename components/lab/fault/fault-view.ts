@@ -1,13 +1,10 @@
 import { rightSettings } from '@/lib/clock/entered-settings';
-import type { FaultVariant } from '@/lib/variants/fault-variant';
+import type { Evidence, Landing, SettingsCard } from '@/lib/faults/evidence';
+import { settingsCard } from '@/lib/faults/settings-card';
 import { fieldRadiusArcmin } from '@/lib/pointing/field-radius';
 import type { StarCatalogue } from '@/lib/sky/catalogue';
-import { placeCatalogue } from '@/lib/sky/star-places';
-import type { Landing, SettingsCard } from '@/lib/faults/evidence';
-import { settingsCard } from '@/lib/faults/settings-card';
-
-/** Where a star stood when the evening began, for words and drawings. */
-export type StarPlace = { azimuthDeg: number; altitudeDeg: number };
+import { faultSeen, starPlaces, type FaultSeen } from '@/lib/variants/fault-seen';
+import { looks, type FaultVariant, type Look } from '@/lib/variants/fault-variant';
 
 /** What is certain of the evening: a right clock and a map, not what was entered. */
 export type EveningFacts = {
@@ -16,64 +13,71 @@ export type EveningFacts = {
   right: SettingsCard;
 };
 
-/** All that the lab and its result show of one variant. It holds no answer. */
-export type FaultView = Pick<
-  FaultVariant,
-  'template' | 'evidence' | 'open' | 'testSlews' | 'faults' | 'cures' | 'kit'
-> & {
+/**
+ * What the lab shows of one variant, and all that its page holds: no answer, and of the evidence only
+ * what lies open or has been asked for. The rest stays on the server.
+ */
+export type FaultView = Pick<FaultVariant, 'template' | 'open' | 'faults' | 'cures' | 'kit'> & {
   facts: EveningFacts;
-  /** By HIP number, for the stars that the telescope was sent to. */
-  places: Readonly<Record<number, StarPlace>>;
+  /** The stars that a test slew may be sent to, not where it would land. */
+  testSlews: readonly Pick<Landing, 'hip' | 'name'>[];
   /** Of the eyepiece the targets are looked at with. */
   fieldRadiusArcmin: number;
   /** A computer that solves for the altitude zero tells what it found. */
   solvesForZero: boolean;
+} & FaultSeen;
+
+/** The same with all the evidence and where every test slew would land, for once it is answered. */
+export type WholeFaultView = Omit<FaultView, 'evidence' | 'testSlews'> & {
+  evidence: Evidence;
+  testSlews: readonly Landing[];
 };
+
+type About = { placeName: string; catalogue: StarCatalogue };
 
 /** What the lab needs of a variant, with what the variant does not carry. */
 export function faultView(
   variant: FaultVariant,
-  about: { placeName: string; catalogue: StarCatalogue },
+  {
+    seen = { looked: [], testSlew: null },
+    ...about
+  }: About & {
+    /** What has been asked for so far, as the server knows it. */
+    seen?: { looked: readonly Look[]; testSlew: number | null };
+  },
 ): FaultView {
-  const { scenario, evidence, frame } = variant;
-  const { telescope, eyepiece, place } = scenario;
-  const landings: readonly Landing[] = [
-    evidence.first,
-    evidence.second,
-    ...evidence.later,
-    ...variant.testSlews,
-  ];
+  const { testSlews, frame, open } = variant;
+  const shown = faultSeen(
+    variant,
+    { looked: [...open, ...seen.looked], testSlew: seen.testSlew },
+    about.catalogue,
+  );
+  const stars = testSlews.map(({ hip }) => hip);
   return {
-    template: variant.template,
-    evidence,
-    open: variant.open,
-    testSlews: variant.testSlews,
-    faults: variant.faults,
-    cures: variant.cures,
-    kit: variant.kit,
-    facts: {
-      placeName: about.placeName,
-      right: settingsCard(rightSettings(frame.instant, place, scenario.timeZone)),
-    },
-    places: placesOf(variant, about.catalogue, new Set(landings.map(({ hip }) => hip))),
-    fieldRadiusArcmin: fieldRadiusArcmin(telescope, eyepiece),
-    solvesForZero: telescope.computer === 'solved-zero',
+    ...commonView(variant, about.placeName),
+    ...shown,
+    testSlews: testSlews.map(({ hip, name }) => ({ hip, name })),
+    places: { ...shown.places, ...starPlaces(stars, frame, about.catalogue) },
   };
 }
 
-function placesOf(
-  variant: FaultVariant,
-  catalogue: StarCatalogue,
-  wanted: ReadonlySet<number>,
-): Record<number, StarPlace> {
-  const { azimuthDeg, altitudeDeg } = placeCatalogue(catalogue, variant.frame);
-  const places: Record<number, StarPlace> = {};
-  catalogue.stars.forEach(({ hip }, index) => {
-    if (!wanted.has(hip)) return;
-    places[hip] = {
-      azimuthDeg: azimuthDeg[index] ?? 0,
-      altitudeDeg: altitudeDeg[index] ?? 0,
-    };
-  });
-  return places;
+/** Everything, for the result. */
+export function wholeFaultView(variant: FaultVariant, about: About): WholeFaultView {
+  const { evidence, testSlews } = variant;
+  const view = faultView(variant, { ...about, seen: { looked: looks, testSlew: null } });
+  return { ...view, evidence, testSlews };
+}
+
+function commonView(variant: FaultVariant, placeName: string) {
+  const { scenario, frame, template, open, faults, cures, kit } = variant;
+  const { telescope, eyepiece, place } = scenario;
+  return {
+    ...{ template, open, faults, cures, kit },
+    facts: {
+      placeName,
+      right: settingsCard(rightSettings(frame.instant, place, scenario.timeZone)),
+    },
+    fieldRadiusArcmin: fieldRadiusArcmin(telescope, eyepiece),
+    solvesForZero: telescope.computer === 'solved-zero',
+  };
 }

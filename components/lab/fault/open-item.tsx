@@ -20,7 +20,8 @@ export function OpenItem({ title, note, focused, wide = false, children }: OpenI
   const id = useId();
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
-    if (focused) heading.current?.focus();
+    // Unless the learner has gone on to something else while it was on its way.
+    if (focused && document.activeElement === document.body) heading.current?.focus();
   }, [focused]);
   return (
     <section

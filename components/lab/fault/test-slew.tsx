@@ -2,9 +2,9 @@
 
 import { useState } from 'react';
 import { positionInWords } from '@/components/sky/position-words';
-import { Button } from '@/components/ui/button';
 import { Field } from '@/components/ui/field';
 import { Select } from '@/components/ui/select';
+import { AskButton, AskNotice } from './ask-button';
 import { LandingBlock } from './evidence/landing-block';
 import { testSlewTitle } from './evidence/look-words';
 import { lookCost } from '@/lib/grading/grade-fault';
@@ -15,9 +15,10 @@ import type { FaultLabModel } from './use-fault-lab';
 /** One slew to a star of the learner's choice; it says the most where the others say least. */
 export function TestSlew({ lab }: { lab: FaultLabModel }) {
   const { view, choice } = lab;
-  const [wanted, setWanted] = useState(view.testSlews[0]?.hip ?? null);
-  const done = view.testSlews.find(({ hip }) => hip === choice.draft.testSlew);
-  if (done !== undefined) {
+  const [wanted, setWanted] = useState(choice.draft.testSlew ?? view.testSlews[0]?.hip ?? null);
+  const asked = lab.asked['test-slew'];
+  const done = view.testSlew;
+  if (done !== null) {
     return (
       <OpenItem title={testSlewTitle} note="asked for" focused={lab.justOpened === 'test-slew'}>
         <LandingBlock landing={done} view={view} />
@@ -33,8 +34,9 @@ export function TestSlew({ lab }: { lab: FaultLabModel }) {
       <div>
         <h2 className="font-semibold">{testSlewTitle}</h2>
         <p className="text-sm text-soft">
-          You may send the telescope to one more star and see where it lands. Choose one in a part
-          of the sky about which you know least.
+          {asked?.state === 'waiting'
+            ? 'The telescope is on its way …'
+            : 'You may send the telescope to one more star and see where it lands. Choose one in a part of the sky about which you know least.'}
         </p>
       </div>
       <div className="flex flex-wrap items-end gap-3">
@@ -44,6 +46,8 @@ export function TestSlew({ lab }: { lab: FaultLabModel }) {
               <Select
                 {...control}
                 value={wanted}
+                // Where no answer came the telescope may have been sent: it goes to one star only.
+                disabled={asked !== undefined && asked.state !== 'refused'}
                 onChange={(event) => {
                   setWanted(Number(event.target.value));
                 }}
@@ -62,15 +66,18 @@ export function TestSlew({ lab }: { lab: FaultLabModel }) {
             )}
           </Field>
         </div>
-        <Button
-          aria-label={`Send the telescope there, costs ${marksInWords(lookCost)}`}
-          onClick={() => {
+        <AskButton
+          asked={asked}
+          label={`Send the telescope there, costs ${marksInWords(lookCost)}`}
+          againLabel="Try again: your test slew"
+          onAsk={() => {
             lab.testSlew(wanted);
           }}
         >
           Send it there · {marksInWords(lookCost)}
-        </Button>
+        </AskButton>
       </div>
+      <AskNotice asked={asked} />
     </section>
   );
 }

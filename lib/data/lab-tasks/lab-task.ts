@@ -27,6 +27,9 @@ type UnreadTaskInput = Omit<TaskInput, 'templates'> & { templates: readonly stri
 /** What an attempt keeps of its task, as the database hands it out. */
 export type StoredTask = { graderVersion: number; variant: unknown; answerKey: unknown };
 
+/** What the server itself saw a student look at, in that order: the payloads of 'looked' events. */
+export type LookedAt = readonly unknown[];
+
 type AnyVariant<T> = { lab: Lab; template: T; generatorVersion: number };
 type AnyResult = { lab: Lab; graderVersion: number; total: number };
 
@@ -53,6 +56,14 @@ type LabTaskSpec<T extends Template, V extends AnyVariant<T>, K, D, S, R extends
     graderVersion: number,
     work: { variant: V; answerKey: K; submission: S },
   ) => { ok: true; result: R } | { ok: false; problem: Problem };
+  /**
+   * In a lab whose pieces are given out one by one: the work as it was, whatever the browser says of it.
+   * What the server gave out counts as looked at.
+   */
+  withLooks?: {
+    draft: (draft: D, lookedAt: LookedAt) => D;
+    submission: (submission: S, lookedAt: LookedAt) => S;
+  };
   /** What the teacher is shown of a task before anybody gets it. */
   sample: (task: { variant: V; answerKey: K }) => P;
 };
@@ -115,29 +126,35 @@ export function defineLabTask<
 
     /** An answer as the browser sends it, { submission, idempotencyKey }, and what it is worth. */
     readSubmission(input: unknown): Result<{
-      submission: S;
       idempotencyKey: string;
-      mark: (stored: StoredTask) => Result<R>;
+      /** The submission as it is kept, and what it is worth. */
+      mark: (stored: StoredTask, lookedAt: LookedAt) => Result<{ submission: S; result: R }>;
     }> {
       const parsed = submittedSchema.safeParse(input);
       if (!parsed.success) return unreadableAnswer(parsed.error);
-      const { submission, idempotencyKey } = parsed.data;
-      if (tooLong(submission)) return tooLongToKeep();
-      const mark = (stored: StoredTask) =>
-        grade(stored.graderVersion, {
+      const { submission: sent, idempotencyKey } = parsed.data;
+      if (tooLong(sent)) return tooLongToKeep();
+      const mark = (stored: StoredTask, lookedAt: LookedAt) => {
+        const submission = spec.withLooks?.submission(sent, lookedAt) ?? sent;
+        const graded = grade(stored.graderVersion, {
           variant: spec.variantSchema.parse(stored.variant),
           answerKey: spec.answerKeySchema.parse(stored.answerKey),
           submission,
         });
-      return success({ submission, idempotencyKey, mark });
+        return graded.ok ? success({ submission, result: graded.value }) : graded;
+      };
+      return success({ idempotencyKey, mark });
     },
 
     /** An open attempt's task with its work so far; without a draft, work not begun. */
-    open: (stored: { variant: unknown; draft: unknown }) => ({
-      lab,
-      variant: spec.variantSchema.parse(stored.variant),
-      draft: stored.draft === null ? spec.emptyDraft : spec.draftSchema.parse(stored.draft),
-    }),
+    open(stored: { variant: unknown; draft: unknown; lookedAt: LookedAt }) {
+      const draft = stored.draft === null ? spec.emptyDraft : spec.draftSchema.parse(stored.draft);
+      return {
+        lab,
+        variant: spec.variantSchema.parse(stored.variant),
+        draft: spec.withLooks?.draft(draft, stored.lookedAt) ?? draft,
+      };
+    },
 
     /** A submitted attempt's task with what came of it, as far as that may be seen. */
     submitted: (stored: { variant: unknown; result: unknown }) => ({

@@ -11,6 +11,7 @@ import { generateFaultVariant } from '../../variants/generate-fault-variant';
 import { failure } from '../result';
 import { defineLabTask } from './lab-task';
 import { runKitFor } from './run-kit-for';
+import { looksOf } from './fault-looks';
 import { stillOpen } from './still-open';
 import { faultAnswerKeySchema, faultResultSchema, faultVariantSchema } from './stored-fault';
 
@@ -45,6 +46,19 @@ export const whatWentWrong = defineLabTask({
           grading.refusal.code,
           `Choose the fault, the cure and the test slew from those offered. ${stillOpen}`,
         );
+  },
+
+  withLooks: {
+    // Its pieces come with the page, so a draft may claim no look that was not given out.
+    draft: (draft, lookedAt) => ({ ...draft, ...looksOf(lookedAt) }),
+    submission(submission, lookedAt) {
+      const { looked, testSlew } = looksOf(lookedAt);
+      return {
+        ...submission,
+        looked: [...new Set([...looked, ...submission.looked])],
+        testSlew: testSlew ?? submission.testSlew,
+      };
+    },
   },
 
   /** What such an evening shows, and what was behind it. */

@@ -3,7 +3,7 @@ import { faultView } from '@/components/lab/fault/fault-view';
 import { loadCatalogue } from '@/lib/content/sky-catalogue';
 import { labTasks } from '@/lib/data/lab-tasks/lab-tasks';
 import { addressOf, VisitorPage, type VisitorPageProps } from '../visitor-page';
-import { gradeRound } from './actions';
+import { gradeRound, lookInRound } from './actions';
 import { VisitorRound } from './visitor-round';
 
 const task = labTasks['what-went-wrong'];
@@ -21,6 +21,7 @@ export default function WhatWentWrongPage({ searchParams }: VisitorPageProps) {
           {...links}
           variant={faultView(variant, { placeName, catalogue: loadCatalogue() })}
           onSubmit={gradeRound.bind(null, addressOf(round))}
+          onLook={lookInRound.bind(null, addressOf(round))}
         />
       )}
     </VisitorPage>

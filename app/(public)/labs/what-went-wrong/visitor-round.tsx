@@ -12,7 +12,7 @@ export function VisitorRound({
   nextAddress,
   setUpAddress,
   ...lab
-}: RoundLinks & Pick<FaultLabProps, 'variant' | 'onSubmit'>) {
+}: RoundLinks & Pick<FaultLabProps, 'variant' | 'onSubmit' | 'onLook'>) {
   return (
     <FaultLab
       key={address}

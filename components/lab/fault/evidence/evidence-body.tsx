@@ -1,3 +1,4 @@
+import type { Evidence } from '@/lib/faults/evidence';
 import type { Look } from '@/lib/variants/fault-variant';
 import type { FaultView } from '../fault-view';
 import { LandingBlock } from './landing-block';
@@ -6,44 +7,53 @@ import { OutcomePicture } from './outcome-picture';
 import { outcomeFigures, outcomeInWords, solvedZeroNote } from './outcome-words';
 import { SettingsPaper } from './settings-paper';
 
-/** One item of evidence, opened. */
+/** One item of evidence, opened; nothing where it has not been looked at. */
 export function EvidenceBody({ look, view }: { look: Look; view: FaultView }) {
-  const { evidence } = view;
+  const { first, second, outcome, later, card, observations } = view.evidence;
   switch (look) {
     case 'first':
-      return <LandingBlock landing={evidence.first} view={view} />;
+      return first && <LandingBlock landing={first} view={view} />;
     case 'second':
-      return <LandingBlock landing={evidence.second} view={view} />;
+      return second && <LandingBlock landing={second} view={view} />;
     case 'outcome':
-      return <Outcome view={view} />;
+      return outcome && <Outcome outcome={outcome} solvesForZero={view.solvesForZero} />;
     case 'later':
-      return <Later view={view} />;
+      return later && <Later later={later} view={view} />;
     case 'card':
       return (
-        <div className="flex flex-wrap gap-x-6 gap-y-3">
-          <SettingsPaper card={evidence.card} />
-          <p className="max-w-56 min-w-40 flex-1 self-center text-sm text-soft">
-            Lay it beside what is certain of the evening, line by line.
-          </p>
-        </div>
+        card && (
+          <div className="flex flex-wrap gap-x-6 gap-y-3">
+            <SettingsPaper card={card} />
+            <p className="max-w-56 min-w-40 flex-1 self-center text-sm text-soft">
+              Lay it beside what is certain of the evening, line by line.
+            </p>
+          </div>
+        )
       );
     case 'observations':
       return (
-        <ul className="space-y-1.5">
-          {evidence.observations.map((observation) => (
-            <li key={observation} className="border-s-2 border-accent ps-3">
-              {observationWords[observation]}
-            </li>
-          ))}
-          {evidence.observations.length === 0 ? <li>Nobody noticed anything odd.</li> : null}
-        </ul>
+        observations && (
+          <ul className="space-y-1.5">
+            {observations.map((observation) => (
+              <li key={observation} className="border-s-2 border-accent ps-3">
+                {observationWords[observation]}
+              </li>
+            ))}
+            {observations.length === 0 ? <li>Nobody noticed anything odd.</li> : null}
+          </ul>
+        )
       );
   }
 }
 
-function Outcome({ view }: { view: FaultView }) {
-  const { outcome } = view.evidence;
-  const figures = outcomeFigures(outcome, view.solvesForZero);
+function Outcome({
+  outcome,
+  solvesForZero,
+}: {
+  outcome: Evidence['outcome'];
+  solvesForZero: boolean;
+}) {
+  const figures = outcomeFigures(outcome, solvesForZero);
   return (
     <figure className="@container">
       <div className="grid gap-x-5 gap-y-3 @lg:grid-cols-[minmax(0,17rem)_minmax(0,1fr)]">
@@ -60,7 +70,7 @@ function Outcome({ view }: { view: FaultView }) {
               ))}
             </dl>
           )}
-          {outcome.kind === 'agree' && view.solvesForZero ? (
+          {outcome.kind === 'agree' && solvesForZero ? (
             <p className="mt-2 text-sm">{solvedZeroNote}</p>
           ) : null}
         </figcaption>
@@ -69,8 +79,7 @@ function Outcome({ view }: { view: FaultView }) {
   );
 }
 
-function Later({ view }: { view: FaultView }) {
-  const { later } = view.evidence;
+function Later({ later, view }: { later: Evidence['later']; view: FaultView }) {
   if (later.length === 0)
     return <p>There was no alignment to go by, so the telescope was sent nowhere afterwards.</p>;
   return (

@@ -1,9 +1,13 @@
 'use server';
 
+import type { FaultDebrief } from '@/components/lab/fault/fault-lab-props';
+import { wholeFaultView } from '@/components/lab/fault/fault-view';
 import { getViewer } from '@/lib/auth/session';
-import { saveDraft, submitAttempt } from '@/lib/data/attempts';
+import { loadCatalogue } from '@/lib/content/sky-catalogue';
+import { getAttemptResult, lookAt, saveDraft, submitAttempt } from '@/lib/data/attempts';
 import type { LabResult } from '@/lib/data/lab-tasks/lab-tasks';
 import type { Result } from '@/lib/data/result';
+import type { FaultSeen } from '@/lib/variants/fault-seen';
 
 /** Keeps work in progress. `input` is parsed in lib/data, where ownership is decided too. */
 export async function saveAttemptDraft(
@@ -38,6 +42,23 @@ export async function sendRunAttempt(attemptId: string, input: unknown) {
   return send(attemptId, input, (result) => result.lab === 'alignment-run');
 }
 
-export async function sendFaultAttempt(attemptId: string, input: unknown) {
-  return send(attemptId, input, (result) => result.lab === 'what-went-wrong');
+/** With all the evidence, where the result may be seen: the page has only what was looked at. */
+export async function sendFaultAttempt(attemptId: string, input: unknown): Sent<FaultDebrief> {
+  const sent = await send(attemptId, input, (result) => result.lab === 'what-went-wrong');
+  if (!sent.ok) return sent;
+  const { result, late } = sent.value;
+  const attempt = result === null ? null : await getAttemptResult(await getViewer(), attemptId);
+  if (result === null || attempt?.lab !== 'what-went-wrong')
+    return { ok: true, value: { result: null, late } };
+  const { placeName } = attempt;
+  const variant = wholeFaultView(attempt.variant, { placeName, catalogue: loadCatalogue() });
+  return { ok: true, value: { result: { result, variant }, late } };
+}
+
+/** Gives out one piece of evidence, once however often it is asked for. */
+export async function lookInFaultAttempt(
+  attemptId: string,
+  what: unknown,
+): Promise<Result<FaultSeen>> {
+  return lookAt(await getViewer(), attemptId, what);
 }

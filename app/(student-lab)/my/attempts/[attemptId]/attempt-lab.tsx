@@ -23,6 +23,8 @@ export type AttemptProps<LabProps extends { onSave?: unknown; onSubmit: unknown 
 type WatchedOver<Draft, Submission, Outcome> = {
   onSave: SaveDraft<Draft>;
   onSubmit: SubmitAnswer<Submission, Outcome>;
+  /** For whatever else a lab asks of the server while it goes on. */
+  watch: <T>(answer: Promise<Result<T>>) => Promise<Result<T>>;
 };
 
 /** What came back from the server that the learner has to act on, by its code. */
@@ -111,7 +113,12 @@ export function AttemptLab<Draft, Submission, Outcome>({
           {notice}
         </div>
       )}
-      <Watched render={children} onSave={(input) => watched(save(input))} onSubmit={submitted} />
+      <Watched
+        render={children}
+        watch={watched}
+        onSave={(input) => watched(save(input))}
+        onSubmit={submitted}
+      />
     </div>
   );
 }

@@ -4,12 +4,18 @@ import { FaultLab } from '@/components/lab/fault/fault-lab';
 import type { FaultLabProps } from '@/components/lab/fault/fault-lab-props';
 import { AttemptLab, type AttemptProps } from './attempt-lab';
 
+type FaultAttemptProps = Omit<AttemptProps<FaultLabProps>, 'onLook'> & {
+  lookUp: FaultLabProps['onLook'];
+};
+
 /** An attempt at “What went wrong?”. */
-export function FaultAttempt({ save, send, resultAddress, ...lab }: AttemptProps<FaultLabProps>) {
+export function FaultAttempt({ save, send, lookUp, resultAddress, ...lab }: FaultAttemptProps) {
   const { attemptKey } = lab;
   return (
     <AttemptLab title="What went wrong?" {...{ attemptKey, save, send, resultAddress }}>
-      {(watchedOver) => <FaultLab {...lab} {...watchedOver} />}
+      {({ watch, ...watchedOver }) => (
+        <FaultLab {...lab} {...watchedOver} onLook={(ask) => watch(lookUp(ask))} />
+      )}
     </AttemptLab>
   );
 }

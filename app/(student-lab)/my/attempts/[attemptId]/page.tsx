@@ -13,7 +13,13 @@ import { routes } from '@/lib/routes';
 import { startPracticeRound } from '@/app/(student)/my/actions';
 import { dueInWords } from '@/app/(student)/my/due-words';
 import { StartForm } from '@/app/(student)/my/start-form';
-import { saveAttemptDraft, sendFaultAttempt, sendPairAttempt, sendRunAttempt } from './actions';
+import {
+  lookInFaultAttempt,
+  saveAttemptDraft,
+  sendFaultAttempt,
+  sendPairAttempt,
+  sendRunAttempt,
+} from './actions';
 import { FaultAttempt } from './fault-attempt';
 import { PairAttempt } from './pair-attempt';
 import { RunAttempt } from './run-attempt';
@@ -71,9 +77,13 @@ function LabOfAttempt({ attempt }: { attempt: OpenAttempt }) {
       return (
         <FaultAttempt
           {...shared}
-          variant={faultView(attempt.variant, { placeName, catalogue: loadCatalogue() })}
+          variant={faultView(attempt.variant, {
+            ...{ placeName, catalogue: loadCatalogue() },
+            seen: attempt.draft,
+          })}
           draft={attempt.draft}
           send={sendFaultAttempt.bind(null, id)}
+          lookUp={lookInFaultAttempt.bind(null, id)}
         />
       );
   }

@@ -9,7 +9,7 @@ export function PairAttempt({ save, send, resultAddress, ...lab }: AttemptProps<
   const { attemptKey } = lab;
   return (
     <AttemptLab title="Pick the pair" {...{ attemptKey, save, send, resultAddress }}>
-      {(watchedOver) => <PairLab {...lab} {...watchedOver} />}
+      {({ onSave, onSubmit }) => <PairLab {...lab} {...{ onSave, onSubmit }} />}
     </AttemptLab>
   );
 }

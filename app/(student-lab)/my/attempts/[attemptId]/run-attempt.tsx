@@ -9,7 +9,7 @@ export function RunAttempt({ save, send, resultAddress, ...lab }: AttemptProps<R
   const { attemptKey } = lab;
   return (
     <AttemptLab title="Alignment run" {...{ attemptKey, save, send, resultAddress }}>
-      {(watchedOver) => <RunLab {...lab} {...watchedOver} />}
+      {({ onSave, onSubmit }) => <RunLab {...lab} {...{ onSave, onSubmit }} />}
     </AttemptLab>
   );
 }
