@@ -56,7 +56,11 @@ export const runActionSchema = z.discriminatedUnion('do', [
 ]);
 export type RunAction = z.infer<typeof runActionSchema>;
 
-/** Enough for the most restless hand: the strips report a change of step, not every pixel. */
+/** Enough for any evening, though not for a hand that never rests: the record stops there, and says so. */
 export const longestLog = 4000;
+/** Characters of the longest action as JSON: a confirm, with each number at its longest. */
+export const longestActionAsJson = 128;
+/** Any log with so many actions is shorter, brackets and the word for it included. */
+export const longestLogAsJson = longestLog * (longestActionAsJson + 1) + 20;
 export const runLogSchema = z.array(runActionSchema).max(longestLog);
 export type RunLog = readonly RunAction[];

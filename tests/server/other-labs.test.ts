@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { RunAction } from '@/lib/alignment/run-log';
+import { longestLog, type RunAction } from '@/lib/alignment/run-log';
 import {
   getAttemptResult,
   getOpenAttempt,
@@ -200,24 +200,29 @@ describe('a run’s log', () => {
     expect(submission).toMatchObject({ log: log.map(({ do: what }) => ({ do: what })) });
   });
 
-  test('that is longer than can be kept is refused, and the one before stays', async () => {
+  test('with as many actions as a log may hold, each at its longest, is kept', async () => {
+    const attemptId = await openRun();
+    const small = 1.2345678901234567e-100;
+    const long = Array.from({ length: longestLog }, (_, index) => ({
+      ...{ at: 1_000_000 + index, do: 'this-is-the-star' },
+      readings: { azimuthDeg: small, altitudeDeg: -small },
+    }));
+    const draft = { log: long };
+    expect(JSON.stringify(draft).length).toBeGreaterThan(440_000);
+    valueOf(await saveDraft(school.ann, attemptId, { sequence: 1, draft }, monday));
+    expect((await getOpenAttempt(school.ann, attemptId))?.nextSequence).toBe(2);
+  });
+
+  test('with more than that is no page’s: it is refused, and the one before stays', async () => {
     const attemptId = await openRun();
     const draft = { log: [{ at: 0, do: 'set-start', azimuthDeg: 0, altitudeDeg: 0 }] };
     valueOf(await saveDraft(school.ann, attemptId, { sequence: 1, draft }, monday));
-    const long = Array.from({ length: 4000 }, (_, index) => ({
-      ...{ at: 1_000_000 + index, do: 'step' },
-      ...{ azimuthArcmin: -1234.567, altitudeArcmin: 1234.567 },
-    }));
-    const refused = await saveDraft(
-      school.ann,
-      attemptId,
-      { sequence: 2, draft: { log: long } },
-      monday,
-    );
-    expect(codeOf(refused)).toBe('too-long');
+    const log = Array.from({ length: longestLog + 1 }, () => ({ at: 9, do: 'stop' }));
+    const more = { sequence: 2, draft: { log } };
+    expect(codeOf(await saveDraft(school.ann, attemptId, more, monday))).toBe('bad-input');
     expect(await getOpenAttempt(school.ann, attemptId)).toMatchObject({ draft, nextSequence: 2 });
-    const sent = { submission: { log: long }, idempotencyKey: key };
-    expect(codeOf(await submitAttempt(school.ann, attemptId, sent, monday))).toBe('too-long');
+    const sent = { submission: { log }, idempotencyKey: key };
+    expect(codeOf(await submitAttempt(school.ann, attemptId, sent, monday))).toBe('bad-input');
   });
 
   const changed = (

@@ -68,6 +68,11 @@ export class RunClock {
     return Math.min(86_400_000, Math.max(0, waitedMs));
   }
 
+  /** Back to the run's first instant. */
+  restart(): void {
+    this.skyMs = 0;
+  }
+
   /** Straight to a later moment, as for a slew that is not to be watched. */
   jumpTo(atMs: number): void {
     this.skyMs = Math.min(lastMomentMs, Math.max(this.skyMs, atMs));

@@ -2,7 +2,7 @@ import { describe, expect, test, vi } from 'vitest';
 import { viewAt, replayRun } from '@/lib/alignment/alignment-run';
 import { perfectLog } from '@/lib/alignment/perfect-operator';
 import type { RunAction, RunLog } from '@/lib/alignment/run-log';
-import { rockerSpeedsDegPerSecond, runLogSchema } from '@/lib/alignment/run-log';
+import { longestLog, rockerSpeedsDegPerSecond, runLogSchema } from '@/lib/alignment/run-log';
 import { wrap180 } from '@/lib/units/angle';
 import { randomRunNights } from '@/tests/support/run-nights';
 import { runLabVariant } from './run-lab-variant';
@@ -257,4 +257,44 @@ test('near the Sun by day the model says how near, and at night nothing', () => 
   expect(model.snapshot().sunDeg).toBeGreaterThanOrEqual(29);
   expect(model.snapshot().sunDeg).toBeLessThanOrEqual(34);
   expect(open().model.snapshot().sunDeg).toBeNull();
+});
+
+describe('a run that has used itself up', () => {
+  test('begins again where nothing can be judged, and only there', () => {
+    const { model, onLog, pass } = open(onFirstStar());
+    expect(model.beginAnew(), 'there is time').toBe(false);
+    pass(7200);
+    expect(model.snapshot()).toMatchObject({ over: true, stage: 'centre-first' });
+    expect(model.step(1, 1)).toBe(false);
+    expect(model.snapshot().said).toMatch(/two stars are confirmed: begin it again/);
+    expect(model.beginAnew()).toBe(true);
+    expect(onLog).toHaveBeenLastCalledWith([]);
+    expect(model.snapshot()).toMatchObject({ over: false, stage: 'start-position', minutes: 0 });
+    expect(model.setStart(0, 0)).toBe(true);
+  });
+
+  test('by its moves ends with the judgement where there is one to give', () => {
+    const idle = (log: RunLog, count: number): RunLog => [
+      ...log,
+      ...Array.from({ length: count }, () => ({
+        ...{ at: log.at(-1)?.at ?? 0, do: 'focus' as const },
+        position: 1,
+      })),
+    ];
+    const early = open(idle(upTo('set-start'), longestLog - 4)).model;
+    expect(early.setStart(1, 1)).toBe(true);
+    expect(early.anotherStar() || early.stop()).toBe(false);
+    expect(early.snapshot().full).toBe(true);
+    expect(early.snapshot().said).toMatch(/begin it again/);
+    expect(early.beginAnew()).toBe(true);
+    expect(early.snapshot().full).toBe(false);
+
+    const confirmed = upTo('this-is-the-star', 2);
+    const late = open(idle(confirmed, longestLog - 2 - confirmed.length)).model;
+    expect(late.stop()).toBe(false);
+    expect(late.snapshot().said).toMatch(/Judge what you have/);
+    expect(late.beginAnew()).toBe(false);
+    expect(late.judge(true)).toBe(true);
+    expect(runLogSchema.safeParse(late.done).success).toBe(true);
+  });
 });

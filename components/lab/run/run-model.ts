@@ -3,13 +3,14 @@ import type { RunAction, RunLog } from '@/lib/alignment/run-log';
 import type { RunView } from '@/lib/alignment/run-state';
 import { makePose, type TubePose } from '@/lib/alignment/tube-pose';
 import type { StarCatalogue } from '@/lib/sky/catalogue';
+import { Listeners } from './listeners';
 import { RunClock, lastMomentMs, type Waiting } from './run-clock';
 import { RunHand } from './run-hand';
 import type { RunLabVariant } from './run-lab-variant';
 import { RunRecord } from './run-record';
 import { sameSnapshot, snapshotOf, type RunSnapshot } from './run-snapshot';
 import { RunSkyLists } from './run-sky-lists';
-import { arrivedInWords, refusalInWords } from './run-words';
+import { arrivedInWords, judgeable, notTakenInWords, standsStillInWords } from './run-words';
 
 export type RunModelOptions = {
   variant: RunLabVariant;
@@ -19,6 +20,11 @@ export type RunModelOptions = {
   log: RunLog;
   onLog: (log: RunLog) => void;
 };
+
+/*
+ * Longer than a file should be: one small function for each thing that the lab's parts read or do,
+ * over the same few fields. What has a life of its own is elsewhere: clock, hand, record, lists.
+ */
 
 /**
  * The run as the lab's parts see it. It lives outside React, as the sky's view does: drawings read
@@ -45,8 +51,8 @@ export class RunModel {
   private lessMotion = false;
   private readonly hand = new RunHand();
   private shown: RunSnapshot;
-  private readonly listeners = new Set<() => void>();
-  private readonly frameListeners = new Set<() => void>();
+  private readonly news = new Listeners();
+  private readonly frames = new Listeners();
 
   constructor({ variant, catalogue, mode, log, onLog }: RunModelOptions) {
     this.variant = variant;
@@ -89,20 +95,10 @@ export class RunModel {
 
   readonly snapshot = (): RunSnapshot => this.shown;
 
-  readonly subscribe = (listener: () => void): (() => void) => {
-    this.listeners.add(listener);
-    return () => {
-      this.listeners.delete(listener);
-    };
-  };
+  readonly subscribe = this.news.add;
 
   /** Called after each step of the sky's time and after each action. */
-  readonly onFrame = (listener: () => void): (() => void) => {
-    this.frameListeners.add(listener);
-    return () => {
-      this.frameListeners.delete(listener);
-    };
-  };
+  readonly onFrame = this.frames.add;
 
   // --- Time --------------------------------------------------------------------------------------
 
@@ -235,6 +231,23 @@ export class RunModel {
     );
   }
 
+  /**
+   * From the very start, where a run has used up its time or its moves before there was anything to
+   * judge: it could not be handed in otherwise.
+   */
+  beginAnew(): boolean {
+    const { over, full, stage } = this.shown;
+    if ((!over && !full) || judgeable(stage)) return false;
+    this.hand.off();
+    this.hand.focus = null;
+    this.record.forget();
+    this.clock.restart();
+    this.said = 'The run begins again from the start.';
+    this.look();
+    this.onLog(this.record.log);
+    return true;
+  }
+
   nameOf(hip: number): string {
     return this.lists.nameOf(hip);
   }
@@ -248,9 +261,8 @@ export class RunModel {
   // --- Within ------------------------------------------------------------------------------------
 
   private standsStillText(): string {
-    if (this.clock.held) return 'Here the tube moves in steps.';
-    if (this.clock.paused) return 'The sky stands still. Let it go on first.';
-    return 'Two hours under the sky are over. Judge what you have.';
+    const { held, paused } = this.clock;
+    return standsStillInWords({ held, paused, stage: this.view().stage });
   }
 
   private drive(action: RunAction, text: string): boolean {
@@ -288,11 +300,7 @@ export class RunModel {
   private take(action: RunAction, text?: string): boolean {
     const refusal = this.record.take(action);
     if (refusal !== null) {
-      this.tell(
-        refusal === 'too-many'
-          ? 'There have been too many moves. Judge what you have.'
-          : refusalInWords(refusal, (hip) => this.nameOf(hip)),
-      );
+      this.tell(notTakenInWords(refusal, this.view().stage, (hip) => this.nameOf(hip)));
       return false;
     }
     if (text !== undefined) this.said = text;
@@ -307,6 +315,7 @@ export class RunModel {
       paused: this.clock.paused,
       held: this.clock.held,
       over: this.atMs >= lastMomentMs,
+      full: this.record.full,
       focus: this.focus,
       rockers: this.hand.rockers,
       trusted: this.record.trusted,
@@ -322,9 +331,9 @@ export class RunModel {
       this.said = arrivedInWords(view, (hip) => this.nameOf(hip));
     }
     const next = snapshotOf(view, this.extras());
-    for (const listener of this.frameListeners) listener();
+    this.frames.tell();
     if (sameSnapshot(this.shown, next)) return;
     this.shown = next;
-    for (const listener of this.listeners) listener();
+    this.news.tell();
   }
 }

@@ -12,7 +12,14 @@ import { ChooseStep } from './choose-step';
 import { ResultStep } from './result-step';
 import type { RunModel } from './run-model';
 import { RunReview } from './run-review';
-import { approachInWords, minutesInWords, runHints, stageTitles } from './run-words';
+import {
+  afterwardsInWords,
+  approachInWords,
+  judgeable,
+  minutesInWords,
+  runHints,
+  stageTitles,
+} from './run-words';
 import { StageLine } from './stage-line';
 import type { StartChoice } from './start-choice';
 import { StartStep } from './start-step';
@@ -34,7 +41,7 @@ type RunPanelProps = {
 /** The task, and the one step that is next. */
 export function RunPanel(props: RunPanelProps) {
   const { model, inTable, judgement, onJudge } = props;
-  const { stage, trusted, sunDeg, confirmed, over } = useRunSnapshot(model);
+  const { stage, trusted, sunDeg, confirmed, over, full } = useRunSnapshot(model);
   const { variant, mode } = model;
   const trust = trusted ?? judgement;
   const reviewing = trust !== null;
@@ -58,11 +65,7 @@ export function RunPanel(props: RunPanelProps) {
         </p>
       </header>
       {sunDeg === null ? null : <SunNear sunDeg={sunDeg} />}
-      {over ? (
-        <Notice tone="caution" title="Two hours under the sky are over" live="status">
-          Nothing moves any more. Judge what you have.
-        </Notice>
-      ) : null}
+      {over || full ? <UsedUp model={model} /> : null}
       {reviewing ? (
         <RunReview
           model={model}
@@ -94,6 +97,31 @@ export function RunPanel(props: RunPanelProps) {
       )}
       <SunCaution short />
     </div>
+  );
+}
+
+/** Nothing moves any more: there is something to judge, or the run begins anew. */
+function UsedUp({ model }: { model: RunModel }) {
+  const { stage, over } = useRunSnapshot(model);
+  const canJudge = judgeable(stage);
+  return (
+    <Notice
+      tone="caution"
+      title={over ? 'Two hours under the sky are over' : 'There have been too many moves'}
+      live="status"
+    >
+      <p>Nothing moves any more. {afterwardsInWords(canJudge)}</p>
+      {canJudge ? null : (
+        <Button
+          className="mt-2"
+          onClick={() => {
+            model.beginAnew();
+          }}
+        >
+          Begin the run again
+        </Button>
+      )}
+    </Notice>
   );
 }
 

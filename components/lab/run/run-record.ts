@@ -2,7 +2,7 @@ import { act, replayRun, startRun } from '@/lib/alignment/alignment-run';
 import type { Run } from '@/lib/alignment/run';
 import type { RunInput } from '@/lib/alignment/run-input';
 import type { RunAction, RunLog } from '@/lib/alignment/run-log';
-import { longestLog } from '@/lib/alignment/run-log';
+import { longestLog, runActionSchema } from '@/lib/alignment/run-log';
 import type { RunRefusal } from '@/lib/alignment/run-state';
 
 /** Room that is kept for the judgement, which ends a run. */
@@ -25,14 +25,26 @@ export class RunRecord {
     }
   }
 
-  /** Null when it was done, else why not. */
-  take(action: RunAction): RunRefusal | 'too-many' | null {
-    if (this.log.length >= longestLog - keptFree && action.do !== 'judge') return 'too-many';
+  /** Null when it was done, else why not. What is taken, the server takes too. */
+  take(action: RunAction): RunRefusal | 'too-many' | 'too-far' | null {
+    if (this.full && action.do !== 'judge') return 'too-many';
+    if (!runActionSchema.safeParse(action).success) return 'too-far';
     const next = act(this.run, action);
     if (next.refusal !== null) return next.refusal;
     this.run = next;
     this.log = [...this.log, action];
     return null;
+  }
+
+  /** Nothing but the judgement has room any more. */
+  get full(): boolean {
+    return this.log.length >= longestLog - keptFree;
+  }
+
+  /** As if nothing had been done. */
+  forget(): void {
+    this.run = startRun(this.run.input);
+    this.log = [];
   }
 
   /** Whether a strip was held when the log ends. */

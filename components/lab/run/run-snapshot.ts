@@ -17,6 +17,8 @@ export type RunSnapshot = {
   held: boolean;
   /** Two hours are over: nothing moves any more. */
   over: boolean;
+  /** So much has been done that only the judgement has room. */
+  full: boolean;
   focus: number;
   rockers: Readonly<{ azimuth: number; altitude: number }>;
   /** The judgement that ended the run; null before it. */
@@ -29,7 +31,7 @@ export type RunSnapshot = {
 
 export type SnapshotExtras = Pick<
   RunSnapshot,
-  'said' | 'paused' | 'held' | 'over' | 'focus' | 'rockers' | 'trusted' | 'sunDeg'
+  'said' | 'paused' | 'held' | 'over' | 'full' | 'focus' | 'rockers' | 'trusted' | 'sunDeg'
 >;
 
 export const snapshotOf = (view: RunView, extras: SnapshotExtras): RunSnapshot => ({
@@ -56,6 +58,7 @@ export function sameSnapshot(a: RunSnapshot, b: RunSnapshot): boolean {
     a.paused === b.paused &&
     a.held === b.held &&
     a.over === b.over &&
+    a.full === b.full &&
     a.focus === b.focus &&
     a.rockers.azimuth === b.rockers.azimuth &&
     a.rockers.altitude === b.rockers.altitude &&

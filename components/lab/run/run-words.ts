@@ -56,6 +56,47 @@ export const centringTask = (moving: boolean): string =>
       : 'The mount has stopped where it believes the star is. Find the star'
   }: bring it to the dot by eye, then look through the finder, then into the eyepiece. Bring it to the middle and press “This is the star”.`;
 
+/** Whether there is an alignment to judge. */
+export const judgeable = (stage: RunStage): boolean =>
+  stage === 'result' || stage === 'check-third' || stage === 'judged';
+
+/** What is left to do when nothing moves any more. */
+export const afterwardsInWords = (canJudge: boolean): string =>
+  canJudge
+    ? 'Judge what you have.'
+    : 'A run can be handed in once two stars are confirmed: begin it again from the start.';
+
+/** Why a move was not made, while nothing moves at all. */
+export function standsStillInWords({
+  held,
+  paused,
+  stage,
+}: {
+  held: boolean;
+  paused: boolean;
+  stage: RunStage;
+}): string {
+  if (held) return 'Here the tube moves in steps.';
+  if (paused) return 'The sky stands still. Let it go on first.';
+  return `Two hours under the sky are over. ${afterwardsInWords(judgeable(stage))}`;
+}
+
+/** Why the record did not take something. */
+export function notTakenInWords(
+  refusal: RunRefusal | 'too-many' | 'too-far',
+  stage: RunStage,
+  nameOf: (hip: number) => string,
+): string {
+  switch (refusal) {
+    case 'too-many':
+      return `There have been too many moves. ${afterwardsInWords(judgeable(stage))}`;
+    case 'too-far':
+      return 'That is more than can be asked for at once.';
+    default:
+      return refusalInWords(refusal, nameOf);
+  }
+}
+
 /** What is asked of the learner, by whose choice the star is. */
 export const choosingTask = {
   own: 'Pick a star in the sky that you know. Then tell the mount its name.',

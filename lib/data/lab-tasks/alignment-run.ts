@@ -1,6 +1,7 @@
 import 'server-only';
 import { bestStars } from '../../alignment/operator-stars';
 import { perfectLog } from '../../alignment/perfect-operator';
+import { longestLogAsJson } from '../../alignment/run-log';
 import { declinationAt } from '../../clock/declination';
 import { loadCatalogue } from '../../content/sky-catalogue';
 import { runGrader, runGraderVersion } from '../../grading/graders';
@@ -22,9 +23,6 @@ import { runKitFor } from './run-kit-for';
 import { stillOpen } from './still-open';
 import { runResultSchema, runVariantSchema } from './stored-run';
 import { storedAnswerKeySchema } from './stored-sky';
-
-/** A log is sent whole with each draft; the longest that hands can make in an evening is shorter. */
-const longestLogAsJson = 200_000;
 
 export const alignmentRun = defineLabTask({
   lab: 'alignment-run',
