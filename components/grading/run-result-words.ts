@@ -41,7 +41,7 @@ export function runAdviceInWords(advice: RunAdvice): string {
     case 'final-approach':
       return `Finish the centring of the ${whichInWords(advice.which)} star in the final approach direction. The last move went the other way, and the play of the gears left the readings ${angleInWords(advice.backlashArcmin)} wrong. Go a little too far, then come back in that direction.`;
     case 'pair':
-      return `Choose two stars that lie better to each other: with yours ${ofHundred(advice.hitRate)} of 100 targets would be in the eyepiece, with the best pair ${ofHundred(advice.bestHitRate)}.`;
+      return `Choose two stars that lie better to each other. On an ordinary night yours put ${ofHundred(advice.hitRate)} of 100 targets into the eyepiece, the best pair ${ofHundred(advice.bestHitRate)}; tonight may have gone better or worse.`;
     case 'trusted-a-bad-one':
       return `Do not trust an alignment before a third star has shown that it is good. With this one only ${ofHundred(advice.hitRate)} of 100 targets would be in the eyepiece.`;
     case 'doubted-a-good-one':

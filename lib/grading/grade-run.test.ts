@@ -95,7 +95,9 @@ describe('a robot that centres the wrong star', () => {
       expect(Math.abs(apart - separationDeg(placed(other), placed(meant)))).toBeLessThan(0.05);
       expect(result.stars[0]).toMatchObject({ reallyId: `hip-${other.hip}`, right: false });
       expect(share(result, 'first-star') + share(result, 'first-centring')).toBe(0);
-      expect(result.total).toBeLessThan(75);
+      // The chosen pair was not aligned on; and a run without an alignment stays below the usual pass mark.
+      expect(share(result, 'pair')).toBe(0);
+      expect(result.total).toBeLessThan(70);
     });
   });
 });

@@ -42,6 +42,7 @@ export function runCriteria({
     ramp(Math.abs(start.altitudeErrorDeg), startAltitudeDeg),
   );
   const { trusted, deserved } = judgement;
+  const bothFound = first.found.right && second.found.right;
   const judgedRightly = deserved === 'either' || (deserved === 'trust') === trusted;
   const parts = [
     part('start-position', 10, startShare),
@@ -49,7 +50,8 @@ export function runCriteria({
     part('first-centring', 15, centringShare(first)),
     part('second-star', 15, second.found.right ? 1 : 0),
     part('second-centring', 15, centringShare(second)),
-    ...(pairShare === null ? [] : [part('pair', 10, pairShare)]),
+    // A pair that was chosen and then not found has aligned nothing.
+    ...(pairShare === null ? [] : [part('pair', 10, bothFound ? pairShare : 0)]),
     part('judgement', 20, judgedRightly ? 1 : 0),
     ...(minutesAllowed === null ? [] : [part('time', 10, ramp(minutes / minutesAllowed, time))]),
   ];
