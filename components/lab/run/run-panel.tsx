@@ -24,6 +24,7 @@ import { StageLine } from './stage-line';
 import type { StartChoice } from './start-choice';
 import { StartStep } from './start-step';
 import { useRunSnapshot } from './use-run-lab';
+import { useStepHeading } from './use-step-heading';
 
 type RunPanelProps = {
   model: RunModel;
@@ -45,6 +46,7 @@ export function RunPanel(props: RunPanelProps) {
   const { variant, mode } = model;
   const trust = trusted ?? judgement;
   const reviewing = trust !== null;
+  const heading = useStepHeading(reviewing ? 'judged' : stage);
   const choosing = stage === 'choose-first' || stage === 'choose-second';
   const centring = stage === 'centre-first' || stage === 'centre-second';
   const judging = stage === 'result' || stage === 'check-third';
@@ -57,7 +59,11 @@ export function RunPanel(props: RunPanelProps) {
     <div className="space-y-4">
       <StageLine stage={reviewing ? 'judged' : stage} />
       <header>
-        <h2 className="text-lg leading-snug font-semibold">
+        <h2
+          ref={heading}
+          tabIndex={-1}
+          className="text-lg leading-snug font-semibold focus-visible:outline-none"
+        >
           {reviewing ? stageTitles.judged : stageTitles[stage]}
         </h2>
         <p className="text-sm text-soft">
