@@ -59,6 +59,8 @@ export function RockerCross({ rockers, disabled, onChange }: RockerCrossProps) {
       className={`size-full touch-none select-none ${disabled ? 'opacity-45' : 'cursor-pointer'}`}
       onPointerDown={(event) => {
         if (disabled || event.button !== 0 || held.current !== null) return;
+        // Text that was selected elsewhere would be dragged instead.
+        event.preventDefault();
         const press = pressOf(event);
         const reach = (halfWidth / half) * press.half;
         const inMiddle = Math.abs(press.x) <= reach && Math.abs(press.y) <= reach;
