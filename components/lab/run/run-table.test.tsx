@@ -214,6 +214,16 @@ describe('the table', () => {
     expect(screen.getByText(/Type how far/)).toBeTruthy();
   });
 
+  test('says nothing of the dot while the clutches are loose', async () => {
+    if (night === undefined) throw new Error('no night');
+    const opened = open(night);
+    expect(rowsIn('What the eye sees').length).toBeGreaterThan(0);
+    expect(section('What the eye sees').textContent).not.toMatch(/dot/);
+    await setStart(opened, '7.5', '0');
+    expect(screen.getByText(/^The red dot is/)).toBeTruthy();
+    expect(screen.getByText('From the dot')).toBeTruthy();
+  });
+
   test('sets the start by the compass, whose needle keeps its declination', async () => {
     if (night === undefined) throw new Error('no night');
     const opened = open(night);

@@ -51,7 +51,7 @@ export function RunTable({ model }: { model: RunModel }) {
           <TwinFinder model={model} letters={letters} />
         </>
       )}
-      <TwinEye model={model} letters={letters} />
+      <TwinEye key={loose ? 'loose' : 'locked'} model={model} letters={letters} loose={loose} />
     </div>
   );
 }

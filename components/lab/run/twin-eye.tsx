@@ -17,9 +17,17 @@ import { besideInFists, eyeRows, twinklingInWords, type Letters } from './twin-r
 /** The eye takes in no more than this without a picture to rest on; fainter ones on request. */
 const brightAsMagnitude = 3.25;
 
+type TwinEyeProps = {
+  model: RunModel;
+  letters: Letters;
+  /** The clutches are loose: until the start is set, nothing is known of where the dot is. */
+  loose: boolean;
+};
+
 /** What the eye sees, without a telescope: about the red dot, or towards a signpost. */
-export function TwinEye({ model, letters }: { model: RunModel; letters: Letters }) {
-  const [where, setWhere] = useState('near');
+export function TwinEye({ model, letters, loose }: TwinEyeProps) {
+  const [chosen, setWhere] = useState<string | null>(null);
+  const where = chosen ?? (loose ? 'north' : 'near');
   const [fainter, setFainter] = useState(false);
   const rows = eyeRows(
     model.lists.lights(),
@@ -34,8 +42,8 @@ export function TwinEye({ model, letters }: { model: RunModel; letters: Letters 
         What the eye sees
       </h2>
       <p className="max-w-measure text-sm">
-        The red dot is {positionInWords(dot.azimuthDeg, dot.altitudeDeg)}. Places are judged by hand
-        and fist, to half a fist; a fist is 10°.
+        {loose ? null : `The red dot is ${positionInWords(dot.azimuthDeg, dot.altitudeDeg)}. `}
+        Places are judged by hand and fist, to half a fist; a fist is 10°.
       </p>
       <div className="grid gap-3 sm:grid-cols-2">
         <Field label="Where to look">
@@ -47,7 +55,7 @@ export function TwinEye({ model, letters }: { model: RunModel; letters: Letters 
                 setWhere(event.target.value);
               }}
             >
-              <option value="near">Around the dot, three fists each way</option>
+              {loose ? null : <option value="near">Around the dot, three fists each way</option>}
               {signpostDirections.map(({ word }) => (
                 <option key={word} value={word}>
                   Towards {word}
@@ -84,7 +92,7 @@ export function TwinEye({ model, letters }: { model: RunModel; letters: Letters 
           <thead>
             <tr>
               <th scope="col">Light</th>
-              <th scope="col">From the dot</th>
+              {loose ? null : <th scope="col">From the dot</th>}
               <th scope="col">In the sky</th>
               <th scope="col">Looks</th>
             </tr>
@@ -93,7 +101,7 @@ export function TwinEye({ model, letters }: { model: RunModel; letters: Letters 
             {rows.map(({ light, beside }) => (
               <tr key={light.id}>
                 <th scope="row">{letters.of(light.id)}</th>
-                <td>{beside === null ? 'far from it' : besideInFists(beside)}</td>
+                {loose ? null : <td>{beside === null ? 'far from it' : besideInFists(beside)}</td>}
                 <td>{positionInWords(light.azimuthDeg, light.altitudeDeg)}</td>
                 <td>
                   {brightnessInWords(light.seenAs)}{' '}
