@@ -6,6 +6,7 @@ import { Button } from '@/components/ui/button';
 import { Field } from '@/components/ui/field';
 import { Select } from '@/components/ui/select';
 import { LightCard } from '../pair/light-card';
+import { pressedTwice } from './press-twice';
 import type { RunModel } from './run-model';
 import { choosingTask } from './run-words';
 import { useRunSnapshot } from './use-run-lab';
@@ -48,7 +49,7 @@ export function ChooseStep({ model, picked, inTable }: ChooseStepProps) {
             {proposedHip === null ? 'Your first star is ' : 'The mount proposes '}
             <strong className="font-semibold">{model.nameOf(asked)}</strong>.
           </p>
-          <div className="grid gap-2">
+          <div className="grid gap-2 select-none">
             <Button
               variant="primary"
               size="large"
@@ -61,7 +62,7 @@ export function ChooseStep({ model, picked, inTable }: ChooseStepProps) {
             {proposedHip === null ? null : (
               <Button
                 onClick={() => {
-                  model.anotherStar();
+                  if (!pressedTwice(model, 'another-star')) model.anotherStar();
                 }}
               >
                 Another star
@@ -114,7 +115,7 @@ export function NamedStar({
       <Button
         variant="primary"
         size="large"
-        className="w-full"
+        className="w-full select-none"
         onClick={() => {
           if (hip === null) model.tell('Choose a name first.');
           else model.goTo(hip);

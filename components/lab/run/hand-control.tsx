@@ -5,6 +5,7 @@ import { FocusKnob } from './focus-knob';
 import { RockerCross } from './rocker-cross';
 import type { RunModel } from './run-model';
 import { JudgeButtons } from './judge-buttons';
+import { pressedTwice } from './press-twice';
 import { judgingQuestion } from './run-words';
 import { StepMoves } from './step-moves';
 import { useRunSnapshot } from './use-run-lab';
@@ -21,10 +22,12 @@ type HandControlProps = {
 export function HandControl({ model, inTable, onJudge }: HandControlProps) {
   const { stage, moving, rockers, paused } = useRunSnapshot(model);
   const centring = stage === 'centre-first' || stage === 'centre-second';
+  // A star that is given cannot be turned down.
+  const given = stage === 'centre-first' && model.variant.givenHip !== null;
   return (
     <section
       aria-label="Hand control"
-      className="space-y-2.5 border-t-2 border-strong bg-panel px-3 py-2.5 lg:border-s-2 lg:px-5 lg:py-4"
+      className="space-y-2.5 select-none border-t-2 border-strong bg-panel px-3 py-2.5 lg:border-s-2 lg:px-5 lg:py-4"
     >
       <div className="flex items-center gap-3 lg:gap-4">
         {inTable ? null : (
@@ -46,7 +49,7 @@ export function HandControl({ model, inTable, onJudge }: HandControlProps) {
               className="px-2 text-base lg:px-1"
               disabled={moving}
               onClick={() => {
-                model.confirm();
+                if (!pressedTwice(model, stage)) model.confirm();
               }}
             >
               This is the star
@@ -56,14 +59,16 @@ export function HandControl({ model, inTable, onJudge }: HandControlProps) {
             <Button
               onClick={() => {
                 model.stop();
+                // "Another star" takes this button's place.
+                pressedTwice(model, 'another-star');
               }}
             >
               Stop
             </Button>
-          ) : centring ? (
+          ) : centring && !given ? (
             <Button
               onClick={() => {
-                model.anotherStar();
+                if (!pressedTwice(model, 'another-star')) model.anotherStar();
               }}
             >
               Another star

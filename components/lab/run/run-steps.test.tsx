@@ -4,7 +4,10 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { perfectLog } from '@/lib/alignment/perfect-operator';
 import type { RunLog } from '@/lib/alignment/run-log';
 import { randomRunNights } from '@/tests/support/run-nights';
+import { ChooseStep } from './choose-step';
+import { HandControl } from './hand-control';
 import { runLabVariant, type RunLabVariant } from './run-lab-variant';
+import { RunModel } from './run-model';
 import { RunWorkbench } from './run-workbench';
 
 // The picture's own parts need a browser; the panel and the hand control beside it do not.
@@ -84,4 +87,76 @@ test('a focus that is elsewhere stays there', async () => {
     button('This is the star').click();
   });
   expect(document.activeElement).toBe(elsewhere);
+});
+
+test('a second press on “Another star” within a moment skips no star', () => {
+  const now = vi.spyOn(performance, 'now').mockReturnValue(5000);
+  const log = vi.fn<(length: number) => void>();
+  const proposals = catalogue.stars.flatMap(({ hip, name }) => (name === null ? [] : [hip]));
+  const model = new RunModel({
+    variant: { ...own, proposals },
+    catalogue,
+    mode: 'check',
+    log: perfect.slice(0, 1),
+    onLog: ({ length }) => {
+      log(length);
+    },
+  });
+  render(<ChooseStep model={model} picked={null} inTable={false} />);
+  const first = model.snapshot().proposedHip;
+  act(() => {
+    button('Another star').click();
+  });
+  const second = model.snapshot().proposedHip;
+  expect(second).not.toBe(first);
+  now.mockReturnValue(5400);
+  act(() => {
+    button('Another star').click();
+  });
+  expect(model.snapshot().proposedHip).toBe(second);
+  now.mockReturnValue(5700);
+  act(() => {
+    button('Another star').click();
+  });
+  expect(model.snapshot().proposedHip).not.toBe(second);
+  expect(log).toHaveBeenCalledTimes(2);
+});
+
+test('a second press on “This is the star” within a moment is not taken, a later one is', () => {
+  const now = vi.spyOn(performance, 'now').mockReturnValue(5000);
+  const end = perfect.findIndex(({ do: what }) => what === 'this-is-the-star');
+  const model = new RunModel({
+    variant: own,
+    catalogue,
+    mode: 'check',
+    log: perfect.slice(0, end),
+    onLog: () => undefined,
+  });
+  model.preferLessMotion(true);
+  const confirm = vi.spyOn(model, 'confirm').mockReturnValue(false);
+  render(<HandControl model={model} inTable={false} onJudge={() => undefined} />);
+  const press = (atMs: number) => {
+    now.mockReturnValue(atMs);
+    act(() => {
+      button('This is the star').click();
+    });
+  };
+  press(5000);
+  press(5500);
+  expect(confirm).toHaveBeenCalledTimes(1);
+  press(5700);
+  expect(confirm).toHaveBeenCalledTimes(2);
+});
+
+test('“Another star” is offered beside a star of one’s own choice, not beside a given one', async () => {
+  const user = open(perfect.slice(0, 1), { ...own, givenHip: night.best[0] });
+  await user.click(button('Drive there'));
+  expect(screen.queryByText('Another star')).toBeNull();
+  await user.click(button('This is the star'));
+  await user.selectOptions(
+    screen.getByLabelText('The star you will centre'),
+    String(night.best[1]),
+  );
+  await user.click(button('Drive there'));
+  expect(button('Another star')).toBeTruthy();
 });

@@ -36,7 +36,7 @@ export function StartControl({ model, start }: StartProps) {
   return (
     <section
       aria-label="Clutches"
-      className="border-t-2 border-strong bg-panel px-3 py-2.5 lg:border-s-2 lg:px-5 lg:py-4"
+      className="select-none border-t-2 border-strong bg-panel px-3 py-2.5 lg:border-s-2 lg:px-5 lg:py-4"
     >
       <Button
         variant="primary"
