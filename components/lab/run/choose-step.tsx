@@ -16,10 +16,12 @@ type ChooseStepProps = {
   /** A light the learner looks at, to know where to go. */
   picked: SkyLight | null;
   inTable: boolean;
+  /** Beside the picture; the table has its own form for it. */
+  onSetStart: () => void;
 };
 
 /** Which star: proposed, given, or named to the mount from its own list. */
-export function ChooseStep({ model, picked, inTable }: ChooseStepProps) {
+export function ChooseStep({ model, picked, inTable, onSetStart }: ChooseStepProps) {
   const { stage, proposedHip } = useRunSnapshot(model);
   const { givenHip, proposals } = model.variant;
   const given = stage === 'choose-first' ? givenHip : null;
@@ -71,6 +73,11 @@ export function ChooseStep({ model, picked, inTable }: ChooseStepProps) {
           </div>
         </>
       )}
+      {stage === 'choose-first' && !inTable ? (
+        <Button className="w-full" onClick={onSetStart}>
+          Set the start position again
+        </Button>
+      ) : null}
     </section>
   );
 }

@@ -29,6 +29,9 @@ import { useStepHeading } from './use-step-heading';
 type RunPanelProps = {
   model: RunModel;
   start: StartChoice;
+  /** Once more, before the first star. */
+  settingAgain: boolean;
+  onSetStart: () => void;
   picked: SkyLight | null;
   inTable: boolean;
   hintLevels: number;
@@ -42,7 +45,8 @@ type RunPanelProps = {
 /** The task, and the one step that is next. */
 export function RunPanel(props: RunPanelProps) {
   const { model, inTable, judgement, onJudge } = props;
-  const { stage, trusted, sunDeg, confirmed, over, full } = useRunSnapshot(model);
+  const { stage: reached, trusted, sunDeg, confirmed, over, full } = useRunSnapshot(model);
+  const stage = props.settingAgain ? 'start-position' : reached;
   const { variant, mode } = model;
   const trust = trusted ?? judgement;
   const reviewing = trust !== null;
@@ -93,7 +97,13 @@ export function RunPanel(props: RunPanelProps) {
             <StartStep model={model} start={props.start} inTable={inTable} />
           ) : null}
           {choosing ? (
-            <ChooseStep key={stage} model={model} picked={props.picked} inTable={inTable} />
+            <ChooseStep
+              key={stage}
+              model={model}
+              picked={props.picked}
+              inTable={inTable}
+              onSetStart={props.onSetStart}
+            />
           ) : null}
           {centring ? <CentreStep model={model} /> : null}
           {judging ? <ResultStep model={model} onJudge={onJudge} /> : null}

@@ -31,6 +31,8 @@ const icons = { bench: MoveLeft, eye: Eye, finder: CircleDot, eyepiece: Aperture
 type RunSceneProps = {
   model: RunModel;
   start: StartChoice;
+  /** Once more, before the first star. */
+  settingAgain: boolean;
   picked: SkyLight | null;
   onPick: (light: SkyLight | null) => void;
   /** Whether the strips move the tube now. */
@@ -44,7 +46,8 @@ type RunSceneProps = {
 /** Eye, finder and eyepiece, with the one large button that leads from each to the next. */
 export function RunScene(props: RunSceneProps) {
   const { model, start, steering, onLost } = props;
-  const { stage } = useRunSnapshot(model);
+  const { stage: reached } = useRunSnapshot(model);
+  const stage = props.settingAgain ? 'start-position' : reached;
   const placed = usePlacedSky(model);
   const [wanted, setWanted] = useState<SceneView>('bench');
   const [showRing, setShowRing] = useState(true);

@@ -102,7 +102,7 @@ test('a second press on “Another star” within a moment skips no star', () =>
       log(length);
     },
   });
-  render(<ChooseStep model={model} picked={null} inTable={false} />);
+  render(<ChooseStep model={model} picked={null} inTable={false} onSetStart={() => undefined} />);
   const first = model.snapshot().proposedHip;
   act(() => {
     button('Another star').click();
@@ -159,4 +159,15 @@ test('“Another star” is offered beside a star of one’s own choice, not bes
   );
   await user.click(button('Drive there'));
   expect(button('Another star')).toBeTruthy();
+});
+
+test('the start position can be set again beside the picture, until the first star is gone to', async () => {
+  const user = open([], { ...own, givenHip: night.best[0] });
+  await user.click(button('Lock the clutches'));
+  await user.click(button('Set the start position again'));
+  expect(focused()).toBe('Set the start position');
+  await user.click(button('Lock the clutches'));
+  expect(focused()).toBe('Choose the first star');
+  await user.click(button('Drive there'));
+  expect(screen.queryByText('Set the start position again')).toBeNull();
 });

@@ -49,11 +49,13 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
   );
   useRunTime(model);
   const { stage, said, targetHip } = useRunSnapshot(model);
+  const [wantsStart, setWantsStart] = useState(false);
   const start = useStartChoice(variant.setup.declinationDeg);
   const [drawable, setDrawable] = useState(webglAvailable);
   const [wantedView, setView] = useState<RunView>('scene');
   const view = drawable ? wantedView : 'table';
   const inTable = view === 'table';
+  const settingAgain = wantsStart && stage === 'choose-first' && !inTable;
   const [picked, setPicked] = useState<SkyLight | null>(null);
   const [speed, setSpeed] = useState(3);
   const [judgement, setJudgement] = useState<boolean | null>(null);
@@ -102,7 +104,7 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
   const summary =
     steering && targetHip !== null
       ? `${stageTitles[stage]}: ${model.nameOf(targetHip)}`
-      : stageTitles[stage];
+      : stageTitles[settingAgain ? 'start-position' : stage];
   return (
     <LabFrame
       top={
@@ -136,6 +138,7 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
           <RunScene
             model={model}
             start={start}
+            settingAgain={settingAgain}
             picked={picked}
             onPick={(light) => {
               setPicked(light);
@@ -157,8 +160,14 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
       controls={
         steering ? (
           <HandControl model={model} inTable={inTable} onJudge={judge} />
-        ) : stage === 'start-position' && !inTable ? (
-          <StartControl model={model} start={start} />
+        ) : settingAgain || (stage === 'start-position' && !inTable) ? (
+          <StartControl
+            model={model}
+            start={start}
+            onLocked={() => {
+              setWantsStart(false);
+            }}
+          />
         ) : undefined
       }
       summary={summary}
@@ -173,6 +182,10 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
           <RunPanel
             model={model}
             start={start}
+            settingAgain={settingAgain}
+            onSetStart={() => {
+              setWantsStart(true);
+            }}
             picked={picked}
             inTable={inTable}
             hintLevels={props.hintLevels ?? 3}

@@ -32,7 +32,7 @@ export function StartStep({ model, start, inTable }: StartProps & { inTable: boo
 }
 
 /** What ends the step, always in reach. */
-export function StartControl({ model, start }: StartProps) {
+export function StartControl({ model, start, onLocked }: StartProps & { onLocked: () => void }) {
   return (
     <section
       aria-label="Clutches"
@@ -43,7 +43,7 @@ export function StartControl({ model, start }: StartProps) {
         size="large"
         className="w-full"
         onClick={() => {
-          model.setStart(start.azimuthDeg, start.altitudeDeg);
+          if (model.setStart(start.azimuthDeg, start.altitudeDeg)) onLocked();
         }}
       >
         Lock the clutches
