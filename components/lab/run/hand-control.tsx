@@ -31,14 +31,19 @@ export function HandControl({ model, inTable, onJudge }: HandControlProps) {
     >
       <div className="flex items-center gap-3 lg:gap-4">
         {inTable ? null : (
-          <div className="size-36 shrink-0 lg:size-42">
-            <RockerCross
-              rockers={rockers}
-              disabled={moving || paused}
-              onChange={({ azimuth, altitude }) => {
-                model.setRockers(azimuth, altitude);
-              }}
-            />
+          <div className="w-36 shrink-0 lg:w-42">
+            <div className="size-36 lg:size-42">
+              <RockerCross
+                rockers={rockers}
+                disabled={moving || paused}
+                onChange={({ azimuth, altitude }) => {
+                  model.setRockers(azimuth, altitude);
+                }}
+              />
+            </div>
+            <p className="text-center text-xs leading-tight text-soft">
+              Farther from the middle is faster
+            </p>
           </div>
         )}
         <div className="grid min-w-0 flex-1 grid-cols-[minmax(0,1fr)] gap-2">

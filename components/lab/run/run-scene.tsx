@@ -6,7 +6,7 @@ import { useState } from 'react';
 import type { SkyLight } from '@/components/sky/sky-lights';
 import { FieldView } from './field-view';
 import type { RunModel } from './run-model';
-import { angleInWords } from './run-words';
+import { angleInWords, wayRoundInWords } from './run-words';
 import { finderRadiusDeg } from './run-sky-lists';
 import { SceneToggle } from './scene-toggle';
 import { nextView, shortly, towardsView, viewAtStage, type SceneView } from './scene-view';
@@ -115,13 +115,14 @@ function RoundView({ model, kind, showRing, onLost }: RoundViewProps) {
     kind === 'finder'
       ? `${String(2 * finderRadiusDeg)}°`
       : angleInWords(2 * model.lists.eyepieceRadiusArcmin);
+  const wayRound = wayRoundInWords(kind, model.variant.kit);
   return (
     <>
       {/* A view that one steers is an application of its own: it takes the arrow keys. */}
       <div
         role="application"
         aria-roledescription={kind}
-        aria-label={`${name}, ${across} across. Arrow keys steer the tube, 1 to 5 set the speed. The table does the same without a picture.`}
+        aria-label={`${name}, ${across} across. ${wayRound}. Arrow keys steer the tube, 1 to 5 set the speed. The table does the same without a picture.`}
         // eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- see above
         tabIndex={0}
         className="group absolute inset-0 touch-none p-2 pt-9 pb-14 select-none focus-visible:outline-none lg:p-4"
@@ -141,6 +142,13 @@ function RoundView({ model, kind, showRing, onLost }: RoundViewProps) {
         className="pointer-events-none absolute start-3 top-3 rounded-sm bg-land-near/70 px-2 py-0.5 font-figures text-sm text-on-sky"
       >
         {name}, {across} across
+      </p>
+      <p
+        aria-hidden="true"
+        className="pointer-events-none absolute end-3 bottom-16 max-w-[55%] rounded-sm bg-land-near/70 px-2 py-0.5 text-end text-sm text-on-sky lg:bottom-3"
+      >
+        {wayRound}
+        <span className="hidden lg:inline">; arrow keys steer, 1–5 set the speed</span>
       </p>
     </>
   );

@@ -241,3 +241,18 @@ const orientationHint = {
   turned:
     'This tube shows the sky turned upside down: when the tube goes right, the star goes right, and when it goes up, the star goes up.',
 } as const;
+
+/** Which way round a view is. The finder's window has no glass that turns anything. */
+export function wayRoundInWords(
+  view: 'finder' | 'eyepiece',
+  kit: { name: string; orientation: 'true' | 'mirrored' | 'turned' },
+): string {
+  if (view === 'finder') return 'The finder shows the sky as it is';
+  return `${kit.name} ${wayRound[kit.orientation]}`;
+}
+
+const wayRound = {
+  true: 'shows the sky as it is',
+  mirrored: 'exchanges left and right',
+  turned: 'turns the picture upside down',
+} as const;
