@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { markText } from '../../components/grading/mark-text';
 import { routes } from '../../lib/routes';
+import { submitAltered } from '../support/answer-on-its-way';
 import { expect, test } from '../support/product';
 import { demoCard, signInAsDemoTeacher, signInWithCard } from '../support/signing-in';
 import { count, markByEngine } from '../support/stored-work';
@@ -98,21 +99,6 @@ async function changeDueDate(page: Page, date: string, isOver: boolean): Promise
   await page.getByRole('button', { name: 'Save and see the answer key' }).click();
   if (isOver) await page.getByRole('button', { name: 'Save it as it is' }).click();
   await expect(page.getByText(/^Published /)).toBeVisible();
-}
-
-/** Sends the answer once, altered on its way as a meddling student's browser might. */
-async function submitAltered(page: Page, alter: (body: string) => string): Promise<void> {
-  let altered = false;
-  await page.route(page.url(), async (route) => {
-    const body = route.request().postData() ?? '';
-    if (altered || !body.includes('"idempotencyKey"')) return route.fallback();
-    altered = true;
-    const postData = alter(body);
-    expect(postData, 'the answer was found and altered').not.toBe(body);
-    return route.continue({ postData });
-  });
-  await page.getByRole('button', { name: 'Submit' }).click();
-  await expect.poll(() => altered).toBe(true);
 }
 
 test('late starts, starts over the limit and answers that were tampered with are turned down', async ({

@@ -1,7 +1,8 @@
 import type { Page } from '@playwright/test';
 import { themes } from '../../components/ui/theme';
 import { routes } from '../../lib/routes';
-import { expectAccessible, expectNothingSticksOut } from '../support/accessibility';
+import { checkShown } from '../support/accessibility';
+import { hurryToSecondStar, hurryToTheEnd } from '../support/hurried-run';
 import { expect, test } from '../support/product';
 import { demoCard, signInAsDemoTeacher, signInWithCard } from '../support/signing-in';
 import { demoClassName, openClass } from '../support/teacher-desk';
@@ -18,16 +19,15 @@ const lookAt: Look = async (page, address) => {
   });
 };
 
-async function checkShown(page: Page): Promise<void> {
-  await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible();
-  await expectAccessible(page);
-  await page.setViewportSize({ width: 390, height: 844 });
-  await expectNothingSticksOut(page);
-  await page.setViewportSize({ width: 1280, height: 720 });
-}
-
 const addressOf = async (page: Page, link: RegExp): Promise<string> =>
   (await page.getByRole('link', { name: link }).first().getAttribute('href')) ?? '';
+
+async function practise(page: Page, lab: string): Promise<void> {
+  await page.goto(routes.student.myWork());
+  await page.getByLabel('Lab', { exact: true }).selectOption(lab);
+  await page.getByRole('button', { name: 'Practise', exact: true }).click();
+  await expect(page.getByText('Practice: nothing here counts.')).toBeVisible();
+}
 
 for (const theme of themes) {
   test(`a teacher's pages are accessible and fit a phone, ${theme}`, async ({
@@ -40,10 +40,14 @@ for (const theme of themes) {
     await signInAsDemoTeacher(page, product.demoSignIns);
     const classId = await openClass(page, demoClassName);
     const attempt = await addressOf(page, /^Alder, A first pair:/);
+    const run = await addressOf(page, /^Alder, Alignment run:/);
+    const finding = await addressOf(page, /^Alder, What went wrong\?:/);
     const student = await addressOf(page, /^Alder$/);
     const assignment = await addressOf(page, /^Pick the pair for tonight$/);
     await checkShown(page);
     await lookAt(page, attempt);
+    await lookAt(page, run);
+    await lookAt(page, finding);
     await lookAt(page, assignment);
     await lookAt(page, routes.teacher.newAssignment(classId));
     // The rest is made of the same parts: their colours have been seen above.
@@ -73,9 +77,7 @@ for (const theme of themes) {
     await checkShown(page);
     const result = await addressOf(page, /See how it came out/);
     await lookAt(page, result);
-    await page.goto(routes.student.myWork());
-    await page.getByRole('button', { name: 'Practise', exact: true }).click();
-    await expect(page.getByText('Practice: nothing here counts.')).toBeVisible();
+    await practise(page, 'Pick the pair');
     await expect(page.locator('canvas')).toBeVisible();
     await checkShown(page);
     await page.getByRole('button', { name: 'Table', exact: true }).click();
@@ -85,6 +87,30 @@ for (const theme of themes) {
     await page.getByRole('button', { name: 'Show how good it is' }).click();
     await expect(
       page.getByRole('heading', { level: 1, name: 'Pick the pair: how it came out' }),
+    ).toBeFocused();
+    await checkShown(page);
+
+    await practise(page, 'Alignment run');
+    await expect(page.getByRole('button', { name: 'Lock the clutches' })).toBeVisible();
+    await checkShown(page);
+    await hurryToSecondStar(page);
+    await expect(page.locator('canvas').first()).toBeVisible();
+    await checkShown(page);
+    await page.getByRole('button', { name: 'Table', exact: true }).click();
+    await expect(page.getByRole('heading', { name: 'Move the tube' })).toBeVisible();
+    await checkShown(page);
+    await hurryToTheEnd(page);
+    await checkShown(page);
+
+    await practise(page, 'What went wrong?');
+    await checkShown(page);
+    await page.getByRole('radio').first().check();
+    await page.getByRole('button', { name: 'That is the fault' }).click();
+    await page.getByRole('radio').first().check();
+    await page.getByRole('button', { name: 'That is the cure' }).click();
+    await page.getByRole('button', { name: 'Show what it was' }).click();
+    await expect(
+      page.getByRole('heading', { level: 1, name: 'What went wrong? How it came out' }),
     ).toBeFocused();
     await checkShown(page);
   });

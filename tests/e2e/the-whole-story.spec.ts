@@ -1,7 +1,13 @@
 import type { Locator, Page } from '@playwright/test';
-import { markText } from '../../components/grading/mark-text';
 import { routes } from '../../lib/routes';
+import { connectionLost, submitLosingTheReceipt } from '../support/answer-on-its-way';
 import { expect, test } from '../support/product';
+import {
+  attemptIdOf,
+  expectStudentSees,
+  figuresOf,
+  openFromGradebook,
+} from '../support/result-reading';
 import { signInAsDemoTeacher, signInWithCard, type Card } from '../support/signing-in';
 import { SkyHand } from '../support/sky-hand';
 import {
@@ -14,15 +20,9 @@ import { count, markByEngine, pairToPick, type StoredPair } from '../support/sto
 
 const title = 'Two stars over Funchal';
 const student = 'Petrel';
-const lost = /net::ERR_|Failed to load resource/;
 
-const lastPart = (page: Page): string => new URL(page.url()).pathname.split('/').at(-1) ?? '';
 const isAction = (method: string, body: string | null, holding: string): boolean =>
   method === 'POST' && (body ?? '').includes(holding);
-
-/** The texts of all tables in a part of a page, cell by cell: what was picked beside what was best. */
-const figuresOf = (part: Locator): Promise<string[]> =>
-  part.getByRole('table').locator('th, td').allInnerTexts();
 
 async function addStudents(page: Page, classId: string): Promise<void> {
   await page.goto(routes.teacher.classRoster(classId));
@@ -115,7 +115,7 @@ async function practiseUntilStarsAreToBeFound(
     await page.goto(routes.student.myWork());
     await task.getByRole('button', { name: 'Practise under this sky' }).click();
     await expect(page.getByText('Practice: nothing here counts.')).toBeVisible();
-    const pair = pairToPick(dataFolder, lastPart(page), 'best');
+    const pair = pairToPick(dataFolder, attemptIdOf(page), 'best');
     if (pair !== null) return pair;
   }
   throw new Error('six skies, and in none were two stars to be found');
@@ -160,7 +160,7 @@ test('a teacher sets a task for tonight, a student does it, and the gradebook sh
     await task.getByRole('button', { name: 'Start the check' }).click();
     await expect(first.getByText('Attempt 1 of 2')).toBeVisible();
     const address = first.url();
-    const pair = toCheck(dataFolder, lastPart(first));
+    const pair = toCheck(dataFolder, attemptIdOf(first));
     const hand = await handOn(first, pair);
     await hand.pick(pair.stars[0]);
     const saved = first.waitForResponse((answer) =>
@@ -191,25 +191,11 @@ test('a teacher sets a task for tonight, a student does it, and the gradebook sh
   });
 
   await test.step('an answer whose receipt was lost is sent again and counts once', async () => {
-    complaints.expect(lost);
-    let sent = 0;
-    await second.route(attemptAddress, async (route) => {
-      const request = route.request();
-      if (!isAction(request.method(), request.postData(), '"idempotencyKey"'))
-        return route.continue();
-      sent += 1;
-      if (sent > 1) return route.continue();
-      // The server takes it; the student's browser never hears of it.
-      await route.fetch();
-      return route.abort('connectionreset');
-    });
-    await second.getByRole('button', { name: 'Submit' }).click();
-    await expect(second.getByText('Your answer is kept on this device.')).toBeVisible();
-    await second.getByRole('button', { name: 'Send again' }).click();
+    complaints.expect(connectionLost);
+    await submitLosingTheReceipt(second);
     await expect(
       second.getByRole('heading', { level: 1, name: 'Pick the pair: how it came out' }),
     ).toBeVisible();
-    expect(sent).toBe(2);
     const submitted = `SELECT count(*) AS n FROM Event WHERE attemptId = ? AND kind = 'submitted'`;
     expect(count(dataFolder, submitted, attemptId)).toBe(1);
     expect(count(dataFolder, 'SELECT count(*) AS n FROM Mark WHERE attemptId = ?', attemptId)).toBe(
@@ -218,37 +204,14 @@ test('a teacher sets a task for tonight, a student does it, and the gradebook sh
   });
 
   const total = markByEngine(dataFolder, attemptId);
-  const mark = markText(total);
   const seenAtOnce = await figuresOf(second.getByRole('main'));
   await test.step('the student sees the mark that the engine gives, also later', async () => {
-    await expect(second.getByRole('meter', { name: 'Mark' })).toHaveAttribute(
-      'aria-valuetext',
-      `${markText(total)} of 100`,
-    );
-    await second.goto(routes.student.myWork());
-    const done = second.getByRole('article', { name: title });
-    await expect(done).toContainText('1 of 2 attempts left');
-    await expect(done.getByRole('meter', { name: 'Your mark' })).toHaveAttribute(
-      'aria-valuetext',
-      new RegExp(`^${mark} of 100; `),
-    );
-    await done.getByRole('link', { name: 'See how it came out' }).click();
-    await expect(second.getByText(`The mark of this attempt: ${mark} of 100`)).toBeVisible();
+    await expectStudentSees(second, title, total);
     expect(await figuresOf(second.getByRole('main'))).toEqual(seenAtOnce);
   });
 
   await test.step('the gradebook has it, and the attempt shows what was picked and what was best', async () => {
-    await page.goto(routes.teacher.classGradebook(classId));
-    const cell = page.getByRole('link', { name: new RegExp(`^${student}, ${title}: ${mark}\\b`) });
-    await expect(cell).toBeVisible();
-    await cell.click();
-    await expect(
-      page.getByRole('heading', { level: 1, name: `${student}: ${title}` }),
-    ).toBeVisible();
-    await expect(page.getByRole('meter', { name: 'Mark of this attempt' })).toHaveAttribute(
-      'aria-valuetext',
-      new RegExp(`^${mark} of 100; `),
-    );
+    await openFromGradebook(page, classId, { student, title, total });
     const result = page.getByRole('region', { name: /What was picked, what would have been best/ });
     expect(await figuresOf(result)).toEqual(seenAtOnce);
     await expect(result.getByRole('columnheader', { name: /Your pair/ })).toContainText(

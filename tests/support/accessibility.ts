@@ -21,3 +21,14 @@ export async function expectNothingSticksOut(page: Page): Promise<void> {
   );
   expect(overflow, `pixels that stick out at ${page.url()}`).toBeLessThanOrEqual(0);
 }
+
+/** Checks the page that is shown, wide and on a phone, and leaves it wide. */
+export async function checkShown(page: Page): Promise<void> {
+  await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible();
+  // After a navigation within the product it comes a moment later than the page.
+  await expect(page).toHaveTitle(/./);
+  await expectAccessible(page);
+  await page.setViewportSize({ width: 390, height: 844 });
+  await expectNothingSticksOut(page);
+  await page.setViewportSize({ width: 1280, height: 720 });
+}

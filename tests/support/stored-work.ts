@@ -13,7 +13,7 @@ import { decodeCatalogue } from '../../lib/sky/catalogue';
 import { skyFrameAt } from '../../lib/sky/frame-at';
 import type { PairVariant } from '../../lib/variants/pair-variant';
 
-const catalogue = decodeCatalogue(
+export const catalogue = decodeCatalogue(
   JSON.parse(
     readFileSync(path.resolve(import.meta.dirname, '../../content/stars/catalogue.json'), 'utf8'),
   ),
@@ -40,18 +40,39 @@ export function count(dataFolder: string, sql: string, ...values: string[]): num
   return z.object({ n: z.number() }).parse(row).n;
 }
 
-/** What the product's database keeps of an attempt: the sky and what was handed in. */
-function storedAttempt(dataFolder: string, attemptId: string) {
+/** What the product's database keeps of an attempt, of whichever lab. */
+export function storedAttempt(dataFolder: string, attemptId: string) {
   const [row] = query(
     dataFolder,
     'SELECT variant, answerKey, submission FROM Attempt WHERE id = ?',
     attemptId,
   );
   const { variant, answerKey, submission } = rowSchema.parse(row);
+  const read = (json: string): unknown => JSON.parse(json);
   return {
-    variant: pairVariantSchema.parse(JSON.parse(variant)),
-    answerKey: storedAnswerKeySchema.parse(JSON.parse(answerKey)),
-    submission: submission === null ? null : pairSubmissionSchema.parse(JSON.parse(submission)),
+    variant: read(variant),
+    answerKey: read(answerKey),
+    submission: submission === null ? null : read(submission),
+  };
+}
+
+/** The work in progress that was saved last. */
+export function storedDraft(dataFolder: string, attemptId: string): unknown {
+  const [row] = query(
+    dataFolder,
+    `SELECT payload FROM Event WHERE attemptId = ? AND kind = 'draft' ORDER BY sequence DESC LIMIT 1`,
+    attemptId,
+  );
+  return JSON.parse(z.object({ payload: z.string() }).parse(row).payload);
+}
+
+/** An attempt at “Pick the pair”: the sky and what was handed in. */
+function storedPair(dataFolder: string, attemptId: string) {
+  const { variant, answerKey, submission } = storedAttempt(dataFolder, attemptId);
+  return {
+    variant: pairVariantSchema.parse(variant),
+    answerKey: storedAnswerKeySchema.parse(answerKey),
+    submission: submission === null ? null : pairSubmissionSchema.parse(submission),
   };
 }
 
@@ -77,7 +98,7 @@ export function pairToPick(
   attemptId: string,
   quality: 'best' | 'middling',
 ): StoredPair | null {
-  const { variant, answerKey } = storedAttempt(dataFolder, attemptId);
+  const { variant, answerKey } = storedPair(dataFolder, attemptId);
   if (variant.proposals !== null) return null;
   const pairs = rightPairs(variant, answerKey).flatMap(({ stars, hitRate }) => {
     const [hip, otherHip] = stars[1] === variant.givenHip ? ([stars[1], stars[0]] as const) : stars;
@@ -100,7 +121,7 @@ export function pairToPick(
  * answer key and mark anew, without the key or the mark that the product stored.
  */
 export function markByEngine(dataFolder: string, attemptId: string): number {
-  const { variant, submission } = storedAttempt(dataFolder, attemptId);
+  const { variant, submission } = storedPair(dataFolder, attemptId);
   if (submission === null) throw new Error('Nothing has been handed in.');
   const { scenario } = variant;
   const { instant } = variant.frame;

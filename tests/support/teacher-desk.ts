@@ -1,16 +1,10 @@
 import { expect, type Page } from '@playwright/test';
+import { labText, templateText } from '../../components/grading/template-text';
 import { routes } from '../../lib/routes';
+import { labOptions, type Lab, type Template } from '../../lib/variants/labs';
 
 /** The class that the demonstration comes with. */
 export const demoClassName = 'Year 8, Hollin Bank School';
-
-const kinds = [
-  'Choose any two',
-  'A partner for a given star',
-  'Cloud over part of the sky',
-  'The mount proposes',
-  'Nothing will do tonight',
-] as const;
 
 const classOf = (page: Page): string =>
   /classes\/([^/]+)/.exec(new URL(page.url()).pathname)?.[1] ?? '';
@@ -37,12 +31,24 @@ export async function createClass(page: Page, name: string): Promise<string> {
 export const dateInDays = (days: number): string =>
   new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
 
+/** A lab, and the one kind of its tasks that is set. */
+type Task = { lab: Lab; template: Template };
+
+/** Any two stars to be picked. */
+const anyTwo: Task = { lab: 'pick-the-pair', template: 'free-pair' };
+
 /**
  * Fills the form of a new assignment: Funchal, whose nautical dusk comes every night of the year,
- * tonight, over an open field, any two stars, due in a week.
+ * tonight, over an open field, one kind of task, due in a week.
  */
-export async function fillNewAssignment(page: Page, classId: string, title: string): Promise<void> {
+export async function fillNewAssignment(
+  page: Page,
+  classId: string,
+  title: string,
+  task: Task = anyTwo,
+): Promise<void> {
   await page.goto(routes.teacher.newAssignment(classId));
+  await page.getByRole('radio', { name: labText[task.lab].name, exact: true }).check();
   await page.getByLabel('Title').fill(title);
   const town = page.getByLabel('Search for a town');
   await town.pressSequentially('Funchal');
@@ -54,7 +60,11 @@ export async function fillNewAssignment(page: Page, classId: string, title: stri
   await expect(page.getByText(/Nautical dusk there tonight is at \d\d:\d\d/)).toBeVisible();
   await expect(page.getByLabel('Time', { exact: true })).toHaveValue(/^\d\d:\d\d$/);
   await page.getByLabel('Open field').check();
-  for (const kind of kinds) await page.getByLabel(kind).setChecked(kind === 'Choose any two');
+  const kinds = page.getByRole('group', { name: 'Kinds of task' });
+  for (const template of labOptions[task.lab].templates)
+    await kinds
+      .getByLabel(templateText(task.lab, template).name)
+      .setChecked(template === task.template);
   await page.getByLabel(/^Due date/).fill(dateInDays(7));
   await page.getByLabel(/^Due time/).fill('18:00');
 }
