@@ -9,7 +9,7 @@ import { trueSky, type TurningSky } from './run-sky';
 import { makePose } from './tube-pose';
 
 /** The Sun's centre at rise and set: half a disc and the horizon's refraction. USNO. */
-const riseAltitudeDeg = -0.833;
+export const sunRiseAltitudeDeg = -0.833;
 /** The least distance is found to this. */
 const toleranceDeg = 0.05;
 /** A Sun that is down is looked for again after so long. */
@@ -23,7 +23,7 @@ export type SunDistance = { distanceDeg: number; atMs: number; of: 'tube' | 'dot
 export function sunSeenAt({ frame, latitudeDeg }: TurningSky, atMs: number): Vector3 | null {
   const atStart = directionFromAzAlt(frame.sun.azimuthDeg, frame.sun.trueAltitudeDeg);
   const direction = turnedDirection(atStart, latitudeDeg, atMs / 1000);
-  const down = direction[2] < Math.sin(degreesToRadians(riseAltitudeDeg));
+  const down = direction[2] < Math.sin(degreesToRadians(sunRiseAltitudeDeg));
   return down ? null : refracted(direction, frame.refractionScale);
 }
 

@@ -13,7 +13,7 @@ import {
 } from './default-evening';
 import type { TaskInput } from './lab-tasks/lab-task';
 import { getPlace, type Place } from './places';
-import { failure, success, type Result } from './result';
+import { failure, success, type Problem, type Result } from './result';
 
 /** A visitor's round is made from its page address alone; nothing is kept. */
 export type VisitorRoundRequest = {
@@ -45,6 +45,8 @@ const placeOf = async (id: number): Promise<Place | null> =>
 /** A lab's part in a round; an entry of `labTasks` is one. */
 type RoundLab<Variant, Outcome> = {
   makeRound: (input: RoundInput) => Variant;
+  /** What is wrong with a task that nobody should be given; null when nothing is. */
+  whyNoRound?: (variant: Variant) => Problem | null;
   markRound: (input: RoundInput, submission: unknown) => Result<Outcome>;
 };
 type RoundInput = Omit<TaskInput, 'templates'>;
@@ -79,15 +81,26 @@ async function readRequest(request: VisitorRoundRequest, clock: Clock) {
   return success({ round, input });
 }
 
+/** A lab's part in making a round. */
+type RoundMaker<Variant> = Pick<RoundLab<Variant, unknown>, 'makeRound' | 'whyNoRound'>;
+
+const unlessRefused = <Variant>(
+  lab: RoundMaker<Variant>,
+  round: VisitorRound<Variant>,
+): Result<VisitorRound<Variant>> => {
+  const problem = lab.whyNoRound?.(round.variant) ?? null;
+  return problem === null ? success(round) : { ok: false, problem };
+};
+
 export async function makeVisitorRound<Variant>(
-  lab: Pick<RoundLab<Variant, unknown>, 'makeRound'>,
+  lab: RoundMaker<Variant>,
   request: VisitorRoundRequest,
   clock: Clock = systemClock,
 ): Promise<Result<VisitorRound<Variant>>> {
   const read = await readRequest(request, clock);
   if (!read.ok) return read;
   const { round, input } = read.value;
-  return success({ ...round, variant: lab.makeRound(input) });
+  return unlessRefused(lab, { ...round, variant: lab.makeRound(input) });
 }
 
 /** By lot, fewer than two in a hundred newcomers draw so often in vain where the evening allows it. */
@@ -98,7 +111,7 @@ const mostDraws = 8;
  * evening that gives none keeps its first draw.
  */
 export async function makeFirstVisitorRound<Variant extends { lab: Lab; template: Template }>(
-  lab: Pick<RoundLab<Variant, unknown>, 'makeRound'>,
+  lab: RoundMaker<Variant>,
   request: Omit<VisitorRoundRequest, 'seed'>,
   drawSeed: () => string,
   clock: Clock = systemClock,
@@ -112,7 +125,7 @@ export async function makeFirstVisitorRound<Variant extends { lab: Lab; template
   const first = made(round.seed);
   let drawn = first;
   for (let draws = 1; draws < mostDraws && !isPlain(drawn); draws++) drawn = made(drawSeed());
-  return success(isPlain(drawn) ? drawn : first);
+  return unlessRefused(lab, isPlain(drawn) ? drawn : first);
 }
 
 /** Makes the round again and marks the submission; what the browser sends of the round is its address. */

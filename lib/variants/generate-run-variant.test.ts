@@ -265,6 +265,32 @@ describe('the generator', () => {
     expect(generateRunVariant(input())).toMatchObject({ minutesAllowed: null, mayPause: false });
   });
 
+  it('passes over a day and a bright dusk where the window has a dark enough evening', () => {
+    // At 52.5° N and 0° E on 12 February the Sun sets at about 17:10 (USNO's tables: 17:08 to 17:12).
+    const scenario = { ...input().scenario, localTime: '2027-02-12T16:50' };
+    const made = Array.from({ length: 12 }, (_, i) =>
+      generateRunVariant({ ...input(), seed: `dusk ${i}`, scenario, windowMinutes: 80 }),
+    );
+    for (const { frame, scenario: moved } of made) {
+      expect(frame.sun.trueAltitudeDeg).toBeLessThan(-0.833);
+      const key = storedAnswerKey({
+        ...{ scenario: moved, frame, catalogue },
+        instant: frame.instant,
+      });
+      expect(key.pairs.length).toBeGreaterThan(0);
+    }
+    // Chance alone would have met the day: the seed's own evenings are spread over the window.
+    expect(new Set(made.map(({ frame }) => frame.instant)).size).toBeGreaterThan(3);
+  });
+
+  it('searches the whole window where the seed’s own evenings all fall short', () => {
+    const scenario = { ...input().scenario, localTime: '2027-02-12T14:40' };
+    const ends = Array.from({ length: 6 }, (_, i) =>
+      generateRunVariant({ ...input(), seed: `late ${i}`, scenario, windowMinutes: 190 }),
+    );
+    for (const { frame } of ends) expect(frame.sun.trueAltitudeDeg).toBeLessThan(-0.833);
+  });
+
   it('leaves the choice to the learner in daylight, where no pair will do', () => {
     const noon = { ...input().scenario, localTime: '2027-06-12T12:00' };
     const variant = generateRunVariant({ ...input(), scenario: noon, templates: ['decoy'] });

@@ -3,6 +3,7 @@ import type { RunInput } from '../alignment/run-input';
 import { believedSky, starSeenAt } from '../alignment/run-sky';
 import type { RunKit } from '../alignment/setup';
 import { standOf, truthAtStart } from '../alignment/start-position';
+import { sunRiseAltitudeDeg } from '../alignment/sun-distance';
 import type { MountTruth } from '../pointing/achieved-errors';
 import type { AnswerKeyPair } from '../pointing/answer-key';
 import { mountDirection } from '../pointing/mount';
@@ -14,12 +15,14 @@ import type { Decoy } from './decoys';
 import {
   defaultWindowMinutes,
   movedEvenings,
+  movedToServe,
   nearestCandidate,
   tries,
   type MovedEvenings,
 } from './moved-evenings';
 import { candidateOf } from './pair-candidates';
 import { randomFrom, type Random } from './random';
+import type { Night } from './night';
 import { runCandidateOf, type RunCandidate } from './run-candidates';
 import { drawRunSetup } from './run-setup';
 import type { RunTemplate, RunVariant } from './run-variant';
@@ -48,7 +51,8 @@ export type RunVariantInput = {
  * telescope with hidden small errors. The engine has checked that it can be done right: a pair worth
  * full marks is within the task, and centred well it makes the computer agree and point well. The same
  * input gives the same variant. Where the evening cannot make the template, the variant says which one
- * it became; on an evening without any usable pair it is the learner's own choice of what there is.
+ * it became. Evenings with the Sun up or without a usable pair are passed over while the window has
+ * another; where it has none, it is the learner's own choice of what there is: `canBeRun` tells.
  *
  * @throws {RangeError} when the scenario's local time is none: `parseScenario` refuses those.
  */
@@ -56,16 +60,17 @@ export function generateRunVariant(input: RunVariantInput): RunVariant {
   const { seed, scenario, catalogue, windowMinutes = defaultWindowMinutes } = input;
   const random = randomFrom(seed);
   const evenings = movedEvenings(scenario, windowMinutes, random, catalogue);
+  const moved = movedToServe(evenings, ({ night }) => canBeRun(night));
   const target = candidateOf('free-pair', random, evenings.base())?.chance ?? null;
 
   for (const template of new Set<RunTemplate>([...random.shuffle(input.templates), 'own-choice'])) {
-    const candidate = nearestCandidate(evenings.moved, target, (evening) =>
+    const candidate = nearestCandidate(moved, target, (evening) =>
       runCandidateOf(template, random, evening, catalogue),
     );
     const made = candidate && withRightWay(candidate, random, input);
     if (made !== null) return made;
   }
-  return written(lastResort(evenings.moved), random, input);
+  return written(lastResort(moved), random, input);
 }
 
 /** Fewer targets than this in the eyepiece, of what the pair is expected to give, is bad luck to be redrawn. */
@@ -120,6 +125,10 @@ function pairsWithin({ night, givenHip, proposals }: RunCandidate): readonly Ans
       (proposals === null || stars.every((hip) => proposals.includes(hip))),
   );
 }
+
+/** Whether a run can go well: nobody steers a telescope by day, and two stars have to do. */
+export const canBeRun = ({ frame, pairs }: Pick<Night, 'frame' | 'pairs'>): boolean =>
+  frame.sun.trueAltitudeDeg <= sunRiseAltitudeDeg && pairs.length > 0;
 
 /** What can always be asked: to make the best of what the evening has. */
 function lastResort(moved: MovedEvenings['moved']): RunCandidate {

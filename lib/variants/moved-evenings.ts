@@ -17,7 +17,15 @@ export const difficultyHalfWidth = 0.12;
 export type Evening = ReturnType<typeof nightAt>;
 
 /** The teacher's evening and a few others within the window. Each sky is worked out when first asked for. */
-export type MovedEvenings = { base: () => Evening; moved: (attempt: number) => Evening };
+export type MovedEvenings = {
+  base: () => Evening;
+  moved: (attempt: number) => Evening;
+  /** All through the window, the teacher's instant first, then ever farther from it. */
+  throughout: () => Generator<Evening>;
+};
+
+/** Between two evenings of a search: in it the sky turns by 2.5°, and the Sun sinks by as much at most. */
+const searchStepMinutes = 10;
 
 /** @throws {RangeError} when the scenario's local time is none: `parseScenario` refuses those. */
 export function movedEvenings(
@@ -40,7 +48,37 @@ export function movedEvenings(
   const offsets = Array.from({ length: tries }, () =>
     random.integer(-Math.floor(windowMinutes), Math.floor(windowMinutes)),
   );
-  return { base: () => at(0), moved: (attempt: number) => at(offsets[attempt] ?? 0) };
+  function* throughout(): Generator<Evening> {
+    yield at(0);
+    for (let minutes = searchStepMinutes; minutes <= windowMinutes; minutes += searchStepMinutes) {
+      yield at(-minutes);
+      yield at(minutes);
+    }
+  }
+  return { base: () => at(0), moved: (attempt: number) => at(offsets[attempt] ?? 0), throughout };
+}
+
+/**
+ * The same with evenings that will do in place of those that will not: the next of the seed's, else the
+ * first of the whole window. Where none will do, as they are.
+ */
+export function movedToServe(
+  { moved, throughout }: MovedEvenings,
+  willDo: (evening: Evening) => boolean,
+): MovedEvenings['moved'] {
+  let searched: Evening | null | undefined;
+  const search = (): Evening | null => {
+    for (const evening of throughout()) if (willDo(evening)) return evening;
+    return null;
+  };
+  return (attempt) => {
+    for (let next = 0; next < tries; next++) {
+      const evening = moved((attempt + next) % tries);
+      if (willDo(evening)) return evening;
+    }
+    searched = searched === undefined ? search() : searched;
+    return searched ?? moved(attempt);
+  };
 }
 
 /** The first candidate within the family's difficulty window, else the one nearest to it. */

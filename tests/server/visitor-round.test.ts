@@ -102,6 +102,12 @@ describe('the first round of a newcomer', () => {
   });
 });
 
+const somePlace = {
+  ...{ name: 'Summerby', foldedName: 'summerby', foldedAscii: 'summerby' },
+  ...{ country: 'XX', region: '', population: 1000 },
+  ...{ longitudeDeg: 15, elevationM: 10, timeZone: 'Europe/Berlin' },
+};
+
 describe('what makes no sense is refused', () => {
   test.each([
     ['a place that is not there', { placeId: 99_999_999 }, 'unknown-place'],
@@ -112,6 +118,26 @@ describe('what makes no sense is refused', () => {
     expect(codeOf(await makeVisitorRound(task, { ...addressOf(round), ...wrong }, monday))).toBe(
       code,
     );
+  });
+
+  test.each([
+    ['where the Sun does not set', { id: 1, latitudeDeg: 69.6 }, '2026-06-21T22:00'],
+    ['at noon', { id: 2, latitudeDeg: 52.5 }, '2026-06-21T12:00'],
+  ])('a run under a sky that is too bright, %s', async (_, where, localTime) => {
+    const { id: placeId } = await db().place.create({
+      data: { ...somePlace, ...where },
+      select: { id: true },
+    });
+    const request = { seed: 'bright', placeId, localTime };
+    const run = labTasks['alignment-run'];
+    expect(codeOf(await makeVisitorRound(run, request, monday))).toBe('too-bright');
+    expect(codeOf(await makeFirstVisitorRound(run, request, () => 'bright', monday))).toBe(
+      'too-bright',
+    );
+    const winter = { ...request, localTime: '2026-12-21T20:00' };
+    expect(codeOf(await makeVisitorRound(run, winter, monday))).toBe('ok');
+    // In the other labs a bright sky is a fair question.
+    expect(codeOf(await makeVisitorRound(task, request, monday))).toBe('ok');
   });
 
   test('an answer with a score', async () => {

@@ -14,17 +14,17 @@ import {
 import type { AnswerKey } from '../../pointing/answer-key';
 import { storedAnswerKey } from '../../pointing/stored-answer-key';
 import { instantOfLocalTime } from '../../sky/local-time';
-import { generateRunVariant } from '../../variants/generate-run-variant';
+import { canBeRun, generateRunVariant } from '../../variants/generate-run-variant';
 import { runTemplates, type RunVariant } from '../../variants/run-variant';
 import type { Scenario } from '../../pointing/scenario';
-import { failure } from '../result';
+import { failure, type Problem } from '../result';
 import { defineLabTask } from './lab-task';
 import { runKitFor } from './run-kit-for';
 import { stillOpen } from './still-open';
 import { runResultSchema, runVariantSchema } from './stored-run';
 import { storedAnswerKeySchema } from './stored-sky';
 
-export const alignmentRun = defineLabTask({
+const runTask = defineLabTask({
   lab: 'alignment-run',
   title: 'Alignment run',
   templates: runTemplates,
@@ -67,6 +67,24 @@ export const alignmentRun = defineLabTask({
 
   sample: perfectRun,
 });
+
+export const alignmentRun = {
+  ...runTask,
+
+  /** A sky too bright to align under is told, not given. */
+  whyNoRound({ scenario, frame }: RunVariant): Problem | null {
+    const catalogue = loadCatalogue();
+    const { pairs } = storedAnswerKey({ scenario, instant: frame.instant, frame, catalogue });
+    return canBeRun({ frame, pairs }) ? null : tooBright;
+  },
+};
+
+const tooBright: Problem = {
+  code: 'too-bright',
+  message:
+    'At this time the sky here shows no two stars to align on, or the Sun is up. Choose a darker time, another date or another place.',
+  field: 'localTime',
+};
 
 /** Years that no model of the Earth's field covers have a compass that tells true north. */
 function declinationOf({ place, localTime, timeZone }: Scenario): number {
