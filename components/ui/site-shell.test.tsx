@@ -36,11 +36,7 @@ const linksOf = (nav: ReturnType<typeof show>) =>
 
 test('a visitor is offered the labs, the lessons and the way in', () => {
   const nav = show({ kind: 'anonymous' });
-  expect(linksOf(nav)).toEqual([
-    'Labs /labs',
-    'Lessons /lessons',
-    'Sign in /sign-in',
-  ]);
+  expect(linksOf(nav)).toEqual(['Labs /labs', 'Lessons /lessons', 'Sign in /sign-in']);
   expect(nav.queryByRole('button', { name: 'Sign out' })).toBeNull();
 });
 
