@@ -1,3 +1,4 @@
+import { bestStars, type OperatorStars } from '@/lib/alignment/operator-stars';
 import type { RunInput } from '@/lib/alignment/run-input';
 import { loadCatalogue, loadKits, type Kit } from '@/lib/content/sky-catalogue';
 import type { AnswerKey } from '@/lib/pointing/answer-key';
@@ -7,9 +8,10 @@ import { skyFrameAt } from '@/lib/sky/frame-at';
 import type { SkyFrame } from '@/lib/sky/sky-frame';
 import { localTimeOfInstant } from '@/lib/sky/local-time';
 import { randomFrom, type Random } from '@/lib/variants/random';
+import { generateRunVariant } from '@/lib/variants/generate-run-variant';
 import { runKitOf } from '@/lib/variants/run-kit';
 import { drawRunSetup } from '@/lib/variants/run-setup';
-import type { RunVariant } from '@/lib/variants/run-variant';
+import { runTemplates, type RunTemplate, type RunVariant } from '@/lib/variants/run-variant';
 
 const catalogue = loadCatalogue();
 const computers = ['solved-zero', 'fixed-zero'] as const;
@@ -51,6 +53,7 @@ export function runNightOf(
   kit: Kit,
   scenario: Scenario,
   frame: SkyFrame,
+  declinationDeg = 0,
 ): RunNight | null {
   const answerKey = storedAnswerKey({ scenario, instant: frame.instant, frame, catalogue });
   const best = answerKey.pairs.find(({ expectedErrorArcmin }) => expectedErrorArcmin !== null);
@@ -64,7 +67,7 @@ export function runNightOf(
     frame,
     nakedEyeLimit: answerKey.nakedEyeLimit,
     kit: runKitOf(kit),
-    setup: drawRunSetup({ random, scenario, frame, declinationDeg: 0 }),
+    setup: drawRunSetup({ random, scenario, frame, declinationDeg }),
     givenHip: null,
     proposals: null,
     thirdHips: answerKey.stars
@@ -78,13 +81,44 @@ export function runNightOf(
 }
 
 /**
+ * Of each kind of run in turn as the product makes it (where the sky has what it takes), with a needle
+ * that points up to 30° off; of the learner's own choice with whatever telescope is drawn, good or bad.
+ */
+function mixedNightOf(
+  random: Random,
+  kit: Kit,
+  scenario: Scenario,
+  frame: SkyFrame,
+  template: RunTemplate,
+): RunNight | null {
+  const declinationDeg = random.between(-30, 30);
+  if (template === 'own-choice') return runNightOf(random, kit, scenario, frame, declinationDeg);
+  const variant = generateRunVariant({
+    seed: `${template} ${String(random.next())}`,
+    ...{ scenario, templates: [template], windowMinutes: 0, catalogue, declinationDeg },
+    kit: runKitOf(kit),
+  });
+  const input = { ...variant, catalogue };
+  const best: OperatorStars | null = bestStars(input);
+  if (best === null) return null;
+  const { frame: sky, scenario: moved } = variant;
+  const answerKey = storedAnswerKey({
+    ...{ scenario: moved, frame: sky, catalogue },
+    instant: sky.instant,
+  });
+  return { variant, answerKey, input, best };
+}
+
+/**
  * Dark nights spread over a year and the longitudes, the three telescopes and both computers in turn.
  * Latitudes in degrees, evenly between the two; where a summer's night has no dark, another is drawn.
+ * By default of the learner's own choice and where the needle points north; else of every kind.
  */
 export function* randomRunNights(
   seed: string,
   count: number,
   [fromDeg, toDeg]: readonly [number, number],
+  kinds: 'own-choice' | 'mixed' = 'own-choice',
 ): Generator<RunNight> {
   const random = randomFrom(seed);
   const kits = loadKits();
@@ -101,7 +135,12 @@ export function* randomRunNights(
     const kit = kits[made % kits.length];
     const computer = computers[Math.floor(made / kits.length) % computers.length];
     if (kit === undefined || computer === undefined) throw new Error('no kit or computer');
-    const night = runNightOf(random, kit, runScenario(kit, computer, where), frame);
+    const scenario = runScenario(kit, computer, where);
+    const template = runTemplates[made % runTemplates.length] ?? 'own-choice';
+    const night =
+      kinds === 'mixed'
+        ? mixedNightOf(random, kit, scenario, frame, template)
+        : runNightOf(random, kit, scenario, frame);
     if (night === null) continue;
     made++;
     yield night;

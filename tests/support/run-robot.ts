@@ -4,6 +4,7 @@ import type { OperatorStars } from '@/lib/alignment/operator-stars';
 import { gradeRun } from '@/lib/grading/grade-run';
 import type { RunResult } from '@/lib/grading/run-result';
 import { runSubmissionSchema } from '@/lib/grading/run-submission';
+import { runTemplates, type RunTemplate } from '@/lib/variants/run-variant';
 import type { RunNight } from './run-nights';
 
 /** What an operator's run on a night is marked with; by default the best pair, without a slip. */
@@ -19,7 +20,20 @@ export function resultOf(
   return grading.result;
 }
 
-export function expectFullMarks(night: RunNight): void {
+/** Of each kind of run there must be a good number, or the nights say nothing of it. */
+export function expectFullMarksOnEvery(nights: Iterable<RunNight>): void {
+  const made = new Map<RunTemplate, number>();
+  for (const night of nights) {
+    expectFullMarks(night);
+    const { template } = night.variant;
+    made.set(template, (made.get(template) ?? 0) + 1);
+  }
+  for (const template of runTemplates) {
+    expect(made.get(template) ?? 0, template).toBeGreaterThan(20);
+  }
+}
+
+function expectFullMarks(night: RunNight): void {
   const result = resultOf(night);
   const { latitudeDeg } = night.variant.scenario.place;
   const about = `${night.variant.kit.name} at ${latitudeDeg}° on ${night.variant.frame.instant}`;
