@@ -93,10 +93,7 @@ test('a run is set, practised, left, resumed, handed in once, and seen alike by 
       await expect(first.getByText('Attempt 1 of 2')).toBeVisible();
       await expect(first.getByRole('button', { name: /hint|Pause/ })).toHaveCount(0);
       const attemptId = attemptIdOf(first);
-      // The second star stays half a field from the middle, so that a full mark cannot pass for this one.
-      const plan = planRun(runTaskOf(dataFolder, attemptId), {
-        second: { offByShareOfField: 0.5, offTowardsDeg: 90 },
-      });
+      const plan = planRun(runTaskOf(dataFolder, attemptId));
       await openTable(first);
       await setStart(first, plan);
       const saved = first.waitForResponse((answer) =>
@@ -125,7 +122,7 @@ test('a run is set, practised, left, resumed, handed in once, and seen alike by 
     const secondName = await centreAndConfirm(second, plan, 'second');
     await second.getByRole('button', { name: 'Check on a third' }).click();
     await expect(second.getByText(/^The mount says that this is/)).toBeVisible();
-    await second.getByRole('button', { name: 'I trust it' }).click();
+    await second.getByRole('button', { name: 'I do not trust it' }).click();
     await expectReview(second, [firstName, secondName]);
     return attemptIdOf(second);
   });
@@ -145,7 +142,7 @@ test('a run is set, practised, left, resumed, handed in once, and seen alike by 
     // The run, with the judgement that ended it, is there again after the page is loaded anew.
     await expect
       .poll(() => savedLogOf(dataFolder, attemptId).at(-1))
-      .toMatchObject({ do: 'judge', trust: true });
+      .toMatchObject({ do: 'judge', trust: false });
     await second.reload();
     await expectReview(second, [firstName]);
   });
@@ -161,8 +158,9 @@ test('a run is set, practised, left, resumed, handed in once, and seen alike by 
 
   const result = runByEngine(dataFolder, attemptId);
   expect(result.stars.map(({ right }) => right)).toEqual([true, true]);
-  const offCentre = result.stars[1];
-  expect((offCentre?.offsetArcmin ?? 0) / (offCentre?.fieldRadiusArcmin ?? 1)).toBeCloseTo(0.5, 1);
+  // A good alignment was doubted, so that a full mark cannot pass for this one.
+  expect(result.judgement).toEqual({ trusted: false, deserved: 'trust' });
+  expect(result.total).toBeLessThan(81);
   const seenAtOnce = await figuresOf(second.getByRole('main'));
   await test.step('the student sees the debrief and the mark that the engine gives, also later', async () => {
     await expectDebrief(second.getByRole('main'), result);
@@ -186,5 +184,5 @@ const submitted = `SELECT count(*) AS n FROM Event WHERE attemptId = ? AND kind 
 async function expectReview(page: Page, names: readonly string[]): Promise<void> {
   const review = page.getByRole('region', { name: 'Read it once more before you submit' });
   for (const name of names) await expect(review).toContainText(`this is ${name}.`);
-  await expect(review).toContainText('You would observe with this alignment.');
+  await expect(review).toContainText('You would not observe with this alignment.');
 }

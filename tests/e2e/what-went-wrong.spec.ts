@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { cureWords } from '../../components/lab/fault/cure-words';
 import { faultWords } from '../../components/lab/fault/fault-words';
+import type { Look } from '../../lib/variants/fault-variant';
 import { checkShown } from '../support/accessibility';
 import { press, tabTo, withoutCanvasAndMouse } from '../support/keyboard';
 import { expect, test } from '../support/product';
@@ -29,6 +30,9 @@ const title = 'An evening gone wrong';
  * key's cures are by fault, where the page's are a list.
  */
 const answerFields = /\\*"(answerKey|alike|tellTales?|rightCures)\\*":|\\*"cures\\*":\s*\{/;
+
+/** Evidence that does not lie open in this kind of task, as a field that holds it. */
+const evidence = (...looks: Look[]): RegExp => new RegExp(`\\\\*"(${looks.join('|')})\\\\*":`);
 
 /** What the server sends from here on of the student's work: the pages, and each answer of an action. */
 async function listenTo(page: Page): Promise<() => string> {
@@ -85,8 +89,10 @@ test('a student finds the fault by keyboard alone, and nothing on the page told 
   const { variant, answerKey } = faultTaskOf(dataFolder, attemptId);
 
   const slewTo = await test.step('a look and a test slew, each at its price', async () => {
+    expect(soFar()).not.toMatch(evidence('card', 'later', 'observations'));
     await press(page, /^Look at it: The settings card, costs 2 marks/);
     await expect(page.getByRole('heading', { name: 'The settings card' })).toBeFocused();
+    expect(soFar()).toMatch(evidence('card'));
     const list = page.getByLabel('To which star?');
     await tabTo(page, list);
     await page.keyboard.press('ArrowDown');
@@ -133,11 +139,14 @@ test('a student finds the fault by keyboard alone, and nothing on the page told 
     expect(before, 'the evening was heard').toContain('testSlews');
     expect(before, 'and what saving answers').toMatch(/"ok":true,"value":\{"sequence":\d/);
     expect(before).not.toMatch(answerFields);
+    expect(before, 'nor what nobody asked for').not.toMatch(evidence('later', 'observations'));
     await press(page, 'Submit');
     await expect(
       page.getByRole('heading', { level: 1, name: 'What went wrong? How it came out' }),
     ).toBeFocused();
-    expect(soFar().slice(before.length), 'what is looked for can be found').toMatch(answerFields);
+    const after = soFar().slice(before.length);
+    expect(after, 'what is looked for can be found').toMatch(answerFields);
+    expect(after).toMatch(evidence('observations'));
   });
 
   const result = faultByEngine(dataFolder, attemptId);

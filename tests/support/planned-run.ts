@@ -1,5 +1,5 @@
 import { expect, type Page } from '@playwright/test';
-import { perfectLog, type OperatorOptions } from '../../lib/alignment/perfect-operator';
+import { perfectLog } from '../../lib/alignment/perfect-operator';
 import type { RunAction } from '../../lib/alignment/run-log';
 import { wrap360 } from '../../lib/units/angle';
 import type { RunVariant } from '../../lib/variants/run-variant';
@@ -12,22 +12,19 @@ export type PlannedRun = {
   compassDeg: number;
   /** By HIP number, with the moves that bring each to the middle. */
   stars: readonly { hip: number; steps: readonly Step[] }[];
-  trust: boolean;
 };
 
-/** The moves of the operator who steers by the true sky, with the slips that are asked for. */
-export function planRun(variant: RunVariant, slips: OperatorOptions): PlannedRun {
-  const log = perfectLog({ ...variant, catalogue }, undefined, slips);
+/** The moves of the operator who steers by the true sky. */
+export function planRun(variant: RunVariant): PlannedRun {
+  const log = perfectLog({ ...variant, catalogue });
   const stars: { hip: number; steps: Step[] }[] = [];
   for (const action of log) {
     if (action.do === 'go-to') stars.push({ hip: action.hip, steps: [] });
     if (action.do === 'step') stars.at(-1)?.steps.push(action);
   }
-  const judge = log.at(-1);
   return {
     compassDeg: wrap360(-variant.setup.declinationDeg),
     stars: stars.slice(0, 2),
-    trust: judge?.do === 'judge' && judge.trust,
   };
 }
 

@@ -39,7 +39,7 @@ const anyTwo: Task = { lab: 'pick-the-pair', template: 'free-pair' };
 
 /**
  * Fills the form of a new assignment: Funchal, whose nautical dusk comes every night of the year,
- * tonight, over an open field, one kind of task, due in a week.
+ * tonight, over an open field, one kind of task, two attempts, due in a week.
  */
 export async function fillNewAssignment(
   page: Page,
@@ -65,6 +65,8 @@ export async function fillNewAssignment(
     await kinds
       .getByLabel(templateText(task.lab, template).name)
       .setChecked(template === task.template);
+  // A new assignment begins with what the last one of the class was set to.
+  await page.getByLabel('Attempts', { exact: true }).fill('2');
   await page.getByLabel(/^Due date/).fill(dateInDays(7));
   await page.getByLabel(/^Due time/).fill('18:00');
 }
