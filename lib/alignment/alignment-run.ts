@@ -1,11 +1,10 @@
 import type { MountTruth } from '../pointing/achieved-errors';
-import type { Readings } from '../pointing/pointing-model';
-import { wrap360 } from '../units/angle';
 import { azAltFromDirection } from '../units/vector';
 import { resting } from './axis-motion';
 import { confirm, disturbedRun } from './confirming';
 import { arrivalMs, writeMotion, type Motion } from './motion';
 import { driving, moving, nowAt, type ConfirmedMoment, type Run } from './run';
+import { readOff } from './read-off';
 import type { RunInput } from './run-input';
 import type { RunAction, RunLog } from './run-log';
 import { believedSky, starSeenAt } from './run-sky';
@@ -172,7 +171,7 @@ export function viewAt(run: Run, atMs: number): RunView {
     tube: pose.tube,
     tubeUp: pose.tubeUp,
     dot: pose.dot,
-    readings: shownReadings(pose, input.setup.encoderStepArcsec),
+    readings: readOff(pose, input.setup.encoderStepArcsec),
     moving,
     arrivesAtMs: moving ? run.arrivesAtMs : null,
     focus: run.focus,
@@ -181,16 +180,6 @@ export function viewAt(run: Run, atMs: number): RunView {
     confirmed: run.confirms,
     outcome: run.outcome,
     refusal: run.refusal,
-  };
-}
-
-/** Whole counts of the encoders. */
-export function shownReadings(axes: Readings, encoderStepArcsec: number): Readings {
-  const counted = (valueDeg: number): number =>
-    (Math.round((valueDeg * 3600) / encoderStepArcsec) * encoderStepArcsec) / 3600;
-  return {
-    azimuthDeg: wrap360(counted(axes.azimuthDeg)),
-    altitudeDeg: counted(axes.altitudeDeg),
   };
 }
 

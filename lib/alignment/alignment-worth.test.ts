@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { randomRunNights } from '@/tests/support/run-nights';
-import { turnBetweenDeg } from '../clock/sky-turn';
+import { turnBetweenDeg } from '@/tests/support/sky-turn';
 import { skyFrameAt } from '../sky/frame-at';
 import { perfectOutcome, worthOfAlignment } from './alignment-worth';
 import type { RunInput } from './run-input';

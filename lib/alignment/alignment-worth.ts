@@ -8,7 +8,7 @@ import type { SkyFrame } from '../sky/sky-frame';
 import { multiply, transform, transpose, type Matrix3 } from '../units/matrix';
 import type { RunInput } from './run-input';
 import { believedSky, starSeenAt, trueSky } from './run-sky';
-import { shownReadings } from './alignment-run';
+import { readOff } from './read-off';
 
 /** Apart from each other so far, the map's cells are few enough to be stored with a result. */
 const mapStepDeg = 10;
@@ -49,7 +49,7 @@ export function perfectOutcome(
     const sky = starSeenAt(believedSky(input), hip, atMs);
     const readings = seen && readingsOf(transform(truth.base, seen), truth.errors);
     if (sky === null || readings === null) return null;
-    return { sky, readings: shownReadings(readings, input.setup.encoderStepArcsec) };
+    return { sky, readings: readOff(readings, input.setup.encoderStepArcsec) };
   });
   if (!first || !second) return null;
   return alignOnTwo(input.scenario.telescope.computer, [first, second]);

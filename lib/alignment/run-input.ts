@@ -14,7 +14,7 @@ export type RunInput = {
   givenHip: number | null;
   /** In the order the mount proposes them, where it does. */
   proposals: readonly number[] | null;
-  /** Only the perfect operator reads it: what to check the alignment on, best first. */
+  /** What to check the alignment on, best first: the page offers the first, and the perfect operator takes it. */
   thirdHips?: readonly number[];
   mayPause: boolean;
   catalogue: StarCatalogue;

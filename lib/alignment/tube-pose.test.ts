@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { mountDirection } from '../pointing/mount';
 import { aboutAxis, transform, transpose } from '../units/matrix';
 import { azAltFromDirection, dot, length, separationDeg, type Vector3 } from '../units/vector';
-import { makePose, offsetsFromTube, writePose } from './tube-pose';
+import { offsetFromTube } from '../optics/tube-offset';
+import { makePose, writePose } from './tube-pose';
 import { tilt, truthAtStart } from './start-position';
 import { identity } from '../units/matrix';
 
@@ -60,7 +61,7 @@ describe('the pose of the tube', () => {
         (a, h, e, b, x, y) => {
           const pose = makePose();
           writePose(a, h, { base: b, errors: e }, { rightArcmin: x, upArcmin: y }, pose);
-          const offsets = offsetsFromTube(pose, pose.dot);
+          const offsets = offsetFromTube(pose.tube, pose.tubeUp, pose.dot);
           // A plane that touches the sky: 5° is tan(5°), 0.25 % more.
           expect(offsets?.rightArcmin).toBeCloseTo(
             Math.tan(x / 60 / 57.295779513) * 3437.7467708,
@@ -85,7 +86,7 @@ describe('the pose of the tube', () => {
     expect(azimuthDeg).toBeCloseTo(1, 2);
     expect(altitudeDeg).toBeCloseTo(2, 2);
     expect(pose.tubeUp[2]).toBeCloseTo(1, 12);
-    expect(offsetsFromTube(pose, [0, -1, 0])).toBeNull();
+    expect(offsetFromTube(pose.tube, pose.tubeUp, [0, -1, 0])).toBeNull();
   });
 });
 

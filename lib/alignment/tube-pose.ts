@@ -1,7 +1,7 @@
 import type { MountTruth } from '../pointing/achieved-errors';
-import { degreesToRadians, radiansToArcminutes } from '../units/angle';
+import { degreesToRadians } from '../units/angle';
 import type { Matrix3 } from '../units/matrix';
-import { dot as scalar, type MutableVector3, type Vector3 } from '../units/vector';
+import type { MutableVector3 } from '../units/vector';
 import type { RunSetup } from './setup';
 
 /** Where tube and dot point, local frame; made once and written into by {@link writePose}. */
@@ -91,24 +91,4 @@ function write(
   into[0] = base[0] * east + base[3] * north + base[6] * z;
   into[1] = base[1] * east + base[4] * north + base[7] * z;
   into[2] = base[2] * east + base[5] * north + base[8] * z;
-}
-
-/**
- * How far a direction lies from the tube's own, seen from behind it: to the right along the horizon
- * and upward, in a plane that touches the sky at the tube (as an eyepiece shows it). Arcminutes; null
- * for what lies behind.
- */
-export function offsetsFromTube(
-  { tube, tubeUp }: { tube: Vector3; tubeUp: Vector3 },
-  direction: Vector3,
-): { rightArcmin: number; upArcmin: number } | null {
-  const ahead = scalar(tube, direction);
-  if (!(ahead > 0)) return null;
-  const [x, y, z] = tube;
-  const [upX, upY, upZ] = tubeUp;
-  const right: Vector3 = [y * upZ - z * upY, z * upX - x * upZ, x * upY - y * upX];
-  return {
-    rightArcmin: radiansToArcminutes(scalar(right, direction) / ahead),
-    upArcmin: radiansToArcminutes(scalar(tubeUp, direction) / ahead),
-  };
 }

@@ -27,8 +27,9 @@ const practiceSchema = z.strictObject({
 });
 
 /**
- * A new variant each time; never counts. Of the given lab, else of the given assignment's. Under the sky of the given assignment, else of the class's
- * latest one, else of tonight at a town of ours. An earlier practice that was left lying goes.
+ * A new variant each time; never counts. Of the given lab, else of the given assignment's. Under the
+ * sky of the given assignment, else of the class's latest one, else of tonight at a town of ours. An
+ * earlier practice that was left lying goes.
  */
 export async function startPractice(
   viewer: Viewer,

@@ -1,8 +1,6 @@
 import type { AxesAt } from '../alignment/motion';
 import type { MountTruth } from '../pointing/achieved-errors';
 import { readingsOf } from '../pointing/mount';
-import type { Readings } from '../pointing/pointing-model';
-import { wrap360 } from '../units/angle';
 import { transform } from '../units/matrix';
 import type { Vector3 } from '../units/vector';
 import type { Evening } from './faulty-evening';
@@ -41,15 +39,5 @@ export function axesOnLight(
     azimuthDeg: load.azimuthDeg - lag.azimuthDeg,
     altitudeDeg: load.altitudeDeg - lag.altitudeDeg,
     lag,
-  };
-}
-
-/** What is read off the axes: whole steps of the encoders, the azimuth in [0°, 360°). */
-export function readOff(axes: Readings, encoderStepArcsec: number): Readings {
-  const stepDeg = encoderStepArcsec / 3600;
-  const counted = (valueDeg: number): number => Math.round(valueDeg / stepDeg) * stepDeg;
-  return {
-    azimuthDeg: wrap360(counted(axes.azimuthDeg)),
-    altitudeDeg: counted(axes.altitudeDeg),
   };
 }

@@ -1,6 +1,7 @@
 import { disturbed, type Standing } from '../alignment/disturbances';
 import { lightSeenAt, type SkyLight } from '../alignment/lights';
 import type { AxesAt } from '../alignment/motion';
+import { readOff } from '../alignment/read-off';
 import type { TurningSky } from '../alignment/run-sky';
 import { standOf, truthAtStart } from '../alignment/start-position';
 import { alignOnTwo, goToReadings } from '../pointing/align';
@@ -11,7 +12,7 @@ import type { SkyFrame } from '../sky/sky-frame';
 import { latitudeOfFrameDeg } from '../sky/turned-frame';
 import { identity, transform, transpose } from '../units/matrix';
 import type { Vector3 } from '../units/vector';
-import { axesOnLight, readOff } from './centring';
+import { axesOnLight } from './centring';
 import type { Evidence, Landing } from './evidence';
 import type { Evening, Target } from './faulty-evening';
 import { observationsOf } from './observations';

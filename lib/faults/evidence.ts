@@ -37,7 +37,7 @@ export type Observation =
 
 /** Everything that one faulty evening shows, computed by running it. */
 export type Evidence = {
-  /** First slews, before the alignment; null where the mount never got there. */
+  /** First slews, before the alignment: where the tube came to a stand. */
   first: Landing;
   second: Landing;
   outcome: AlignmentOutcome;

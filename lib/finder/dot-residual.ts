@@ -31,7 +31,3 @@ export function dotAtInfinity({
     upArcmin: -dotResidualArcmin({ apartMm: finderUpMm, distanceM }),
   };
 }
-
-/** Whether what the dot shows is in the eyepiece at all: nearer to the middle than half the true field. */
-export const dotServes = (residualArcmin: number, trueFieldArcmin: number): boolean =>
-  residualArcmin < trueFieldArcmin / 2;

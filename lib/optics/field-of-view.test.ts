@@ -10,8 +10,8 @@ import {
   type Vector3,
 } from '../units/vector';
 import { driftTimeSeconds } from './drift-time';
-import { asOnSky, asSeen, orientationOf, type FieldOffset } from './image-orientation';
-import { directionAtOffset, offsetFromTube } from './tube-offset';
+import { asSeen, orientationOf, type FieldOffset } from './image-orientation';
+import { offsetFromTube } from './tube-offset';
 
 const orientations = ['true', 'mirrored', 'turned'] as const;
 
@@ -115,13 +115,10 @@ describe('the real sky', () => {
 describe('a view of the sky', () => {
   const arcmin = fc.double({ min: -600, max: 600, noNaN: true });
 
-  it('is undone by its inverse', () => {
+  it('is undone by itself', () => {
     fc.assert(
       fc.property(arcmin, arcmin, fc.constantFrom(...orientations), (right, up, orientation) => {
-        const back = asOnSky(
-          asSeen({ rightArcmin: right, upArcmin: up }, orientation),
-          orientation,
-        );
+        const back = asSeen(asSeen({ rightArcmin: right, upArcmin: up }, orientation), orientation);
         expect(back.rightArcmin).toBeCloseTo(right, 12);
         expect(back.upArcmin).toBeCloseTo(up, 12);
       }),
@@ -154,25 +151,5 @@ describe('a view of the sky', () => {
     const { tube, up } = tubeAt(120, 0);
     expect(offsetFromTube(tube, up, directionFromAzAlt(210, 0))).toBeNull();
     expect(offsetFromTube(tube, up, directionFromAzAlt(300, 20))).toBeNull();
-  });
-
-  it('comes back to the direction it was made from', () => {
-    fc.assert(
-      fc.property(
-        arcmin,
-        arcmin,
-        fc.double({ min: 0, max: 359, noNaN: true }),
-        fc.double({ min: -20, max: 89, noNaN: true }),
-        (rightArcmin, upArcmin, azimuthDeg, altitudeDeg) => {
-          const tube = tubeAt(azimuthDeg, altitudeDeg);
-          const back = seenFrom(
-            tube,
-            directionAtOffset(tube.tube, tube.up, { rightArcmin, upArcmin }),
-          );
-          expect(back.rightArcmin).toBeCloseTo(rightArcmin, 7);
-          expect(back.upArcmin).toBeCloseTo(upArcmin, 7);
-        },
-      ),
-    );
   });
 });

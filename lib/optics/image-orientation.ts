@@ -30,7 +30,3 @@ export function asSeen(onSky: FieldOffset, orientation: ImageOrientation): Field
       return { rightArcmin: -onSky.rightArcmin, upArcmin: -onSky.upArcmin };
   }
 }
-
-/** Inverse of {@link asSeen}: where on the sky stands what appears there. Each view undoes itself. */
-export const asOnSky = (inView: FieldOffset, orientation: ImageOrientation): FieldOffset =>
-  asSeen(inView, orientation);

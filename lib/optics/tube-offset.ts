@@ -1,5 +1,5 @@
-import { arcminutesToRadians, radiansToArcminutes } from '../units/angle';
-import { cross, dot, normalise, type Vector3 } from '../units/vector';
+import { radiansToArcminutes } from '../units/angle';
+import { cross, dot, type Vector3 } from '../units/vector';
 import type { FieldOffset } from './image-orientation';
 
 /**
@@ -20,18 +20,6 @@ export function offsetFromTube(
     rightArcmin: radiansToArcminutes(dot(rightOf(tube, tubeUp), target) / ahead),
     upArcmin: radiansToArcminutes(dot(tubeUp, target) / ahead),
   };
-}
-
-/** Inverse of {@link offsetFromTube}: the direction that lies so far beside the axis. */
-export function directionAtOffset(tube: Vector3, tubeUp: Vector3, offset: FieldOffset): Vector3 {
-  const right = rightOf(tube, tubeUp);
-  const x = arcminutesToRadians(offset.rightArcmin);
-  const y = arcminutesToRadians(offset.upArcmin);
-  return normalise([
-    tube[0] + x * right[0] + y * tubeUp[0],
-    tube[1] + x * right[1] + y * tubeUp[1],
-    tube[2] + x * right[2] + y * tubeUp[2],
-  ]);
 }
 
 /** Facing north with the zenith above, the right is east. */

@@ -7,6 +7,7 @@ import { fieldRadiusArcmin } from '../pointing/field-radius';
 import type { StarCatalogue } from '../sky/catalogue';
 import { drawTargets, type EveningTargets } from './evening-targets';
 import type { Night } from './night';
+import { normal } from './normal';
 import type { Random } from './random';
 
 /*
@@ -125,11 +126,4 @@ function drawSizes(random: Random): FaultSizes {
     finderDistanceM: random.between(4.6, 9),
     finderSide: sign(),
   };
-}
-
-/** Box–Muller (Knuth, TAOCP vol. 2, §3.4.1), cut off at two standard deviations. */
-function normal(random: Random, sigma: number): number {
-  const size = Math.sqrt(-2 * Math.log(1 - random.next()));
-  const value = size * Math.cos(2 * Math.PI * random.next());
-  return sigma * Math.min(2, Math.max(-2, value));
 }

@@ -5,6 +5,7 @@ import type { Scenario } from '../pointing/scenario';
 import { skyFrameAt } from '../sky/frame-at';
 import type { SkyFrame } from '../sky/sky-frame';
 import { wrap180 } from '../units/angle';
+import { normal } from './normal';
 import type { Random } from './random';
 
 // Design, defaults: level 0.5°; zero, cone and skew as the telescope says; and what a careful evening
@@ -12,8 +13,6 @@ import type { Random } from './random';
 const levelDeg = 0.5;
 const clockSeconds = 60;
 const placeDeg = 0.1;
-/** No evening is drawn from the far tails: a run is to be learned from, not to be lost. */
-const farthestInDeviations = 2;
 
 /** Our own mount, no source. */
 const playArcmin = { least: 1.5, most: 6 };
@@ -40,7 +39,7 @@ export function drawRunSetup({
   bent?: Bent | null;
 }): RunSetup {
   const { telescope, place } = scenario;
-  const drawn = (deviation: number): number => deviation * normal(random);
+  const drawn = (deviation: number): number => normal(random, deviation);
   const [leanEast, leanNorth] = [drawn(levelDeg / Math.SQRT2), drawn(levelDeg / Math.SQRT2)];
   const errors = {
     altitudeZeroDeg: drawn(telescope.altitudeZeroArcmin / 60),
@@ -78,13 +77,4 @@ export function drawRunSetup({
     believed: skyFrameAt({ instant: new Date(believedMs), place: believedPlace }),
     disturbances: [],
   };
-}
-
-/** Normally distributed, without its far tails (Box and Muller 1958). */
-function normal(random: Random): number {
-  for (;;) {
-    const size = Math.sqrt(-2 * Math.log(1 - random.next()));
-    const value = size * Math.cos(2 * Math.PI * random.next());
-    if (Math.abs(value) <= farthestInDeviations) return value;
-  }
 }

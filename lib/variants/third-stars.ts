@@ -1,8 +1,6 @@
-import { separationDeg, type Vector3 } from '../units/vector';
+import { separationDeg } from '../units/vector';
 import type { Night, WeighedStar } from './night';
 
-/** Nearer to an aligned star than this, a third one tells little. Our own choice, no source. */
-const wellOffDeg = 25;
 const most = 6;
 
 /**
@@ -22,22 +20,4 @@ export function thirdStars(night: Night, givenHip: number | null): number[] {
     chosen.push(...left.splice(0, 1));
   }
   return chosen.map(({ hip }) => hip);
-}
-
-/** The first of them that lies well off both aligned stars, or the one that lies farthest off. */
-export function thirdStarFor(
-  thirdHips: readonly number[],
-  aligned: readonly { hip: number; direction: Vector3 }[],
-  directionOf: (hip: number) => Vector3 | null,
-): number | null {
-  const offDeg = (hip: number): number => {
-    const direction = directionOf(hip);
-    if (direction === null || direction[2] <= 0) return -1;
-    return Math.min(...aligned.map((one) => separationDeg(one.direction, direction)));
-  };
-  const others = thirdHips.filter((hip) => aligned.every((one) => one.hip !== hip));
-  const wellOff = others.find((hip) => offDeg(hip) >= wellOffDeg);
-  if (wellOff !== undefined) return wellOff;
-  const [farthest] = others.filter((hip) => offDeg(hip) >= 0).sort((a, b) => offDeg(b) - offDeg(a));
-  return farthest ?? null;
 }

@@ -1,6 +1,6 @@
-import { radiansToDegrees } from '../units/angle';
-import type { SkyFrame } from '../sky/sky-frame';
-import { siderealDegPerSecond } from '../sky/turned-frame';
+import { radiansToDegrees } from '@/lib/units/angle';
+import type { SkyFrame } from '@/lib/sky/sky-frame';
+import { siderealDegPerSecond } from '@/lib/sky/turned-frame';
 
 /** By how many degrees the sky turns about the pole in so many seconds of time. */
 export const skyTurnDeg = (seconds: number): number => siderealDegPerSecond * seconds;
