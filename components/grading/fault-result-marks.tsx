@@ -4,6 +4,7 @@ import type { FaultView } from '@/components/lab/fault/fault-view';
 import type { FaultResult } from '@/lib/grading/fault-result';
 import { faultCriterionInWords } from './fault-result-words';
 import { markText } from './mark-text';
+import { MarksTable } from './marks-table';
 
 /** The mark part by part, and below it what each look cost. */
 export function FaultResultMarks({ result, variant }: { result: FaultResult; variant: FaultView }) {
@@ -13,40 +14,22 @@ export function FaultResultMarks({ result, variant }: { result: FaultResult; var
     ...(slew === undefined ? [] : [{ name: `Test slew to ${slew.name}`, marks: lookCost }]),
   ];
   return (
-    <div className="table-frame overflow-x-auto">
-      <table>
-        <caption className="sr-only">The mark, part by part</caption>
-        <thead>
-          <tr>
-            <th scope="col">For</th>
-            <th scope="col" className="number">
-              Mark
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {result.criteria.map((criterion) => (
-            <tr key={criterion.id}>
-              <th scope="row">
-                {faultCriterionInWords(criterion, result)}
-                {criterion.id === 'looks' && costs.length > 0 ? (
-                  <ul className="mt-1 text-sm font-normal text-soft">
-                    {costs.map(({ name, marks }) => (
-                      <li key={name} className="flex justify-between gap-4">
-                        <span>{name}</span>
-                        <span className="font-figures">−{markText(marks)}</span>
-                      </li>
-                    ))}
-                  </ul>
-                ) : null}
-              </th>
-              <td className="number">
-                {markText(criterion.earned)} of {criterion.possible}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+    <MarksTable
+      rows={result.criteria.map((criterion) => ({
+        ...criterion,
+        name: faultCriterionInWords(criterion, result),
+        below:
+          criterion.id === 'looks' && costs.length > 0 ? (
+            <ul className="mt-1 text-sm font-normal text-soft">
+              {costs.map(({ name, marks }) => (
+                <li key={name} className="flex justify-between gap-4">
+                  <span>{name}</span>
+                  <span className="font-figures">−{markText(marks)}</span>
+                </li>
+              ))}
+            </ul>
+          ) : null,
+      }))}
+    />
   );
 }

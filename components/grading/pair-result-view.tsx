@@ -8,6 +8,7 @@ import type { PairFigures, PairResult } from '@/lib/grading/pair-result';
 import { fieldRadiusArcmin } from '@/lib/pointing/field-radius';
 import { ErrorMapLegend, ErrorMapPicture } from './error-map-picture';
 import { markText } from './mark-text';
+import { MarksTable } from './marks-table';
 import { PairResultStars } from './pair-result-stars';
 import {
   adviceInWords,
@@ -141,37 +142,19 @@ function PairFiguresTable({ result: { chosen, best } }: { result: PairResult }) 
 
 function MarkTable({ result }: { result: PairResult }) {
   return (
-    <div className="table-frame overflow-x-auto">
-      <table>
-        <caption className="sr-only">The mark, part by part</caption>
-        <thead>
-          <tr>
-            <th scope="col">For</th>
-            <th scope="col" className="number">
-              Mark
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {result.criteria.map((criterion) => {
-            const reason = noGeometryInWords(criterion, result);
-            return (
-              <tr key={criterion.id}>
-                <th scope="row">
-                  {criterionInWords(criterion, result)}
-                  {reason === null ? null : (
-                    <span className="block text-sm font-normal text-soft">{reason}</span>
-                  )}
-                </th>
-                <td className="number">
-                  {markText(criterion.earned)} of {criterion.possible}
-                </td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-    </div>
+    <MarksTable
+      rows={result.criteria.map((criterion) => {
+        const reason = noGeometryInWords(criterion, result);
+        return {
+          ...criterion,
+          name: criterionInWords(criterion, result),
+          below:
+            reason === null ? null : (
+              <span className="block text-sm font-normal text-soft">{reason}</span>
+            ),
+        };
+      })}
+    />
   );
 }
 

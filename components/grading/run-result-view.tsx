@@ -5,6 +5,7 @@ import { Notice } from '@/components/ui/notice';
 import type { PairFigures } from '@/lib/grading/pair-result';
 import type { RunResult } from '@/lib/grading/run-result';
 import { markText } from './mark-text';
+import { MarksTable } from './marks-table';
 import type { DebriefSky } from './run-debrief-sky';
 import { RunResultAlignment } from './run-result-alignment';
 import { RunResultStar } from './run-result-star';
@@ -120,28 +121,11 @@ function pictureInWords({ stars, pair: { chosen, best } }: RunResult): string {
 
 function Marks({ result }: { result: RunResult }) {
   return (
-    <div className="table-frame overflow-x-auto">
-      <table>
-        <caption className="sr-only">The mark, part by part</caption>
-        <thead>
-          <tr>
-            <th scope="col">For</th>
-            <th scope="col" className="number">
-              Mark
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {result.criteria.map((criterion) => (
-            <tr key={criterion.id}>
-              <th scope="row">{runCriterionInWords(criterion, result)}</th>
-              <td className="number">
-                {markText(criterion.earned)} of {markText(criterion.possible)}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+    <MarksTable
+      rows={result.criteria.map((criterion) => ({
+        ...criterion,
+        name: runCriterionInWords(criterion, result),
+      }))}
+    />
   );
 }
