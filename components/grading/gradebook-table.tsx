@@ -98,9 +98,9 @@ function Cell({
     <>
       <Link
         href={
-          cell.lastAttemptId === null
+          cell.countedAttemptId === null
             ? routes.teacher.student(cell.studentId)
-            : routes.teacher.attempt(cell.lastAttemptId)
+            : routes.teacher.attempt(cell.countedAttemptId)
         }
         className="-mx-1 inline-flex min-h-(--target-small) items-center px-1 underline decoration-dotted underline-offset-4 hover:decoration-solid"
       >

@@ -28,7 +28,11 @@ export type GradebookCell = {
   latePenalty: number | null;
   overridden: boolean;
   attempts: number;
-  lastAttemptId: string | null;
+  /**
+   * The attempt that counts by the assignment's rule, of an average the last that went into it; while
+   * none is marked the last that was handed in. Null where none was.
+   */
+  countedAttemptId: string | null;
   /** The student's own due time where it differs from the assignment's. UTC, ISO 8601. */
   extendedDueAt: string | null;
 };
@@ -124,12 +128,12 @@ function cellOf(student: StudentRow, assignment: AssignmentRow, now: Date): Grad
     standingOf({ ...attempt, student, assignment }, now),
   );
   const counted = countedMark(
-    submitted.flatMap(({ marks }, index) => {
+    submitted.flatMap(({ id, marks }, index) => {
       const [graded] = marks;
       const latePenalty = standings[index]?.latePenalty ?? 0;
       return graded === undefined
         ? []
-        : [{ raw: graded.total, latePenalty, gateFailed: graded.gateFailed }];
+        : [{ id, raw: graded.total, latePenalty, gateFailed: graded.gateFailed }];
     }),
     policy.counting,
   );
@@ -157,7 +161,7 @@ function cellOf(student: StudentRow, assignment: AssignmentRow, now: Date): Grad
     latePenalty: counted?.latePenalty ?? null,
     overridden,
     attempts: attempts.length,
-    lastAttemptId: submitted.at(-1)?.id ?? null,
+    countedAttemptId: counted?.attempt.id ?? submitted.at(-1)?.id ?? null,
     extendedDueAt: extension?.toISOString() ?? null,
   };
 }

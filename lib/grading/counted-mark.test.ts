@@ -12,17 +12,19 @@ test('best compares what is left after lateness', () => {
   expect(countedMark(attempts, 'best')).toEqual({
     ...{ mark: 60, raw: 60, latePenalty: 0 },
     gateFailed: false,
+    attempt: attempts[0],
   });
 });
 
 test('first and last go by the order of the attempts', () => {
-  expect(countedMark(attempts, 'first')?.mark).toBe(60);
-  expect(countedMark(attempts, 'last')?.mark).toBe(58);
+  expect(countedMark(attempts, 'first')).toMatchObject({ mark: 60, attempt: attempts[0] });
+  expect(countedMark(attempts, 'last')).toMatchObject({ mark: 58, attempt: attempts[2] });
 });
 
-test('the average is of the marks after lateness and belongs to no single attempt', () => {
+test('the average is of the marks after lateness, and its last attempt stands for it', () => {
   expect(countedMark(attempts, 'average')).toEqual({
     mark: 57.333333333,
+    attempt: attempts[2],
     raw: null,
     latePenalty: null,
     gateFailed: false,

@@ -3,8 +3,10 @@ export type CountingRule = 'best' | 'last' | 'first' | 'average';
 /** One marked attempt, in the order of its number. `latePenalty` is the share that lateness takes. */
 export type MarkedAttempt = { raw: number; latePenalty: number; gateFailed: boolean };
 
-export type CountedMark = {
+export type CountedMark<Attempt extends MarkedAttempt = MarkedAttempt> = {
   mark: number;
+  /** The attempt that counts; the last of those that went into an average. */
+  attempt: Attempt;
   /** Of the attempt that counts; null when the mark is an average of several. */
   raw: number | null;
   latePenalty: number | null;
@@ -24,8 +26,9 @@ export const afterPenalty = ({
   latePenalty,
 }: Pick<MarkedAttempt, 'raw' | 'latePenalty'>): number => withoutNoise(raw * (1 - latePenalty));
 
-const counted = (attempt: MarkedAttempt): CountedMark => ({
+const counted = <Attempt extends MarkedAttempt>(attempt: Attempt): CountedMark<Attempt> => ({
   mark: afterPenalty(attempt),
+  attempt,
   raw: attempt.raw,
   latePenalty: attempt.latePenalty,
   gateFailed: attempt.gateFailed,
@@ -40,10 +43,10 @@ const isBetter = (one: MarkedAttempt, other: MarkedAttempt): boolean =>
  * taken off each attempt before the rule is applied, so that a late improvement is compared at what
  * it is worth. An average has failed a gate when any of its attempts has.
  */
-export function countedMark(
-  attempts: readonly MarkedAttempt[],
+export function countedMark<Attempt extends MarkedAttempt>(
+  attempts: readonly Attempt[],
   rule: CountingRule,
-): CountedMark | null {
+): CountedMark<Attempt> | null {
   const [first] = attempts;
   const last = attempts.at(-1);
   if (first === undefined || last === undefined) return null;
@@ -63,6 +66,7 @@ export function countedMark(
             mark: withoutNoise(
               attempts.reduce((sum, attempt) => sum + afterPenalty(attempt), 0) / attempts.length,
             ),
+            attempt: last,
             raw: null,
             latePenalty: null,
             gateFailed: attempts.some(({ gateFailed }) => gateFailed),

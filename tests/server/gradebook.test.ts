@@ -63,18 +63,58 @@ async function cellOf(assignmentId: string, student = school.ann, clock = monday
 
 describe('what counts', () => {
   // Marks 85 (25 h late: 68.0 by the grading rules), then 60 in time.
-  test.each<[AssignmentPolicy['counting'], number]>([
-    ['best', 68],
-    ['first', 68],
-    ['last', 60],
-    ['average', 64],
-  ])('%s', async (counting, mark) => {
+  // An average belongs to all of them: its last attempt stands for it.
+  test.each<[AssignmentPolicy['counting'], number, 0 | 1]>([
+    ['best', 68, 0],
+    ['first', 68, 0],
+    ['last', 60, 1],
+    ['average', 64, 1],
+  ])('%s, and the attempt behind it', async (counting, mark, which) => {
     const assignmentId = await published(school, { counting, attemptsAllowed: null });
-    await marked(assignmentId, 85, afterDue(25));
-    const second = await marked(assignmentId, 60);
+    const attempts = [
+      await marked(assignmentId, 85, afterDue(25)),
+      await marked(assignmentId, 60),
+    ] as const;
     const cell = await cellOf(assignmentId);
     expect(cell.mark).toBeCloseTo(mark, 10);
-    expect(cell).toMatchObject({ attempts: 2, lastAttemptId: second, overridden: false });
+    expect(cell).toMatchObject({
+      ...{ attempts: 2, overridden: false },
+      countedAttemptId: attempts[which],
+    });
+  });
+
+  test('the best is the attempt that is best after lateness, wherever it stands in the row', async () => {
+    const assignmentId = await published(school, { counting: 'best', attemptsAllowed: null });
+    await marked(assignmentId, 40);
+    const best = await marked(assignmentId, 75);
+    // 85 less 20 % is 68.
+    await marked(assignmentId, 85, afterDue(25));
+    expect(await cellOf(assignmentId)).toMatchObject({ mark: 75, countedAttemptId: best });
+  });
+
+  test('a mark set by hand leads to the attempt that would have counted without it', async () => {
+    const assignmentId = await published(school, { counting: 'first', attemptsAllowed: null });
+    const first = await marked(assignmentId, 30);
+    await marked(assignmentId, 80);
+    valueOf(
+      await overrideMark(school.owner, {
+        ...{ studentId: school.ann.studentId, assignmentId },
+        ...{ mark: 55, note: 'Saw it done at the telescope.' },
+      }),
+    );
+    expect(await cellOf(assignmentId)).toMatchObject({ mark: 55, countedAttemptId: first });
+  });
+
+  test('what is handed in and not marked yet can be looked at, and what is open cannot', async () => {
+    const assignmentId = await published(school, { attemptsAllowed: null });
+    const handedIn = await marked(assignmentId, 80);
+    await db().mark.deleteMany({ where: { attemptId: handedIn } });
+    await started(school.ann, assignmentId);
+    expect(await cellOf(assignmentId)).toMatchObject({
+      ...{ mark: null, attempts: 2 },
+      countedAttemptId: handedIn,
+    });
+    expect((await cellOf(assignmentId, school.ben)).countedAttemptId).toBeNull();
   });
 
   test('raw mark and penalty stand beside the mark', async () => {
