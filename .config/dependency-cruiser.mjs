@@ -42,16 +42,25 @@ const shownAgainOfFaults = ['evidence', 'fault-view', 'fault-words', 'cure-words
  */
 const componentFolders = {
   sky: ['ui'],
-  lesson: ['ui', 'sky'],
+  telescope: ['ui'],
+  lesson: ['ui', 'sky', 'telescope'],
   lab: [
     'ui',
     'sky',
+    'telescope',
     'grading/pair-result-view',
     'grading/fault-result-view',
     'grading/run-result-view',
   ],
-  grading: ['ui', 'sky', 'lab/pair/pair-lab-sky', 'lab/run/run-words', ...shownAgainOfFaults],
-  desk: ['ui', 'sky', 'lab', 'lesson', 'grading'],
+  grading: [
+    'ui',
+    'sky',
+    'telescope',
+    'lab/pair/pair-lab-sky',
+    'lab/run/run-words',
+    ...shownAgainOfFaults,
+  ],
+  desk: ['ui', 'sky', 'telescope', 'lab', 'lesson', 'grading'],
 };
 
 const componentLayers = Object.entries(componentFolders).map(([folder, allowed]) => ({

@@ -1,7 +1,12 @@
+import { PlanView } from '@/components/telescope/plan-view';
+import type { TubeType } from '@/lib/optics/image-orientation';
+
 const tens = Array.from({ length: 36 }, (_, index) => index * 10);
 
+type PlanDrawingProps = { tubeType: TubeType; bearingDeg: number; altitudeDeg: number };
+
 /** The telescope from above, over a compass whose needle points up the page. */
-export function PlanDrawing({ bearingDeg }: { bearingDeg: number }) {
+export function PlanDrawing({ tubeType, bearingDeg, altitudeDeg }: PlanDrawingProps) {
   return (
     <svg viewBox="-150 -150 300 300" aria-hidden="true" className="block size-full">
       <circle r="128" fill="var(--sky-low)" fillOpacity="0.35" />
@@ -27,60 +32,10 @@ export function PlanDrawing({ bearingDeg }: { bearingDeg: number }) {
           ) : null}
         </g>
       ))}
-      {/* Legs of the tripod. */}
-      {[30, 150, 270].map((angle) => (
-        <path
-          key={angle}
-          d="M-4 0 L-2.4 -74 H2.4 L4 0 Z"
-          transform={`rotate(${String(angle)})`}
-          fill="var(--land)"
-          stroke="var(--sky-line)"
-          strokeWidth="1"
-        />
-      ))}
+      <PlanView kind={tubeType} bearingDeg={bearingDeg} altitudeDeg={altitudeDeg} />
+      {/* Where the tube faces, read off at the rim. */}
       <g transform={`rotate(${String(bearingDeg)})`}>
-        <rect
-          x="-17"
-          y="-84"
-          width="34"
-          height="136"
-          rx="4"
-          fill="var(--on-sky)"
-          fillOpacity="0.9"
-          stroke="var(--land-near)"
-          strokeWidth="1.5"
-        />
-        <rect
-          x="-20"
-          y="-92"
-          width="40"
-          height="22"
-          rx="3"
-          fill="var(--on-sky-soft)"
-          stroke="var(--land-near)"
-          strokeWidth="1.5"
-        />
-        <rect
-          x="-6"
-          y="52"
-          width="12"
-          height="20"
-          rx="2"
-          fill="var(--on-sky-soft)"
-          stroke="var(--land-near)"
-          strokeWidth="1.5"
-        />
-        <rect
-          x="17"
-          y="-14"
-          width="16"
-          height="30"
-          rx="3"
-          fill="var(--land)"
-          stroke="var(--sky-line)"
-          strokeWidth="1"
-        />
-        <path d="M0 -92 V-126" stroke="var(--on-sky)" strokeWidth="2" strokeDasharray="3 4" />
+        <path d="M0 -106 V-126" stroke="var(--on-sky)" strokeWidth="2" strokeDasharray="3 4" />
         <path d="M-6 -118 L0 -128 L6 -118" fill="none" stroke="var(--on-sky)" strokeWidth="2.4" />
       </g>
       {/* The needle: it points along the magnetic field, whatever is turned. */}

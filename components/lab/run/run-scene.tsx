@@ -57,7 +57,7 @@ export function RunScene(props: RunSceneProps) {
   const Icon = icons[next];
   return (
     <div className="on-sky relative size-full" {...keys}>
-      {view === 'bench' ? <StartBench start={start} /> : null}
+      {view === 'bench' ? <StartBench start={start} tubeType={model.variant.kit.tubeType} /> : null}
       {view === 'eye' ? (
         <EyeView
           model={model}

@@ -2,13 +2,14 @@
 
 import type { KeyboardEvent, PointerEvent, ReactNode } from 'react';
 import { useRef } from 'react';
+import type { TubeType } from '@/lib/optics/image-orientation';
 import { radiansToDegrees, wrap360 } from '@/lib/units/angle';
 import { LevelDrawing } from './level-drawing';
 import { PlanDrawing } from './plan-drawing';
 import { highestTubeDeg, lowestTubeDeg, type StartChoice } from './start-choice';
 
 /** The tube seen from above over a compass, and from the side with its level. */
-export function StartBench({ start }: { start: StartChoice }) {
+export function StartBench({ start, tubeType }: { start: StartChoice; tubeType: TubeType }) {
   return (
     <div className="flex size-full flex-col items-center justify-center gap-3 overflow-hidden p-3 pb-32 lg:flex-row lg:gap-10 lg:p-8 lg:pb-20">
       <Turnable
@@ -25,7 +26,11 @@ export function StartBench({ start }: { start: StartChoice }) {
         }}
         className="aspect-square h-3/5 min-h-0 lg:h-auto lg:w-[min(52%,34rem)]"
       >
-        <PlanDrawing bearingDeg={start.bearingDeg} />
+        <PlanDrawing
+          tubeType={tubeType}
+          bearingDeg={start.bearingDeg}
+          altitudeDeg={start.altitudeDeg}
+        />
       </Turnable>
       <Turnable
         label="How far the tube is tipped up"
@@ -46,7 +51,7 @@ export function StartBench({ start }: { start: StartChoice }) {
         }}
         className="aspect-[10/9] h-2/5 min-h-0 lg:h-auto lg:w-[min(40%,26rem)]"
       >
-        <LevelDrawing altitudeDeg={start.altitudeDeg} />
+        <LevelDrawing tubeType={tubeType} altitudeDeg={start.altitudeDeg} />
       </Turnable>
     </div>
   );
