@@ -1,7 +1,7 @@
 import { onDisc } from '@/components/sky/all-sky';
+import { angleWordsFor } from '@/components/sky/angle-words';
 import { errorMap, type ErrorMapCell } from '@/lib/pointing/error-map';
 import type { Telescope } from '@/lib/pointing/scenario';
-import { errorInWords } from './pair-result-words';
 
 type Placed = { azimuthDeg: number; altitudeDeg: number };
 
@@ -63,10 +63,11 @@ export function ErrorMapOfCells({
   const ringPx = (widestRingPx * apartDeg(drawn)) / stepDeg;
   const least = Math.min(...errors);
   const most = Math.max(...errors);
+  const inWords = angleWordsFor(least, most, fieldRadiusArcmin);
   const said =
     cells.length === 0
       ? saidOf[kind].none
-      : `${saidOf[kind].miss} from ${errorInWords(least)} to ${errorInWords(most)}; the field reaches ${errorInWords(fieldRadiusArcmin)} from its middle.`;
+      : `${saidOf[kind].miss} from ${inWords(least)} to ${inWords(most)}; the field reaches ${inWords(fieldRadiusArcmin)} from its middle.`;
   return (
     <figure>
       <svg

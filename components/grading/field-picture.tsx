@@ -7,7 +7,8 @@ const radius = 100;
 
 /**
  * The eyepiece as it stood at a confirm: its field, its middle, and what was in it. The star that was
- * meant is a disc, any other light a square, so that the two are told apart without colour.
+ * meant is a disc, any other light a square, so that the two are told apart without colour. For a
+ * light outside an arrow on the rim says which way it would have been.
  */
 export function FieldPicture({
   title,
@@ -31,7 +32,8 @@ export function FieldPicture({
       {lights.map((light) => {
         const x = (light.rightArcmin / fieldRadiusArcmin) * radius;
         const y = (-light.upArcmin / fieldRadiusArcmin) * radius;
-        if (Math.hypot(x, y) > radius) return null;
+        if (Math.hypot(x, y) > radius)
+          return <OutsideMark key={light.name} x={x} y={y} name={light.name} />;
         const left = x > 20;
         return (
           <g key={light.name} transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}>
@@ -57,5 +59,37 @@ export function FieldPicture({
         );
       })}
     </svg>
+  );
+}
+
+/** Across the rim, towards what lies beyond it. */
+function OutsideMark({ x, y, name }: { x: number; y: number; name: string }) {
+  const out = Math.hypot(x, y);
+  const turnDeg = (Math.atan2(y, x) * 180) / Math.PI;
+  const at = { x: (x / out) * (radius - 26), y: (y / out) * (radius - 26) };
+  return (
+    <>
+      <g transform={`rotate(${turnDeg.toFixed(1)})`}>
+        <path
+          d={`M${String(radius - 18)} 0H${String(radius)}`}
+          stroke="var(--ink)"
+          strokeWidth="2"
+        />
+        <path d={`M${String(radius + 10)} 0l-13 -6v12Z`} fill="var(--ink)" />
+      </g>
+      <text
+        x={at.x.toFixed(1)}
+        y={(at.y + 4).toFixed(1)}
+        textAnchor={x > 40 ? 'end' : x < -40 ? 'start' : 'middle'}
+        fontSize="13"
+        fontWeight="600"
+        fill="var(--ink)"
+        stroke="var(--panel)"
+        strokeWidth="4"
+        paintOrder="stroke"
+      >
+        {`to ${name}`}
+      </text>
+    </>
   );
 }

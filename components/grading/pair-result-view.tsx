@@ -13,7 +13,7 @@ import { PairResultStars } from './pair-result-stars';
 import {
   adviceInWords,
   criterionInWords,
-  errorInWords,
+  errorWordsFor,
   hitRateInWords,
   noGeometryInWords,
   ofHundred,
@@ -102,9 +102,10 @@ function PairFiguresTable({ result: { chosen, best } }: { result: PairResult }) 
     { title: 'The best pair', mark: 'squares, broken line', pair: best },
   ].filter((column): column is typeof column & { pair: PairFigures } => column.pair !== null);
   if (columns.length === 0) return null;
+  const missInWords = errorWordsFor(...columns.map(({ pair }) => pair.expectedErrorArcmin));
   const rows: { head: string; cell: (pair: PairFigures) => string }[] = [
     { head: 'Apart on the sky', cell: (pair) => `${pair.separationDeg.toFixed(1)}°` },
-    { head: 'Expected miss', cell: (pair) => errorInWords(pair.expectedErrorArcmin) },
+    { head: 'Expected miss', cell: (pair) => missInWords(pair.expectedErrorArcmin) },
     { head: 'Targets in the eyepiece', cell: (pair) => `about ${ofHundred(pair.hitRate)} of 100` },
   ];
   return (

@@ -118,8 +118,9 @@ describe('figures', () => {
   });
 
   test('errors are told in arcminutes, large ones in degrees, an undetermined one not at all', () => {
-    expect(errorInWords(7.26)).toBe('7.3′');
+    expect(errorInWords(7.26)).toBe('7′');
     expect(errorInWords(26.4)).toBe('26′');
+    expect(errorInWords(75)).toBe('1.3°');
     expect(errorInWords(192)).toBe('3.2°');
     expect(errorInWords(null)).toBe('cannot be told');
   });

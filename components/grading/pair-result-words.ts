@@ -1,3 +1,4 @@
+import { angleWordsFor } from '@/components/sky/angle-words';
 import type { PairAdvice, PairCriterion, PairResult } from '@/lib/grading/pair-result';
 import type { Caution, UnusableReason } from '@/lib/pointing/answer-key';
 import { mostWithoutAnyPair } from '@/lib/pointing/pair-mark';
@@ -5,12 +6,16 @@ import { mostWithoutAnyPair } from '@/lib/pointing/pair-mark';
 const degree = (value: number): string => `${value.toFixed(value < 10 ? 1 : 0)}°`;
 const magnitude = (value: number): string => value.toFixed(1);
 
-/** Arcminutes as people say them: degrees from two degrees on. */
-export function errorInWords(errorArcmin: number | null): string {
-  if (errorArcmin === null) return 'cannot be told';
-  if (errorArcmin >= 120) return `${(errorArcmin / 60).toFixed(1)}°`;
-  return `${errorArcmin.toFixed(errorArcmin < 10 ? 1 : 0)}′`;
+/** How to tell misses that are compared: in one unit, and what cannot be told not at all. */
+export function errorWordsFor(
+  ...errorsArcmin: readonly (number | null)[]
+): (errorArcmin: number | null) => string {
+  const inWords = angleWordsFor(...errorsArcmin.filter((error) => error !== null));
+  return (error) => (error === null ? 'cannot be told' : inWords(error));
 }
+
+export const errorInWords = (errorArcmin: number | null): string =>
+  errorWordsFor(errorArcmin)(errorArcmin);
 
 /** A hit rate as a count of targets. */
 export const ofHundred = (hitRate: number): string => String(Math.round(hitRate * 100));

@@ -4,7 +4,7 @@ import type { RunResult } from '@/lib/grading/run-result';
 import type { PairFigures } from '@/lib/grading/pair-result';
 import { fieldRadiusArcmin } from '@/lib/pointing/field-radius';
 import { ErrorMapLegend, ErrorMapOfCells, ErrorMapPicture } from './error-map-picture';
-import { errorInWords, ofHundred } from './pair-result-words';
+import { errorWordsFor, ofHundred } from './pair-result-words';
 import type { DebriefSky } from './run-debrief-sky';
 import { achievedInWords, judgementInWords, thirdInWords } from './run-result-words';
 
@@ -55,11 +55,12 @@ function PairWorth({ result: { pair }, free }: { result: RunResult; free: boolea
     { title: 'The best the task allowed', figures: pair.best },
   ].filter((column): column is typeof column & { figures: PairFigures } => column.figures !== null);
   if (columns.length === 0) return null;
+  const missInWords = errorWordsFor(...columns.map(({ figures }) => figures.expectedErrorArcmin));
   const rows: { head: string; cell: (figures: PairFigures) => string }[] = [
     { head: 'Apart on the sky', cell: ({ separationDeg }) => `${separationDeg.toFixed(1)}°` },
     {
       head: 'Expected miss',
-      cell: ({ expectedErrorArcmin }) => errorInWords(expectedErrorArcmin),
+      cell: ({ expectedErrorArcmin }) => missInWords(expectedErrorArcmin),
     },
     {
       head: 'Targets in the eyepiece',

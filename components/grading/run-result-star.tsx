@@ -1,14 +1,21 @@
+import { angleInWords } from '@/components/sky/angle-words';
 import { fieldPlaceInWords } from '@/components/sky/clock-direction';
 import { positionInWords } from '@/components/sky/position-words';
-import { angleInWords } from '@/components/lab/run/run-words';
 import { Panel } from '@/components/ui/panel';
 import type { RunStarResult } from '@/lib/grading/run-result';
 import { asSeen, type FieldOffset } from '@/lib/optics/image-orientation';
-import { centringSteps } from './centring-path';
+import { centringSteps, type CentringStep } from './centring-path';
+import type { TakenForIt } from './centring-picture';
 import { CentringReplay } from './centring-replay';
 import { FieldPicture, type FieldPictureLight } from './field-picture';
 import type { DebriefSky } from './run-debrief-sky';
-import { approachInWords, clockText, orientationText, reallyInWords } from './run-result-words';
+import {
+  approachInWords,
+  besideInWords,
+  clockText,
+  confirmedInWords,
+  orientationText,
+} from './run-result-words';
 
 /** One confirmed star: what was meant, what was there, how the way to it went. */
 export function RunResultStar({
@@ -24,8 +31,9 @@ export function RunResultStar({
     latitudeDeg: sky.scenario.place.latitudeDeg,
     refractionScale: sky.frame.refractionScale,
   });
-  const meantAt = steps.at(-1)?.starBesideTube ?? null;
-  const lights = lightsInField(star, meantAt, sky);
+  const atConfirm = steps.at(-1) ?? null;
+  const confirmed = confirmedInWords(star, atConfirm?.awayArcmin ?? null);
+  const lights = lightsInField(star, atConfirm?.starBesideTube ?? null, sky);
   const [first] = star.path;
   const last = star.path.at(-1);
   const rows: { head: string; text: string }[] = [
@@ -33,10 +41,25 @@ export function RunResultStar({
       head: 'Meant',
       text: `${star.name}, ${positionInWords(star.azimuthDeg, star.altitudeDeg)} (azimuth ${star.azimuthDeg.toFixed(1)}°, altitude ${star.altitudeDeg.toFixed(1)}°)`,
     },
-    { head: 'Really in the eyepiece', text: reallyInWords(star) },
     {
-      head: 'Place in the field',
-      text: lights.map((light) => `${light.name} ${placeText(light, star)}`).join('; ') || 'none',
+      head: 'In the eyepiece',
+      text:
+        lights
+          .filter((light) => isInField(light, star))
+          .map((light) => `${light.name} ${fieldPlaceInWords(light, star.fieldRadiusArcmin)}`)
+          .join('; ') || 'no star',
+    },
+    ...(star.right || atConfirm === null
+      ? []
+      : [
+          {
+            head: `Where ${star.name} was`,
+            text: `${besideInWords(atConfirm.starBesideTube)}, from where the tube pointed`,
+          },
+        ]),
+    {
+      head: 'The eyepiece’s field',
+      text: `reaches ${angleInWords(star.fieldRadiusArcmin)} from its middle`,
     },
     { head: 'Final approach', text: approachInWords(star) },
     {
@@ -50,7 +73,7 @@ export function RunResultStar({
   return (
     <Panel title={`The ${which === 1 ? 'first' : 'second'} star: ${star.name}`} level={3}>
       <p className={star.right ? 'font-semibold text-good' : 'font-semibold text-danger'}>
-        {star.right ? 'It was the right star.' : 'It was not the star that was meant.'}
+        {confirmed}
       </p>
       <div className="table-frame mt-3 overflow-x-auto">
         <table>
@@ -69,12 +92,15 @@ export function RunResultStar({
         <figure>
           <h4 className="mb-2 font-semibold">In the eyepiece</h4>
           <FieldPicture
-            title={`The eyepiece when ${star.name} was confirmed. ${reallyInWords(star)}`}
+            title={`The eyepiece when ${star.name} was confirmed. ${confirmed}`}
             lights={lights}
             fieldRadiusArcmin={star.fieldRadiusArcmin}
           />
           <figcaption className="text-sm text-soft">
             {orientationText(sky.kit)} Within the dotted ring the centring has full marks.
+            {lights.some((light) => !isInField(light, star))
+              ? ` The arrow leads to ${star.name}, as it would be seen in here.`
+              : ''}
           </figcaption>
         </figure>
         <div>
@@ -83,6 +109,7 @@ export function RunResultStar({
             starName={star.name}
             steps={steps}
             fieldRadiusArcmin={star.fieldRadiusArcmin}
+            taken={takenForIt(star, atConfirm)}
           />
         </div>
       </div>
@@ -90,10 +117,24 @@ export function RunResultStar({
   );
 }
 
-const placeText = (light: FieldOffset, { fieldRadiusArcmin }: RunStarResult): string =>
-  Math.hypot(light.rightArcmin, light.upArcmin) > fieldRadiusArcmin
-    ? 'outside'
-    : fieldPlaceInWords(light, fieldRadiusArcmin);
+const isInField = (
+  { rightArcmin, upArcmin }: FieldOffset,
+  { fieldRadiusArcmin }: RunStarResult,
+): boolean => Math.hypot(rightArcmin, upArcmin) <= fieldRadiusArcmin;
+
+/** The wrong star beside the one that was meant: as far as the tube was, and then to its place in the field. */
+function takenForIt(star: RunStarResult, atConfirm: CentringStep | null): TakenForIt | null {
+  const { right, reallyName, offsetOnSky } = star;
+  if (right || reallyName === null || offsetOnSky === undefined || atConfirm === null) return null;
+  const { rightArcmin, upArcmin } = atConfirm.tubeBesideStar;
+  return {
+    name: reallyName,
+    beside: {
+      rightArcmin: rightArcmin + offsetOnSky.rightArcmin,
+      upArcmin: upArcmin + offsetOnSky.upArcmin,
+    },
+  };
+}
 
 /** The star that was meant, and what was taken for it, where this tube's eyepiece shows them. */
 function lightsInField(

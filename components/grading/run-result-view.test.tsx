@@ -30,7 +30,7 @@ test.each(nights)('a perfect run is told as one: $variant.kit.name', (night) => 
     /^100 of 100|^99\.9/,
   );
   for (const { name } of result.stars) {
-    expect(meant(name).getByText(new RegExp(`^${name} indeed`))).toBeTruthy();
+    expect(screen.getByText(new RegExp(`^It was the right star: ${name}, `))).toBeTruthy();
     expect(meant(name).getByText(/^Kept/)).toBeTruthy();
     expect(meant(name).getByText(`${name} in the middle`)).toBeTruthy();
   }
@@ -55,14 +55,43 @@ test('the wrong star is named for what it was, and drawn where it stood', () => 
   const [first] = result.stars;
   if (first === undefined || first.reallyName === null) throw new Error('no first star');
   expect(first.right).toBe(false);
-  expect(screen.getByText('It was not the star that was meant.')).toBeTruthy();
-  expect(meant(first.name).getByText(new RegExp(`^${first.reallyName}, `))).toBeTruthy();
+  expect(
+    screen.getByText(
+      new RegExp(
+        `^It was the wrong star: ${first.reallyName} was in the eyepiece, and ${first.name} was .* away`,
+      ),
+    ),
+  ).toBeTruthy();
+  expect(meant(first.name).getByText(new RegExp(`^${first.reallyName} `))).toBeTruthy();
   const eyepiece = screen.getByRole('img', {
     name: new RegExp(`^The eyepiece when ${first.name}`),
   });
   expect(within(eyepiece).getByText(first.reallyName)).toBeTruthy();
-  // The one that was meant is far away, and is not drawn where it was not.
+  // The one that was meant is far away: it is not drawn where it was not, but the way to it is shown.
   expect(within(eyepiece).queryByText(first.name)).toBeNull();
+  expect(within(eyepiece).getByText(`to ${first.name}`)).toBeTruthy();
+  const way = screen.getByRole('img', {
+    name: new RegExp(`^Where the tube pointed beside ${first.name}`),
+  });
+  expect(within(way).getByText(first.name)).toBeTruthy();
+  expect(within(way).getByText(first.reallyName)).toBeTruthy();
+});
+
+test('a star that was never in the eyepiece is told once, and lies in the picture of the way there', () => {
+  const result = show({ first: { offByShareOfField: 5, offTowardsDeg: 90 } });
+  const [first] = result.stars;
+  if (first === undefined) throw new Error('no first star');
+  expect(first.reallyName).toBeNull();
+  expect(
+    screen.getByText(
+      new RegExp(`^No star was in the eyepiece, .* ${first.name} was \\d\\.\\d° away`),
+    ),
+  ).toBeTruthy();
+  expect(screen.queryByText(/not the star that was meant/)).toBeNull();
+  expect(meant(first.name).getByText('no star')).toBeTruthy();
+  // Wren's field reaches 75′, so five times that; the picture holds it and the field around it.
+  const reach = /reaches (\d+\.\d)° from the star/.exec(document.body.textContent)?.[1];
+  expect(Number(reach)).toBeGreaterThan((first.offsetArcmin + first.fieldRadiusArcmin) / 60);
 });
 
 test('a star half a field off is drawn there, as this tube shows it', () => {

@@ -1,3 +1,4 @@
+import { arcminuteInWords } from '@/components/sky/angle-words';
 import { SkyPicture, type SkyPicturePair } from '@/components/sky/sky-picture';
 import type { SkyPictureStar } from '@/components/sky/sky-picture-stars';
 import { Meter } from '@/components/ui/meter';
@@ -51,6 +52,7 @@ export function RunResultView({
           <div className="max-w-measure space-y-3">
             <h3 className="text-sm font-semibold text-soft">One thing to do differently</h3>
             <p className="text-lg leading-snug font-semibold">{runAdviceInWords(result.advice)}</p>
+            <p className="text-sm text-soft">{arcminuteInWords}</p>
             {markShownAbove ? null : (
               <Meter
                 value={result.total}

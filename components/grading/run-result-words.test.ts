@@ -4,8 +4,9 @@ import {
   achievedInWords,
   approachInWords,
   beforeConfirmText,
+  besideInWords,
+  confirmedInWords,
   judgementInWords,
-  reallyInWords,
   runAdviceInWords,
   runCriterionInWords,
   startInWords,
@@ -68,14 +69,32 @@ const star: RunStarResult = {
 };
 
 describe('a star', () => {
-  test('is told by what was really in the eyepiece, against the field', () => {
-    expect(reallyInWords(star)).toBe(
-      'Capella indeed, 6′ from the middle of a field that reaches 1.3°.',
+  test('is told in one sentence by what was really in the eyepiece', () => {
+    expect(confirmedInWords(star, 6.2)).toBe(
+      'It was the right star: Capella, 6′ from the middle of the eyepiece.',
     );
-    expect(reallyInWords({ ...star, right: false, reallyName: 'Jupiter' })).toMatch(/^Jupiter, 6′/);
-    expect(
-      reallyInWords({ ...star, right: false, reallyName: null, reallyId: null, offsetArcmin: 180 }),
-    ).toBe('Nothing but empty sky: Capella was 3.0° from the middle, and the field reaches 1.3°.');
+    const wrong = { ...star, right: false, reallyName: 'Jupiter', reallyId: 'jupiter' } as const;
+    expect(confirmedInWords(wrong, 456)).toBe(
+      'It was the wrong star: Jupiter was in the eyepiece, and Capella was 7.6° away.',
+    );
+    expect(confirmedInWords(wrong, null)).toBe(
+      'It was the wrong star: Jupiter was in the eyepiece.',
+    );
+  });
+
+  test('that was not there is told by how far away it stood, against the field and in its unit', () => {
+    const empty = { ...star, right: false, reallyName: null, reallyId: null, offsetArcmin: 180 };
+    expect(confirmedInWords({ ...empty, fieldRadiusArcmin: 27 }, 180)).toBe(
+      'No star was in the eyepiece, only empty sky: Capella was 3.0° away, and the eyepiece shows what lies within 0.5° of its middle.',
+    );
+    expect(confirmedInWords({ ...empty, offsetArcmin: 44, fieldRadiusArcmin: 27 }, 44)).toMatch(
+      /was 44′ away, .* within 27′ of/,
+    );
+  });
+
+  test('that was missed is told by where it stood, right or left and up or down', () => {
+    expect(besideInWords({ rightArcmin: -126, upArcmin: 24 })).toBe('2.1° to the left and 0.4° up');
+    expect(besideInWords({ rightArcmin: 12, upArcmin: -3 })).toBe('12′ to the right and 3′ down');
   });
 
   test('whose last moves went the wrong way is told what the play took', () => {
@@ -114,7 +133,7 @@ describe('the alignment', () => {
     const third = { hip: 1, name: 'Deneb', missArcmin: 9, inField: true, fieldRadiusArcmin: 27 };
     expect(thirdInWords(third)).toMatch(/^Deneb was in the eyepiece, 9′/);
     expect(thirdInWords({ ...third, missArcmin: 90, inField: false })).toMatch(
-      /missed it by 1\.5°, and the field reaches 27′/,
+      /missed it by 1\.5°, and the field reaches 0\.5°/,
     );
   });
 });

@@ -1,6 +1,7 @@
+import { angleInWords, angleWordsFor } from '@/components/sky/angle-words';
 import type { RunKit } from '@/lib/alignment/setup';
-import { angleInWords } from '@/components/lab/run/run-words';
 import type { RunAdvice, RunCriterion, RunResult, RunStarResult } from '@/lib/grading/run-result';
+import type { FieldOffset } from '@/lib/optics/image-orientation';
 import { ofHundred } from './pair-result-words';
 
 export const whichInWords = (which: 1 | 2): string => (which === 1 ? 'first' : 'second');
@@ -79,14 +80,26 @@ export function runCriterionInWords(
   }
 }
 
-/** What it was really, and how far from the middle. */
-export function reallyInWords(star: RunStarResult): string {
-  const off = angleInWords(star.offsetArcmin);
-  const field = angleInWords(star.fieldRadiusArcmin);
-  if (star.reallyName === null)
-    return `Nothing but empty sky: ${star.name} was ${off} from the middle, and the field reaches ${field}.`;
-  const where = `${off} from the middle of a field that reaches ${field}`;
-  return star.right ? `${star.name} indeed, ${where}.` : `${star.reallyName}, ${where}.`;
+/**
+ * What stood under the crosshair, and how far away the star that was meant was: one sentence.
+ * `meantArcmin` is from the middle of the field to that star; null where no path tells it.
+ */
+export function confirmedInWords(star: RunStarResult, meantArcmin: number | null): string {
+  const { name, reallyName, offsetArcmin, fieldRadiusArcmin } = star;
+  if (reallyName === null) {
+    const inWords = angleWordsFor(offsetArcmin, fieldRadiusArcmin);
+    return `No star was in the eyepiece, only empty sky: ${name} was ${inWords(offsetArcmin)} away, and the eyepiece shows what lies within ${inWords(fieldRadiusArcmin)} of its middle.`;
+  }
+  if (star.right)
+    return `It was the right star: ${name}, ${angleInWords(offsetArcmin)} from the middle of the eyepiece.`;
+  const where = meantArcmin === null ? '' : `, and ${name} was ${angleInWords(meantArcmin)} away`;
+  return `It was the wrong star: ${reallyName} was in the eyepiece${where}.`;
+}
+
+/** Where something stands beside the middle of the eyepiece, as the eye sees it in the sky: "2.1° to the left and 0.4° up". */
+export function besideInWords({ rightArcmin, upArcmin }: FieldOffset): string {
+  const inWords = angleWordsFor(rightArcmin, upArcmin);
+  return `${inWords(rightArcmin)} to the ${rightArcmin < 0 ? 'left' : 'right'} and ${inWords(upArcmin)} ${upArcmin < 0 ? 'down' : 'up'}`;
 }
 
 export function approachInWords({ finalApproachKept, backlashArcmin }: RunStarResult): string {
@@ -127,8 +140,9 @@ export function achievedInWords({
 }
 
 export function thirdInWords(third: NonNullable<RunResult['third']>): string {
-  const off = angleInWords(third.missArcmin);
-  const field = angleInWords(third.fieldRadiusArcmin);
+  const inWords = angleWordsFor(third.missArcmin, third.fieldRadiusArcmin);
+  const off = inWords(third.missArcmin);
+  const field = inWords(third.fieldRadiusArcmin);
   return third.inField
     ? `${third.name} was in the eyepiece, ${off} from the middle of a field that reaches ${field}.`
     : `${third.name} was not in the eyepiece: the go-to missed it by ${off}, and the field reaches ${field}.`;
