@@ -12,21 +12,6 @@ function listen(changed: () => void): () => void {
   };
 }
 
-/** While the bar stands, `--offline-bar` is its height: what fills the window leaves it that much. */
-function makeRoom(bar: HTMLElement | null): (() => void) | undefined {
-  if (bar === null) return undefined;
-  const { style } = document.documentElement;
-  const measure = (): void => {
-    style.setProperty('--offline-bar', `${String(bar.offsetHeight)}px`);
-  };
-  measure();
-  window.addEventListener('resize', measure);
-  return () => {
-    window.removeEventListener('resize', measure);
-    style.removeProperty('--offline-bar');
-  };
-}
-
 /** Says when the connection is gone and what still works. Always mounted, so that it is read out. */
 export function OfflineNotice() {
   const offline = useSyncExternalStore(
@@ -37,10 +22,7 @@ export function OfflineNotice() {
   return (
     <div role="status" aria-live="polite" className="no-print sticky top-0 z-30">
       {offline ? (
-        <p
-          ref={makeRoom}
-          className="flex items-center justify-center gap-2 border-b-2 border-caution bg-caution-soft px-4 py-2 text-sm font-semibold text-caution"
-        >
+        <p className="flex items-center justify-center gap-2 border-b-2 border-caution bg-caution-soft px-4 py-2 text-sm font-semibold text-caution">
           <WifiOff aria-hidden="true" className="size-4 shrink-0" />
           <span>
             No connection. In a lab go on: what you choose is kept here. Send your answer when the

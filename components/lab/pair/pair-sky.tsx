@@ -51,14 +51,17 @@ export function PairSky({ lab, figuresOffered, onLost }: PairSkyProps) {
     if (place !== null) view.lookAt(place.azimuthDeg, Math.max(8, place.altitudeDeg));
   }, [asked, placeOf, view]);
 
-  // On a phone the sheet covers the lower part: a light picked there is lifted clear of it.
+  // On a phone the sheet that opens leaves the picture less height: what was picked near its upper or
+  // lower edge is brought to the middle.
   useEffect(() => {
     if (selectedId === null || !window.matchMedia('(max-width: 1023px)').matches) return;
     const place = placeOf(selectedId);
     const point =
       place === null ? null : projectToScreen(view, place.azimuthDeg, place.altitudeDeg);
-    if (point === null || point.y < view.heightPx * 0.34) return;
-    view.turnBy(0, -(point.y - view.heightPx * 0.2) * view.degreesPerPixel());
+    if (point === null) return;
+    const belowMiddle = point.y - view.heightPx / 2;
+    if (Math.abs(belowMiddle) < view.heightPx * 0.15) return;
+    view.turnBy(0, -belowMiddle * view.degreesPerPixel());
   }, [selectedId, placeOf, view]);
 
   const toggleFigures = (): void => {

@@ -144,7 +144,7 @@ export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }
             onLost={lost}
           />
         ) : (
-          <div className="size-full overflow-y-auto pb-16 lg:pb-0">
+          <div className="size-full overflow-y-auto">
             <PairTable lab={lab} />
           </div>
         )

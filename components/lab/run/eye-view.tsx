@@ -5,10 +5,10 @@ import { firstLookAltitudeDeg } from '@/components/sky/fullest-side';
 import type { SkyLight } from '@/components/sky/sky-lights';
 import type { SkyMark } from '@/components/sky/sky-mark';
 import { SkySurface } from '@/components/sky/sky-surface';
-import { SkyView } from '@/components/sky/sky-view';
 import type { TubeAim } from '@/components/sky/tube-mark';
 import { turnedDirection } from '@/lib/sky/turned-frame';
 import { azAltFromDirection } from '@/lib/units/vector';
+import { FollowingView } from './following-view';
 import type { RunModel } from './run-model';
 import type { PlacedSky } from './use-placed-sky';
 import { SceneToggle } from './scene-toggle';
@@ -35,11 +35,14 @@ type EyeViewProps = {
 export function EyeView(props: EyeViewProps) {
   const { model, placed, aim, picked, settingStart, steering } = props;
   const { confirmed, moving } = useRunSnapshot(model);
+  const [follows, setFollows] = useState(true);
   const [view] = useState(() => {
     const { azimuthDeg, altitudeDeg } = azAltFromDirection(aim.tube);
-    return new SkyView({ azimuthDeg, altitudeDeg: Math.max(firstLookAltitudeDeg, altitudeDeg) });
+    const start = { azimuthDeg, altitudeDeg: Math.max(firstLookAltitudeDeg, altitudeDeg) };
+    return new FollowingView(start, () => {
+      setFollows(false);
+    });
   });
-  const [follows, setFollows] = useState(true);
   const [showFists, setShowFists] = useState(false);
   const [showFigures, setShowFigures] = useState(false);
 

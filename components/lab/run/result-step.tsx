@@ -3,15 +3,12 @@
 import { Button } from '@/components/ui/button';
 import { Notice } from '@/components/ui/notice';
 import { NamedStar } from './choose-step';
-import { JudgeButtons } from './judge-buttons';
 import type { RunModel } from './run-model';
-import { judgingQuestion, outcomeInWords } from './run-words';
+import { outcomeInWords } from './run-words';
 import { useRunSnapshot } from './use-run-lab';
 
-type ResultStepProps = { model: RunModel; onJudge: (trust: boolean) => void };
-
 /** What the computer made of the two stars, the third one that tells, and whether to trust it. */
-export function ResultStep({ model, onJudge }: ResultStepProps) {
+export function ResultStep({ model }: { model: RunModel }) {
   const { outcome, stage, targetHip, moving } = useRunSnapshot(model);
   const { thirdHips, scenario } = model.variant;
   const [third] = thirdHips;
@@ -48,14 +45,6 @@ export function ResultStep({ model, onJudge }: ResultStepProps) {
           <NamedStar model={model} label="The star to check on" />
         </div>
       </details>
-      {stage === 'result' ? (
-        <div className="space-y-2 border-t border-line pt-3">
-          <p className="font-semibold">{judgingQuestion}</p>
-          <div className="grid grid-cols-2 gap-2">
-            <JudgeButtons onJudge={onJudge} />
-          </div>
-        </div>
-      ) : null}
     </section>
   );
 }

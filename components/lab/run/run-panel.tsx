@@ -21,14 +21,12 @@ import {
   stageTitles,
 } from './run-words';
 import { StageLine } from './stage-line';
-import type { StartChoice } from './start-choice';
 import { StartStep } from './start-step';
 import { useRunSnapshot } from './use-run-lab';
 import { useStepHeading } from './use-step-heading';
 
 type RunPanelProps = {
   model: RunModel;
-  start: StartChoice;
   /** Once more, before the first star. */
   settingAgain: boolean;
   onSetStart: () => void;
@@ -93,9 +91,7 @@ export function RunPanel(props: RunPanelProps) {
         </RunReview>
       ) : (
         <>
-          {stage === 'start-position' ? (
-            <StartStep model={model} start={props.start} inTable={inTable} />
-          ) : null}
+          {stage === 'start-position' ? <StartStep model={model} inTable={inTable} /> : null}
           {choosing ? (
             <ChooseStep
               key={stage}
@@ -106,7 +102,7 @@ export function RunPanel(props: RunPanelProps) {
             />
           ) : null}
           {centring ? <CentreStep model={model} /> : null}
-          {judging ? <ResultStep model={model} onJudge={onJudge} /> : null}
+          {judging ? <ResultStep model={model} /> : null}
           <Aside model={model} inTable={inTable} canStartAgain={confirmed.length > 0} />
           {mode === 'practice' && hints.length > 0 ? <HintBox hints={hints} step={stage} /> : null}
         </>

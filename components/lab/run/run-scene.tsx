@@ -4,12 +4,11 @@ import { Aperture, CircleDot, Eye, MoveLeft } from 'lucide-react';
 import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import type { SkyLight } from '@/components/sky/sky-lights';
-import { FieldView } from './field-view';
+import { RoundView } from './round-view';
 import type { RunModel } from './run-model';
-import { angleInWords, wayRoundInWords } from './run-words';
-import { finderRadiusDeg } from './run-sky-lists';
-import { SceneToggle } from './scene-toggle';
+import { wayRoundInWords } from './run-words';
 import { nextView, shortly, towardsView, viewAtStage, type SceneView } from './scene-view';
+import { SideSwitch, type BenchSide } from './side-switch';
 import { StartBench } from './start-bench';
 import type { StartChoice } from './start-choice';
 import { useSteeringKeys } from './steering-keys';
@@ -51,105 +50,64 @@ export function RunScene(props: RunSceneProps) {
   const placed = usePlacedSky(model);
   const [wanted, setWanted] = useState<SceneView>('bench');
   const [showRing, setShowRing] = useState(true);
+  const [side, setSide] = useState<BenchSide>('above');
   const view = viewAtStage(wanted, stage);
   const next = nextView(view, stage);
   const keys = useSteeringKeys(model, props.speed, props.onSpeed, steering);
   const Icon = icons[next];
+  const round = view === 'finder' || view === 'eyepiece';
   return (
-    <div className="on-sky relative size-full" {...keys}>
-      {view === 'bench' ? <StartBench start={start} tubeType={model.variant.kit.tubeType} /> : null}
-      {view === 'eye' ? (
-        <EyeView
-          model={model}
-          placed={placed}
-          aim={stage === 'start-position' ? start.aim : model.pose}
-          picked={props.picked}
-          onPick={props.onPick}
-          settingStart={stage === 'start-position'}
-          figuresOffered={props.figuresOffered}
-          steering={steering}
-          onLost={onLost}
-        />
-      ) : null}
-      {view === 'finder' || view === 'eyepiece' ? (
-        <RoundView model={model} kind={view} showRing={showRing} onLost={onLost} />
-      ) : null}
-      {view === 'eyepiece' ? (
-        <div className="absolute start-3 top-11">
-          <SceneToggle
-            pressed={showRing}
-            onPress={() => {
-              setShowRing(!showRing);
-            }}
-            label="Middle ring"
+    <div className="on-sky relative flex size-full flex-col" {...keys}>
+      <div className="relative min-h-0 flex-1">
+        {view === 'bench' ? (
+          <StartBench start={start} tubeType={model.variant.kit.tubeType} shown={side} />
+        ) : null}
+        {view === 'eye' ? (
+          <EyeView
+            model={model}
+            placed={placed}
+            aim={stage === 'start-position' ? start.aim : model.pose}
+            picked={props.picked}
+            onPick={props.onPick}
+            settingStart={stage === 'start-position'}
+            figuresOffered={props.figuresOffered}
+            steering={steering}
+            onLost={onLost}
           />
-        </div>
-      ) : null}
-      <button
-        type="button"
-        onClick={() => {
-          setWanted(next);
-        }}
-        aria-label={towardsView[next]}
-        className="absolute start-3 bottom-16 flex min-h-14 items-center gap-3 rounded-md border border-sky-line bg-land-near/85 ps-4 pe-5 text-base font-semibold text-on-sky hover:border-sky-lamp hover:text-sky-lamp lg:bottom-3"
-      >
-        <Icon aria-hidden="true" className="size-6 shrink-0" />
-        <span className="lg:hidden">{shortly[next]}</span>
-        <span className="hidden lg:inline">{towardsView[next]}</span>
-      </button>
-    </div>
-  );
-}
-
-type RoundViewProps = {
-  model: RunModel;
-  kind: 'finder' | 'eyepiece';
-  showRing: boolean;
-  onLost: () => void;
-};
-
-/** A round view takes the focus, so that the keys steer what is seen in it. */
-function RoundView({ model, kind, showRing, onLost }: RoundViewProps) {
-  const name = kind === 'finder' ? 'The finder' : 'The eyepiece';
-  const across =
-    kind === 'finder'
-      ? `${String(2 * finderRadiusDeg)}°`
-      : angleInWords(2 * model.lists.eyepieceRadiusArcmin);
-  const wayRound = wayRoundInWords(kind, model.variant.kit);
-  return (
-    <>
-      {/* A view that one steers is an application of its own: it takes the arrow keys. */}
-      <div
-        role="application"
-        aria-roledescription={kind}
-        aria-label={`${name}, ${across} across. ${wayRound}. Arrow keys steer the tube, 1 to 5 set the speed. The table does the same without a picture.`}
-        // eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- see above
-        tabIndex={0}
-        className="group absolute inset-0 touch-none p-2 pt-9 pb-14 select-none focus-visible:outline-none lg:p-4"
-      >
-        <FieldView model={model} kind={kind} showRing={showRing} onLost={onLost} />
-        <div
-          aria-hidden="true"
-          className="pointer-events-none absolute inset-0 hidden bg-[#ff5a30] mix-blend-multiply [html[data-theme=after-dark]_&]:block"
-        />
-        <div
-          aria-hidden="true"
-          className="pointer-events-none absolute inset-0 hidden border-[3px] border-sky-lamp group-focus-visible:block"
-        />
+        ) : null}
+        {round ? (
+          <RoundView
+            model={model}
+            kind={view}
+            showRing={showRing}
+            onShowRing={setShowRing}
+            onLost={onLost}
+          />
+        ) : null}
       </div>
-      <p
-        aria-hidden="true"
-        className="pointer-events-none absolute start-3 top-3 rounded-sm bg-land-near/70 px-2 py-0.5 font-figures text-sm text-on-sky"
+      {/* Over the sky there is room; below a drawing or a round view it has a place of its own. */}
+      <div
+        className={`flex items-center gap-3 ${view === 'eye' ? 'absolute start-3 bottom-3' : 'p-2 lg:absolute lg:start-3 lg:bottom-3 lg:p-0'}`}
       >
-        {name}, {across} across
-      </p>
-      <p
-        aria-hidden="true"
-        className="pointer-events-none absolute end-3 bottom-16 max-w-[55%] rounded-sm bg-land-near/70 px-2 py-0.5 text-end text-sm text-on-sky lg:bottom-3"
-      >
-        {wayRound}
-        <span className="hidden lg:inline">; arrow keys steer, 1–5 set the speed</span>
-      </p>
-    </>
+        <button
+          type="button"
+          onClick={() => {
+            setWanted(next);
+          }}
+          aria-label={towardsView[next]}
+          className="flex min-h-14 shrink-0 items-center gap-3 rounded-md border border-sky-line bg-land-near/85 ps-4 pe-5 text-base font-semibold text-on-sky hover:border-sky-lamp hover:text-sky-lamp"
+        >
+          <Icon aria-hidden="true" className="size-6 shrink-0" />
+          <span className="lg:hidden">{shortly[next]}</span>
+          <span className="hidden lg:inline">{towardsView[next]}</span>
+        </button>
+        {view === 'bench' ? <SideSwitch side={side} onChange={setSide} /> : null}
+        {round ? (
+          <p aria-hidden="true" className="text-sm leading-snug lg:hidden">
+            {wayRoundInWords(view, model.variant.kit)}
+          </p>
+        ) : null}
+      </div>
+    </div>
   );
 }

@@ -4,7 +4,6 @@ import dynamic from 'next/dynamic';
 import { useEffect, useState, useSyncExternalStore } from 'react';
 import type { SkyLight } from '@/components/sky/sky-lights';
 import { webglAvailable } from '@/components/sky/webgl-available';
-import { StatusLine } from '@/components/ui/status-line';
 import type { RunStage } from '@/lib/alignment/run-state';
 import type { StarCatalogue } from '@/lib/sky/catalogue';
 import { LabFrame } from '../shell/lab-frame';
@@ -13,6 +12,7 @@ import { SendingBox } from '../shell/sending-box';
 import { SubmissionSender } from '../shell/submission-sender';
 import { ViewSwitch } from '../shell/view-switch';
 import { HandControl } from './hand-control';
+import { JudgeControl } from './judge-control';
 import type { RunLabProps } from './run-lab-props';
 import { RunModel } from './run-model';
 import { RunOutcome } from './run-outcome';
@@ -121,17 +121,11 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
           }}
         />
       }
-      notice={
-        <>
-          {drawable ? null : <p className="bg-caution-soft px-4 py-2 text-sm">{noWebgl}</p>}
-          <div className="border-b border-line bg-panel px-4 py-1">
-            <StatusLine>{[said, saveText].filter((text) => text !== '').join(' ')}</StatusLine>
-          </div>
-        </>
-      }
+      status={[said, saveText].filter((text) => text !== '').join(' ')}
+      notice={drawable ? null : <p className="bg-caution-soft px-4 py-2 text-sm">{noWebgl}</p>}
       scene={
         inTable ? (
-          <div className="size-full overflow-y-auto pb-16 lg:pb-0">
+          <div className="size-full overflow-y-auto">
             <RunTable model={model} />
           </div>
         ) : (
@@ -168,6 +162,8 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
               setWantsStart(false);
             }}
           />
+        ) : stage === 'result' && judgement === null ? (
+          <JudgeControl onJudge={judge} />
         ) : undefined
       }
       summary={summary}
@@ -181,7 +177,6 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
           <h1 className="sr-only">Alignment run</h1>
           <RunPanel
             model={model}
-            start={start}
             settingAgain={settingAgain}
             onSetStart={() => {
               setWantsStart(true);

@@ -6,61 +6,102 @@ import type { TubeType } from '@/lib/optics/image-orientation';
 import { radiansToDegrees, wrap360 } from '@/lib/units/angle';
 import { LevelDrawing } from './level-drawing';
 import { PlanDrawing } from './plan-drawing';
+import type { BenchSide } from './side-switch';
 import { highestTubeDeg, lowestTubeDeg, type StartChoice } from './start-choice';
 
+type StartBenchProps = {
+  start: StartChoice;
+  tubeType: TubeType;
+  /** On a phone one drawing at a time. */
+  shown: BenchSide;
+};
+
 /** The tube seen from above over a compass, and from the side with its level. */
-export function StartBench({ start, tubeType }: { start: StartChoice; tubeType: TubeType }) {
+export function StartBench({ start, tubeType, shown }: StartBenchProps) {
   return (
-    <div className="flex size-full flex-col items-center justify-center gap-3 overflow-hidden p-3 pb-32 lg:flex-row lg:gap-10 lg:p-8 lg:pb-20">
-      <Turnable
-        label="Which way the tube faces, from the compass needle"
-        value={start.bearingDeg}
-        least={0}
-        most={360}
-        valueText={`${String(start.bearingDeg)}° clockwise from the needle`}
-        onStep={(by) => {
-          start.turnTo(start.bearingDeg + by);
-        }}
-        onDrag={(angleDeg, beforeDeg) => {
-          start.turnTo(wrap360(start.bearingDeg + angleDeg - beforeDeg));
-        }}
-        className="aspect-square h-3/5 min-h-0 lg:h-auto lg:w-[min(52%,34rem)]"
+    <div className="flex size-full flex-col items-center justify-center overflow-hidden p-2 pb-0 lg:flex-row lg:gap-10 lg:p-8 lg:pb-20">
+      <Side
+        shown={shown === 'above'}
+        className="lg:w-[min(52%,34rem)]"
+        reading={`The tube faces ${String(Math.round(start.bearingDeg) % 360)}° on the compass.`}
       >
-        <PlanDrawing
-          tubeType={tubeType}
-          bearingDeg={start.bearingDeg}
-          altitudeDeg={start.altitudeDeg}
-        />
-      </Turnable>
-      <Turnable
-        label="How far the tube is tipped up"
-        value={start.altitudeDeg}
-        least={lowestTubeDeg}
-        most={highestTubeDeg}
-        valueText={`the bubble stands ${bubbleInWords(start.altitudeDeg)}`}
-        onStep={(by) => {
-          start.tipTo(start.altitudeDeg + by);
-        }}
-        onDrag={(angleDeg, beforeDeg) => {
-          // Clockwise on the screen tips the tube, which points to the right, downward.
-          const turned = angleDeg - beforeDeg;
-          start.tipTo(
-            start.altitudeDeg -
-              (turned > 180 ? turned - 360 : turned < -180 ? turned + 360 : turned),
-          );
-        }}
-        className="aspect-[10/9] h-2/5 min-h-0 lg:h-auto lg:w-[min(40%,26rem)]"
+        <Turnable
+          label="Which way the tube faces, from the compass needle"
+          value={start.bearingDeg}
+          least={0}
+          most={360}
+          valueText={`${String(start.bearingDeg)}° clockwise from the needle`}
+          onStep={(by) => {
+            start.turnTo(start.bearingDeg + by);
+          }}
+          onDrag={(angleDeg, beforeDeg) => {
+            start.turnTo(wrap360(start.bearingDeg + angleDeg - beforeDeg));
+          }}
+          className="lg:aspect-square lg:flex-none"
+        >
+          <PlanDrawing
+            tubeType={tubeType}
+            bearingDeg={start.bearingDeg}
+            altitudeDeg={start.altitudeDeg}
+          />
+        </Turnable>
+      </Side>
+      <Side
+        shown={shown === 'side'}
+        className="lg:w-[min(40%,26rem)]"
+        reading={`The bubble stands ${bubbleSide(start.altitudeDeg)}.`}
       >
-        <LevelDrawing tubeType={tubeType} altitudeDeg={start.altitudeDeg} />
-      </Turnable>
+        <Turnable
+          label="How far the tube is tipped up"
+          value={start.altitudeDeg}
+          least={lowestTubeDeg}
+          most={highestTubeDeg}
+          valueText={`the bubble stands ${bubbleInWords(start.altitudeDeg)}`}
+          onStep={(by) => {
+            start.tipTo(start.altitudeDeg + by);
+          }}
+          onDrag={(angleDeg, beforeDeg) => {
+            // Clockwise on the screen tips the tube, which points to the right, downward.
+            const turned = angleDeg - beforeDeg;
+            start.tipTo(
+              start.altitudeDeg -
+                (turned > 180 ? turned - 360 : turned < -180 ? turned + 360 : turned),
+            );
+          }}
+          className="lg:aspect-[10/9] lg:flex-none"
+        >
+          <LevelDrawing tubeType={tubeType} altitudeDeg={start.altitudeDeg} />
+        </Turnable>
+      </Side>
     </div>
   );
 }
 
-const bubbleInWords = (altitudeDeg: number): string =>
+type SideProps = { shown: boolean; reading: string; className: string; children: ReactNode };
+
+/** One drawing with what is read off it below. */
+function Side({ shown, reading, className, children }: SideProps) {
+  return (
+    <div
+      className={`min-h-0 w-full flex-1 flex-col lg:flex lg:flex-none ${shown ? 'flex' : 'hidden'} ${className}`}
+    >
+      {children}
+      <p className="pt-1 text-center text-sm">{reading}</p>
+    </div>
+  );
+}
+
+const bubbleSide = (altitudeDeg: number): string =>
   Math.abs(altitudeDeg) < 0.25
     ? 'in the middle'
-    : `${altitudeDeg > 0 ? 'towards the front' : 'towards the back'}, tube ${Math.abs(altitudeDeg).toFixed(1)}° off level`;
+    : altitudeDeg > 0
+      ? 'towards the front'
+      : 'towards the back';
+
+const bubbleInWords = (altitudeDeg: number): string =>
+  Math.abs(altitudeDeg) < 0.25
+    ? bubbleSide(altitudeDeg)
+    : `${bubbleSide(altitudeDeg)}, tube ${Math.abs(altitudeDeg).toFixed(1)}° off level`;
 
 type TurnableProps = {
   label: string;
@@ -105,7 +146,7 @@ function Turnable(props: TurnableProps) {
       aria-valuemin={props.least}
       aria-valuemax={props.most}
       aria-valuetext={props.valueText}
-      className={`cursor-grab touch-none select-none active:cursor-grabbing ${props.className}`}
+      className={`min-h-0 flex-1 cursor-grab touch-none select-none active:cursor-grabbing ${props.className}`}
       onKeyDown={onKeyDown}
       onPointerDown={(event) => {
         if (event.button !== 0) return;

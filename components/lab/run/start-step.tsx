@@ -5,10 +5,8 @@ import type { RunModel } from './run-model';
 import { declinationInWords } from './run-words';
 import type { StartChoice } from './start-choice';
 
-type StartProps = { model: RunModel; start: StartChoice };
-
 /** Turn the tube to true north and level it; then lock the clutches. */
-export function StartStep({ model, start, inTable }: StartProps & { inTable: boolean }) {
+export function StartStep({ model, inTable }: { model: RunModel; inTable: boolean }) {
   return (
     <section aria-label="Start position" className="space-y-3">
       <p>
@@ -20,19 +18,14 @@ export function StartStep({ model, start, inTable }: StartProps & { inTable: boo
       <p className="rounded-md bg-sunken p-3 text-sm">
         {declinationInWords(model.variant.setup.declinationDeg)}
       </p>
-      {inTable ? null : (
-        <>
-          <p className="text-sm text-soft">
-            The tube faces {Math.round(start.bearingDeg) % 360}° on the compass.
-          </p>
-        </>
-      )}
     </section>
   );
 }
 
+type StartControlProps = { model: RunModel; start: StartChoice; onLocked: () => void };
+
 /** What ends the step, always in reach. */
-export function StartControl({ model, start, onLocked }: StartProps & { onLocked: () => void }) {
+export function StartControl({ model, start, onLocked }: StartControlProps) {
   return (
     <section
       aria-label="Clutches"

@@ -1,11 +1,14 @@
 'use client';
 
 import type { ReactNode } from 'react';
+import { StatusLine } from '@/components/ui/status-line';
 import { LabSheet } from './lab-sheet';
 
 type LabFrameProps = {
   /** Above the scene: which way one looks at it. */
   top?: ReactNode;
+  /** The one polite line that tells what is going on: beside the top, on a phone below it. */
+  status?: string;
   /** Below the scene's top, where something has to be said about it. */
   notice?: ReactNode;
   scene: ReactNode;
@@ -18,33 +21,40 @@ type LabFrameProps = {
   panel: ReactNode;
 };
 
-/** A lab's workbench: the scene takes the space; the panel stands beside it, on a phone in a sheet. */
+/**
+ * A lab's workbench: the scene takes the space; the panel stands beside it, on a phone in a sheet
+ * between scene and controls, which folds to one line. Nothing lies over anything else. It fills the
+ * window below the page's header (`.lab-frame` in globals.css).
+ */
 export function LabFrame(props: LabFrameProps) {
-  const { sheetOpen, onSheetOpen } = props;
   return (
-    <div className="relative flex h-[calc(100dvh-7rem-var(--offline-bar,0px))] min-h-[32rem] flex-col overflow-hidden lg:grid lg:h-[calc(100dvh-4.6rem-var(--offline-bar,0px))] lg:grid-cols-[minmax(0,1fr)_24rem] lg:grid-rows-[minmax(0,1fr)_auto]">
-      {/* On a phone the sheet lies over the scene, and over nothing else. */}
-      <div className="relative flex min-h-0 flex-1 flex-col lg:contents">
+    <div className="lab-frame flex min-h-[32rem] flex-1 flex-col overflow-hidden lg:grid lg:grid-cols-[minmax(0,1fr)_24rem] lg:grid-rows-[minmax(0,1fr)_auto]">
+      <div className="flex min-h-0 flex-1 flex-col lg:contents">
         <div className="flex min-h-0 flex-1 flex-col lg:col-start-1 lg:row-span-2 lg:row-start-1">
-          {props.top}
+          <Top {...props} />
           {props.notice}
-          <div
-            className="relative min-h-0 flex-1"
-            // On a phone the sheet makes way for the scene as soon as the scene is touched.
-            onPointerDownCapture={() => {
-              onSheetOpen(false);
-            }}
-          >
-            {props.scene}
-          </div>
+          <div className="relative min-h-0 flex-1">{props.scene}</div>
         </div>
-        <LabSheet summary={props.summary} open={sheetOpen} onOpenChange={onSheetOpen}>
+        <LabSheet summary={props.summary} open={props.sheetOpen} onOpenChange={props.onSheetOpen}>
           {props.panel}
         </LabSheet>
       </div>
       {props.controls === undefined ? null : (
         <div className="lg:col-start-2 lg:row-start-2">{props.controls}</div>
       )}
+    </div>
+  );
+}
+
+/** With nothing to say the status takes no room; it stays mounted, so that what follows is read out. */
+function Top({ top, status }: Pick<LabFrameProps, 'top' | 'status'>) {
+  if (status === undefined) return top;
+  return (
+    <div className="flex flex-col lg:flex-row">
+      {top}
+      <StatusLine className="border-b border-line bg-panel px-4 py-1 leading-snug empty:min-h-0 empty:border-b-0 empty:py-0 lg:flex lg:flex-1 lg:items-center lg:border-b-2 lg:border-strong lg:empty:border-b-2">
+        {status}
+      </StatusLine>
     </div>
   );
 }

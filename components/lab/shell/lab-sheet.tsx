@@ -11,12 +11,12 @@ type LabSheetProps = {
   children: ReactNode;
 };
 
-/** The panel: beside the scene on a wide screen; on a phone a sheet above its lower edge. */
+/** The panel: beside the scene on a wide screen; on a phone a sheet below it, and never over it. */
 export function LabSheet({ summary, open, onOpenChange, children }: LabSheetProps) {
   return (
     <aside
       aria-label="Task and answer"
-      className="absolute inset-x-0 bottom-0 z-10 flex max-h-[58%] flex-col border-t-4 border-accent bg-panel text-ink lg:static lg:col-start-2 lg:row-start-1 lg:max-h-none lg:min-h-0 lg:border-s-2 lg:border-t-0 lg:border-s-strong"
+      className="flex max-h-[46%] shrink-0 flex-col border-t-4 border-accent bg-panel text-ink lg:col-start-2 lg:row-start-1 lg:max-h-none lg:min-h-0 lg:border-s-2 lg:border-t-0 lg:border-s-strong"
     >
       <button
         type="button"

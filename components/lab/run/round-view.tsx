@@ -1,0 +1,75 @@
+'use client';
+
+import { angleInWords } from '@/components/sky/angle-words';
+import { FieldView } from './field-view';
+import type { RunModel } from './run-model';
+import { finderRadiusDeg } from './run-sky-lists';
+import { wayRoundInWords } from './run-words';
+import { SceneToggle } from './scene-toggle';
+
+type RoundViewProps = {
+  model: RunModel;
+  kind: 'finder' | 'eyepiece';
+  showRing: boolean;
+  onShowRing: (shown: boolean) => void;
+  onLost: () => void;
+};
+
+/**
+ * A round view takes the focus, so that the keys steer what is seen in it. Its name and its switch
+ * stand above the circle on a phone, in the free corners on a wide screen: nothing lies on the rim.
+ */
+export function RoundView({ model, kind, showRing, onShowRing, onLost }: RoundViewProps) {
+  const name = kind === 'finder' ? 'The finder' : 'The eyepiece';
+  const across =
+    kind === 'finder'
+      ? `${String(2 * finderRadiusDeg)}°`
+      : angleInWords(2 * model.lists.eyepieceRadiusArcmin);
+  const wayRound = wayRoundInWords(kind, model.variant.kit);
+  return (
+    <div className="flex size-full flex-col lg:block">
+      <div className="flex min-h-12 items-center justify-between gap-2 px-3 lg:absolute lg:start-3 lg:top-3 lg:z-10 lg:flex-col lg:items-start lg:px-0">
+        <p
+          aria-hidden="true"
+          className="pointer-events-none rounded-sm bg-land-near/70 px-2 py-0.5 font-figures text-sm text-on-sky"
+        >
+          {name}, {across} across
+        </p>
+        {kind === 'eyepiece' ? (
+          <SceneToggle
+            pressed={showRing}
+            onPress={() => {
+              onShowRing(!showRing);
+            }}
+            label="Middle ring"
+          />
+        ) : null}
+      </div>
+      {/* A view that one steers is an application of its own: it takes the arrow keys. */}
+      <div
+        role="application"
+        aria-roledescription={kind}
+        aria-label={`${name}, ${across} across. ${wayRound}. Arrow keys steer the tube, 1 to 5 set the speed. The table does the same without a picture.`}
+        // eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- see above
+        tabIndex={0}
+        className="group relative min-h-0 flex-1 touch-none px-2 select-none focus-visible:outline-none lg:absolute lg:inset-0 lg:p-4"
+      >
+        <FieldView model={model} kind={kind} showRing={showRing} onLost={onLost} />
+        <div
+          aria-hidden="true"
+          className="pointer-events-none absolute inset-0 hidden bg-[#ff5a30] mix-blend-multiply [html[data-theme=after-dark]_&]:block"
+        />
+        <div
+          aria-hidden="true"
+          className="pointer-events-none absolute inset-0 hidden border-[3px] border-sky-lamp group-focus-visible:block"
+        />
+      </div>
+      <p
+        aria-hidden="true"
+        className="pointer-events-none absolute end-3 bottom-3 hidden max-w-48 text-end text-sm leading-snug text-on-sky lg:block"
+      >
+        {wayRound}. Arrow keys steer, 1–5 set the speed.
+      </p>
+    </div>
+  );
+}
