@@ -2,12 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { skyTurnDeg, turnBetweenDeg } from '@/tests/support/sky-turn';
 import { skyFrameAt } from '../sky/frame-at';
-import {
-  believedInstant,
-  believedSky,
-  rightSettings,
-  type EnteredSettings,
-} from './entered-settings';
+import { believedInstant } from './believed-instant';
+import { believedSky, rightSettings, type EnteredSettings } from './entered-settings';
 
 const place = { latitudeDeg: 50.11, longitudeDeg: 8.68, elevationM: 0 };
 const instant = '2026-08-14T20:30:00.000Z';
