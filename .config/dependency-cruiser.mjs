@@ -6,6 +6,9 @@
 const ownCode = '^(app|components|lib|prisma|proxy)';
 const test = '[.]test[.]tsx?$';
 
+const bench = ['assembly', 'levelling', 'balance', 'power'];
+const evening = ['units', 'sky', 'pointing', 'optics', 'finder', 'clock', 'alignment', 'faults'];
+
 /** Folders that know no React, three, Next, Prisma or Node, with the siblings each may use. */
 const pure = {
   units: [],
@@ -14,10 +17,15 @@ const pure = {
   optics: ['units', 'sky', 'pointing'],
   finder: ['units', 'sky', 'pointing', 'optics'],
   clock: ['units', 'sky'],
+  assembly: ['units', 'optics'],
+  levelling: ['units', 'pointing'],
+  balance: ['units'],
+  power: ['units'],
   alignment: ['units', 'sky', 'pointing', 'optics', 'finder', 'clock'],
   faults: ['units', 'sky', 'pointing', 'optics', 'finder', 'clock', 'alignment'],
-  variants: ['units', 'sky', 'pointing', 'optics', 'finder', 'clock', 'alignment', 'faults'],
-  grading: ['units', 'sky', 'pointing', 'optics', 'clock', 'alignment', 'faults', 'variants'],
+  rehearsal: [...evening, ...bench],
+  variants: [...evening, ...bench, 'rehearsal'],
+  grading: [...evening, ...bench, 'rehearsal', 'variants'],
 };
 
 /** @param {string[]} folders */
@@ -48,6 +56,7 @@ const componentFolders = {
     'ui',
     'sky',
     'telescope',
+    'grading/bench-result-view',
     'grading/pair-result-view',
     'grading/fault-result-view',
     'grading/run-result-view',
@@ -58,6 +67,7 @@ const componentFolders = {
     'telescope',
     'lab/pair/pair-lab-sky',
     'lab/run/run-words',
+    'lab/bench/bench-texts',
     ...shownAgainOfFaults,
   ],
   desk: ['ui', 'sky', 'telescope', 'lab', 'lesson', 'grading'],

@@ -1,6 +1,7 @@
 import { FaultResultView } from '@/components/grading/fault-result-view';
 import { PairResultView } from '@/components/grading/pair-result-view';
 import { RunResultView } from '@/components/grading/run-result-view';
+import { BenchResult } from '@/components/lab/bench/bench-result';
 import { wholeFaultView } from '@/components/lab/fault/fault-view';
 import { pairLabSky } from '@/components/lab/pair/pair-lab-sky';
 import { skyPictureStars } from '@/components/sky/sky-picture-stars';
@@ -47,5 +48,9 @@ export function AttemptOutcome({
           markShownAbove={markShownAbove}
         />
       );
+    default: {
+      const { variant, result } = attempt;
+      return <BenchResult {...{ variant, result, markShownAbove }} />;
+    }
   }
 }

@@ -25,9 +25,12 @@ export function AttemptFacts({
         <dd>{labText[lab].name}</dd>
         <dt className="text-soft">Kind of task</dt>
         <dd>{templateText(lab, variant.template).name}</dd>
-        <dt className="text-soft">Sky</dt>
+        <dt className="text-soft">{'scenario' in variant ? 'Sky' : 'Place'}</dt>
         <dd>
-          {attempt.placeName}, {variant.scenario.localTime.slice(0, 16).replace('T', ', ')}
+          {attempt.placeName}
+          {'scenario' in variant
+            ? `, ${variant.scenario.localTime.slice(0, 16).replace('T', ', ')}`
+            : ''}
         </dd>
         <dt className="text-soft">Submitted</dt>
         <dd>

@@ -1,3 +1,5 @@
+import { benchTexts } from '@/components/lab/bench/bench-texts';
+import { isBenchLab, type BenchLab } from '@/lib/variants/bench/bench-labs';
 import type { FaultTemplate } from '@/lib/variants/fault-variant';
 import type { Lab } from '@/lib/variants/labs';
 import type { PairTemplate } from '@/lib/variants/pair-variant';
@@ -71,18 +73,23 @@ const faultText: Readonly<Record<FaultTemplate, TemplateText>> = {
   },
 };
 
-const textsOf: Readonly<Record<Lab, Readonly<Record<string, TemplateText>>>> = {
+const textsOf: Readonly<Record<Exclude<Lab, BenchLab>, Readonly<Record<string, TemplateText>>>> = {
   'pick-the-pair': pairText,
   'alignment-run': runText,
   'what-went-wrong': faultText,
 };
 
 /** A kind of task as the teacher chooses it; a word of no kind of that lab is shown as it stands. */
-export const templateText = (lab: Lab, template: string): TemplateText =>
-  textsOf[lab][template] ?? { name: template, hint: '' };
+export function templateText(lab: Lab, template: string): TemplateText {
+  const texts: Readonly<Record<string, TemplateText>> = isBenchLab(lab)
+    ? benchTexts[lab].templates
+    : textsOf[lab];
+  return texts[template] ?? { name: template, hint: '' };
+}
 
 /** The labs, as a person chooses among them. */
 export const labText: Readonly<Record<Lab, TemplateText>> = {
+  ...benchTexts,
   'pick-the-pair': {
     name: 'Pick the pair',
     hint: 'Choose two alignment stars under the evening’s own sky.',

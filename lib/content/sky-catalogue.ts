@@ -5,6 +5,7 @@ import { z } from 'zod';
 import { eyepieceSchema, telescopeSchema } from '../pointing/scenario';
 import { decodeCatalogue, type StarCatalogue } from '../sky/catalogue';
 import { checkHorizon } from '../sky/horizon';
+import { kitBenchSchema } from '../variants/bench/bench-kit';
 
 /** Identifiers are the names of files and travel in page addresses. */
 const id = z.string().regex(/^[a-z0-9-]+$/);
@@ -19,6 +20,7 @@ const kitSchema = z
     eyepieces: z.array(eyepieceSchema.extend({ id })).min(1),
     observingEyepieceId: id,
     centringEyepieceId: id,
+    bench: kitBenchSchema,
   })
   .refine(
     (kit) =>

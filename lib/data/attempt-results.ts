@@ -1,6 +1,7 @@
 import 'server-only';
 import { canSeeAttempt, canSeeResult, type Viewer } from '../auth/policy';
 import { afterPenalty } from '../grading/counted-mark';
+import { classAccessSelect } from './access';
 import { standingOf, standingSelect } from './attempt-standing';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
@@ -16,6 +17,8 @@ type AttemptFacts = {
   studentId: string;
   studentName: string;
   classId: string;
+  /** IANA, of the class. */
+  classTimeZone: string;
   attemptNumber: number;
   /** UTC, ISO 8601. */
   submittedAt: string;
@@ -52,7 +55,13 @@ export async function getAttemptResult(
       variant: true,
       marks: { orderBy: { graderVersion: 'desc' }, take: 1, select: { total: true, result: true } },
       ...standingSelect,
-      student: { select: { ...standingSelect.student.select, displayName: true } },
+      student: {
+        select: {
+          ...standingSelect.student.select,
+          displayName: true,
+          class: { select: { ...classAccessSelect, timeZone: true } },
+        },
+      },
     },
   });
   if (attempt === null || attempt.submittedAt === null || !canSeeAttempt(viewer, attempt))
@@ -78,6 +87,7 @@ export async function getAttemptResult(
     studentId,
     studentName: attempt.student.displayName,
     classId: attempt.student.class.id,
+    classTimeZone: attempt.student.class.timeZone,
     attemptNumber: attempt.number,
     submittedAt: attempt.submittedAt.toISOString(),
     late: standing.late,

@@ -73,6 +73,8 @@ function workOf(
       const { looked, testSlew } = draft;
       return { draft, submission, asks: [...looked, ...(testSlew === null ? [] : [{ testSlew }])] };
     }
+    default:
+      throw new Error(`the demonstration has no work at ${attempt.lab}`);
   }
 }
 

@@ -1,3 +1,4 @@
+import { benchTemplates } from './bench/bench-labs';
 import { faultTemplates } from './fault-variant';
 import type { Lab, Template } from './labs';
 
@@ -6,6 +7,7 @@ import type { Lab, Template } from './labs';
  * lab for the first time under an overcast with no star to choose learns nothing of it.
  */
 export const firstRoundTemplates: Readonly<Record<Lab, readonly Template[]>> = {
+  ...benchTemplates,
   'pick-the-pair': ['free-pair', 'partner', 'mount-proposes'],
   'alignment-run': ['mount-proposes', 'first-given'],
   'what-went-wrong': faultTemplates,

@@ -1,25 +1,44 @@
+import { benchTemplates, type BenchTemplate } from './bench/bench-labs';
 import { faultTemplates, type FaultTemplate } from './fault-variant';
 import { pairTemplates, type PairTemplate } from './pair-variant';
 import { runTemplates, type RunTemplate } from './run-variant';
 
-export const labs = ['pick-the-pair', 'alignment-run', 'what-went-wrong'] as const;
+/** In the order of an evening, as a learner meets them. */
+export const labs = [
+  'put-it-together',
+  'level',
+  'balance',
+  'power',
+  'finder',
+  'field',
+  'clock-and-place',
+  'pick-the-pair',
+  'alignment-run',
+  'what-went-wrong',
+  'dress-rehearsal',
+] as const;
 export type Lab = (typeof labs)[number];
 
 /** A kind of task, of whichever lab; the same word may stand for a kind of two labs. */
-export type Template = PairTemplate | RunTemplate | FaultTemplate;
+export type Template = PairTemplate | RunTemplate | FaultTemplate | BenchTemplate;
+
+type LabOptions = {
+  templates: readonly Template[];
+  /** Whether the time that the work takes can count. */
+  canBeTimed: boolean;
+};
 
 /** What a teacher can set in a lab beside sky and telescope. */
-export const labOptions: Readonly<
-  Record<
-    Lab,
-    {
-      templates: readonly Template[];
-      /** Whether the time that the work takes can count. */
-      canBeTimed: boolean;
-    }
-  >
-> = {
+export const labOptions: Readonly<Record<Lab, LabOptions>> = {
+  'put-it-together': { templates: benchTemplates['put-it-together'], canBeTimed: false },
+  level: { templates: benchTemplates['level'], canBeTimed: false },
+  balance: { templates: benchTemplates['balance'], canBeTimed: false },
+  power: { templates: benchTemplates['power'], canBeTimed: false },
+  finder: { templates: benchTemplates['finder'], canBeTimed: false },
+  field: { templates: benchTemplates['field'], canBeTimed: false },
+  'clock-and-place': { templates: benchTemplates['clock-and-place'], canBeTimed: false },
   'pick-the-pair': { templates: pairTemplates, canBeTimed: false },
   'alignment-run': { templates: runTemplates, canBeTimed: true },
   'what-went-wrong': { templates: faultTemplates, canBeTimed: false },
+  'dress-rehearsal': { templates: benchTemplates['dress-rehearsal'], canBeTimed: false },
 };

@@ -1,15 +1,17 @@
 import type { Metadata } from 'next';
 import { labText } from '@/components/grading/template-text';
+import { benchTexts } from '@/components/lab/bench/bench-texts';
 import { LinkButton } from '@/components/ui/link-button';
 import { PageHeader } from '@/components/ui/page-header';
 import { Panel } from '@/components/ui/panel';
 import { SunCaution } from '@/components/ui/sun-caution';
 import { routes } from '@/lib/routes';
+import { isBenchLab, type BenchLab } from '@/lib/variants/bench/bench-labs';
 import { labs, type Lab } from '@/lib/variants/labs';
 
 export const metadata: Metadata = { title: 'Labs' };
 
-const whatItIs: Readonly<Record<Lab, string>> = {
+const whatItIs: Readonly<Record<Exclude<Lab, BenchLab>, string>> = {
   'pick-the-pair':
     'Under the real sky of your place and date, find two alignment stars that would make a telescope point well, and see how many of 100 targets would then be in the eyepiece. About ten minutes a round.',
   'alignment-run':
@@ -37,7 +39,9 @@ export default function LabsPage() {
               </LinkButton>
             }
           >
-            <p className="max-w-measure">{whatItIs[lab]}</p>
+            <p className="max-w-measure">
+              {isBenchLab(lab) ? benchTexts[lab].whatItIs : whatItIs[lab]}
+            </p>
           </Panel>
         ))}
         <SunCaution />

@@ -5,9 +5,17 @@ import type { Lab } from '@/lib/variants/labs';
 export const nextTitles = (
   taken: readonly { lab: Lab; title: string }[],
 ): Readonly<Record<Lab, string>> => ({
+  'put-it-together': nextTitle('put-it-together', taken),
+  level: nextTitle('level', taken),
+  balance: nextTitle('balance', taken),
+  power: nextTitle('power', taken),
+  finder: nextTitle('finder', taken),
+  field: nextTitle('field', taken),
+  'clock-and-place': nextTitle('clock-and-place', taken),
   'pick-the-pair': nextTitle('pick-the-pair', taken),
   'alignment-run': nextTitle('alignment-run', taken),
   'what-went-wrong': nextTitle('what-went-wrong', taken),
+  'dress-rehearsal': nextTitle('dress-rehearsal', taken),
 });
 
 function nextTitle(lab: Lab, taken: readonly { lab: Lab; title: string }[]): string {

@@ -1,5 +1,6 @@
 import type { AnswerKeyPreview } from '@/lib/data/assignments';
 import { templateText } from '@/components/grading/template-text';
+import { isBenchLab } from '@/lib/variants/bench/bench-labs';
 
 export type KeyWarning = { title: string; text: string };
 
@@ -11,7 +12,8 @@ type KeyAndSamples = AnswerKeyPreview extends infer P
 
 /** What a teacher should know about a task before students get it. */
 export function keyWarnings(preview: KeyAndSamples, templates: readonly string[]): KeyWarning[] {
-  return [...skyWarnings(preview), ...labWarnings(preview), ...kindWarnings(templates)];
+  const sky = isBenchLab(preview.lab) ? [] : skyWarnings(preview);
+  return [...sky, ...labWarnings(preview), ...kindWarnings(templates)];
 }
 
 function skyWarnings({ frame }: Pick<KeyAndSamples, 'frame'>): KeyWarning[] {
@@ -32,6 +34,9 @@ function labWarnings(preview: KeyAndSamples): KeyWarning[] {
       return runWarnings(preview);
     case 'what-went-wrong':
       // The evenings are drawn so that a fault shows; whether a pair is good does not matter.
+      return [];
+    default:
+      // A bench needs no stars.
       return [];
   }
 }

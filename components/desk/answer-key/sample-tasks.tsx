@@ -1,7 +1,9 @@
 import type { ReactNode } from 'react';
 import { templateText } from '@/components/grading/template-text';
+import { AnswerLines } from '@/components/lab/bench/answer-lines';
 import { Panel } from '@/components/ui/panel';
 import type { AnswerKeyPreview } from '@/lib/data/assignments';
+import { benchSampleLines } from './bench-sample-lines';
 import { FaultSample } from './fault-sample';
 import { PairSample } from './pair-sample';
 import { RunSample } from './run-sample';
@@ -39,6 +41,11 @@ function samplesOf(preview: AnswerKeyPreview): { template: string; sample: React
       return preview.variants.map(({ template, sample }) => ({
         template,
         sample: <FaultSample sample={sample} />,
+      }));
+    default:
+      return benchSampleLines(preview).map(({ template, lines }) => ({
+        template,
+        sample: <AnswerLines lines={lines} />,
       }));
   }
 }

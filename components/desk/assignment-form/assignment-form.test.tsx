@@ -3,6 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { defaultAssignmentPolicy } from '@/lib/data/assignment-input';
 import { scenarioSchema } from '@/lib/pointing/scenario';
+import { nextTitles } from '@/app/(teacher)/desk/next-title';
 import type { DraftSource } from './assignment-draft';
 import { AssignmentForm } from './assignment-form';
 import type { AssignmentFormActions, SaveAnswer } from './form-actions';
@@ -62,6 +63,7 @@ function open(answers: SaveAnswer[], isOver = false) {
       sites={[]}
       zones={[]}
       titles={{
+        ...nextTitles([]),
         'pick-the-pair': 'An evening',
         'alignment-run': 'A run',
         'what-went-wrong': 'A riddle',

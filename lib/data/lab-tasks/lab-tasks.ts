@@ -2,11 +2,13 @@ import 'server-only';
 import { z } from 'zod';
 import { labs, type Lab } from '../../variants/labs';
 import { alignmentRun } from './alignment-run';
+import { benchTasks } from './bench/bench-tasks';
 import { pickThePair } from './pick-the-pair';
 import { whatWentWrong } from './what-went-wrong';
 
 /** Every lab that can be practised and set. A new one is one file beside these and one entry here. */
 export const labTasks = {
+  ...benchTasks,
   'pick-the-pair': pickThePair,
   'alignment-run': alignmentRun,
   'what-went-wrong': whatWentWrong,

@@ -78,6 +78,7 @@ export const faultAnswerKeySchema: z.ZodType<FaultAnswerKey> = z.object({
   alike: z.array(fault),
   cures: z.partialRecord(fault, z.array(cure)),
   tellTales: z.partialRecord(fault, tellTale),
+  testSlewsIf: z.partialRecord(fault, z.array(landingSchema)).exactOptional(),
 });
 
 export const faultResultSchema: z.ZodType<FaultResult> = z.object({
@@ -96,4 +97,5 @@ export const faultResultSchema: z.ZodType<FaultResult> = z.object({
   looked: z.array(look),
   testSlew: hip.nullable(),
   tellTale: tellTale.nullable(),
+  namedSlew: landingSchema.nullable().exactOptional(),
 });

@@ -62,5 +62,8 @@ export const whatWentWrong = defineLabTask({
   },
 
   /** What such an evening shows, and what was behind it. */
-  sample: ({ variant, answerKey }) => ({ ...answerKey, evidence: variant.evidence }),
+  sample: ({ variant: { evidence }, answerKey: { fault, alike, cures } }) => ({
+    ...{ fault, alike, cures },
+    evidence,
+  }),
 });

@@ -7,6 +7,8 @@ import { loadCatalogue } from '@/lib/content/sky-catalogue';
 import { getAttemptResult, lookAt, saveDraft, submitAttempt } from '@/lib/data/attempts';
 import type { LabResult } from '@/lib/data/lab-tasks/lab-tasks';
 import type { Result } from '@/lib/data/result';
+import type { AnyBenchResult } from '@/lib/grading/bench/any-bench-result';
+import { isBenchLab } from '@/lib/variants/bench/bench-labs';
 import type { FaultSeen } from '@/lib/variants/fault-seen';
 
 /** Keeps work in progress. `input` is parsed in lib/data, where ownership is decided too. */
@@ -41,6 +43,12 @@ export async function sendPairAttempt(attemptId: string, input: unknown) {
 export async function sendRunAttempt(attemptId: string, input: unknown) {
   return send(attemptId, input, (result) => result.lab === 'alignment-run');
 }
+
+export async function sendBenchAttempt(attemptId: string, input: unknown) {
+  return send(attemptId, input, isOfBench);
+}
+
+const isOfBench = (result: LabResult): result is AnyBenchResult => isBenchLab(result.lab);
 
 /** With all the evidence, where the result may be seen: the page has only what was looked at. */
 export async function sendFaultAttempt(attemptId: string, input: unknown): Sent<FaultDebrief> {

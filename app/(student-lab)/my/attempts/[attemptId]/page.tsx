@@ -16,10 +16,12 @@ import { StartForm } from '@/app/(student)/my/start-form';
 import {
   lookInFaultAttempt,
   saveAttemptDraft,
+  sendBenchAttempt,
   sendFaultAttempt,
   sendPairAttempt,
   sendRunAttempt,
 } from './actions';
+import { BenchAttempt } from './bench-attempt';
 import { FaultAttempt } from './fault-attempt';
 import { PairAttempt } from './pair-attempt';
 import { RunAttempt } from './run-attempt';
@@ -84,6 +86,16 @@ function LabOfAttempt({ attempt }: { attempt: OpenAttempt }) {
           draft={attempt.draft}
           send={sendFaultAttempt.bind(null, id)}
           lookUp={lookInFaultAttempt.bind(null, id)}
+        />
+      );
+    default:
+      return (
+        <BenchAttempt
+          {...shared}
+          title={labText[attempt.lab].name}
+          variant={attempt.variant}
+          draft={attempt.draft}
+          send={sendBenchAttempt.bind(null, id)}
         />
       );
   }

@@ -14,6 +14,7 @@ import { ConfirmAction } from '@/components/desk/confirm-action';
 import { ProgressPanel } from '@/components/desk/progress-panel';
 import { zonedTimeText } from '@/components/grading/zoned-time';
 import { skyPictureStars } from '@/components/sky/sky-picture-stars';
+import { benchTexts } from '@/components/lab/bench/bench-texts';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';
 import { PageHeader } from '@/components/ui/page-header';
@@ -25,6 +26,7 @@ import { getAssignment, previewAnswerKey } from '@/lib/data/assignments';
 import { getClass } from '@/lib/data/classes';
 import { getGradebook } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
+import { isBenchLab, type BenchLab } from '@/lib/variants/bench/bench-labs';
 import type { Lab } from '@/lib/variants/labs';
 import { kitChoices, siteChoices } from '../../form-choices';
 import { publish, release, removeAssignment } from './actions';
@@ -33,7 +35,7 @@ export const metadata: Metadata = { title: 'Assignment' };
 
 const pairKeyLead =
   'For the moment of the setting itself; each student’s own moment lies within the window and is marked by its own key. “In the eyepiece” is the share of targets that a go-to would land inside the field (approximate).';
-const keyLead: Readonly<Record<Lab, string>> = {
+const keyLead: Readonly<Record<Exclude<Lab, BenchLab>, string>> = {
   'pick-the-pair': `${pairKeyLead} The mark is for choosing that pair with every look-alike named.`,
   'alignment-run': `${pairKeyLead} Where the stars are the student’s choice, the pair counts for a small part; each task’s telescope hides small errors of its own, and the samples tell what a perfect operator would get with them.`,
   'what-went-wrong':
@@ -162,9 +164,11 @@ export default async function AssignmentPage({
             <h2 id="answer-key" className="text-xl font-semibold">
               Answer key
             </h2>
-            <p className="max-w-measure print:max-w-none text-soft">{keyLead[preview.lab]}</p>
+            <p className="max-w-measure print:max-w-none text-soft">
+              {isBenchLab(preview.lab) ? benchTexts[preview.lab].keyLead : keyLead[preview.lab]}
+            </p>
           </div>
-          {preview.lab === 'what-went-wrong' ? null : (
+          {preview.lab === 'what-went-wrong' || isBenchLab(preview.lab) ? null : (
             <>
               <div className="grid grid-cols-[minmax(0,1fr)] items-start gap-6 xl:grid-cols-[minmax(0,26rem)_minmax(0,1fr)] print:block print:space-y-4">
                 <KeyPicture

@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { DecisionForms } from '@/components/desk/decision-forms';
 import { AttemptFacts } from '@/components/grading/attempt-facts';
+import { benchTexts } from '@/components/lab/bench/bench-texts';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';
 import { PageHeader } from '@/components/ui/page-header';
@@ -12,6 +13,7 @@ import { getAttemptResult } from '@/lib/data/attempts';
 import { getClass } from '@/lib/data/classes';
 import { getGradebook } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
+import { isBenchLab, type BenchLab } from '@/lib/variants/bench/bench-labs';
 import type { Lab } from '@/lib/variants/labs';
 import { AttemptOutcome } from '@/app/attempt-outcome';
 import { decideDue, decideExcuse, decideMark } from '../../decision-actions';
@@ -19,7 +21,7 @@ import { kitChoices } from '../../form-choices';
 
 export const metadata: Metadata = { title: 'Attempt' };
 
-const outcomeTitle: Readonly<Record<Lab, string>> = {
+const outcomeTitle: Readonly<Record<Exclude<Lab, BenchLab>, string>> = {
   'pick-the-pair': 'What was picked, what would have been best, and why',
   'alignment-run': 'How the run went, star by star, and what came of it',
   'what-went-wrong': 'What was named, what it was, and how it shows',
@@ -91,7 +93,9 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
         ) : (
           <section aria-labelledby="what-was-picked">
             <h2 id="what-was-picked" className="mb-1 text-xl font-semibold">
-              {outcomeTitle[attempt.lab]}
+              {isBenchLab(attempt.lab)
+                ? benchTexts[attempt.lab].outcomeTitle
+                : outcomeTitle[attempt.lab]}
             </h2>
             <p className="mb-5 text-soft">
               As {attempt.studentName} reads it: “you” is the student.

@@ -28,7 +28,7 @@ export default async function ResultPage({ params }: ResultPageProps) {
   const assignment = (await listStudentAssignments(viewer)).find(
     ({ assignmentId }) => assignmentId === attempt.assignmentId,
   );
-  const zone = assignment?.dueTimeZone ?? attempt.variant.scenario.timeZone;
+  const zone = assignment?.dueTimeZone ?? attempt.classTimeZone;
   const kitName = loadKits().find(({ id }) => id === attempt.kitId)?.name ?? 'your telescope';
   const handedIn = momentInWords(attempt.submittedAt, zone, now);
   return (

@@ -1,0 +1,12 @@
+import type { ClockAndPlaceTemplate } from '@/lib/variants/bench/clock-and-place-variant';
+import type { BenchText } from '../bench/bench-text';
+
+export const clockAndPlaceText: BenchText<ClockAndPlaceTemplate> = {
+  name: 'Clock and place',
+  hint: '',
+  whatItIs: '',
+  lead: '',
+  outcomeTitle: '',
+  keyLead: '',
+  templates: { plain: { name: 'Plain', hint: '' } },
+};

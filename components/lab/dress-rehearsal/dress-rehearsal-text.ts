@@ -1,0 +1,12 @@
+import type { DressRehearsalTemplate } from '@/lib/variants/bench/dress-rehearsal-variant';
+import type { BenchText } from '../bench/bench-text';
+
+export const dressRehearsalText: BenchText<DressRehearsalTemplate> = {
+  name: 'Dress rehearsal',
+  hint: '',
+  whatItIs: '',
+  lead: '',
+  outcomeTitle: '',
+  keyLead: '',
+  templates: { plain: { name: 'Plain', hint: '' } },
+};

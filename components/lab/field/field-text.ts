@@ -1,0 +1,12 @@
+import type { FieldTemplate } from '@/lib/variants/bench/field-variant';
+import type { BenchText } from '../bench/bench-text';
+
+export const fieldText: BenchText<FieldTemplate> = {
+  name: 'Field',
+  hint: '',
+  whatItIs: '',
+  lead: '',
+  outcomeTitle: '',
+  keyLead: '',
+  templates: { plain: { name: 'Plain', hint: '' } },
+};

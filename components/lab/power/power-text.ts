@@ -1,0 +1,12 @@
+import type { PowerTemplate } from '@/lib/variants/bench/power-variant';
+import type { BenchText } from '../bench/bench-text';
+
+export const powerText: BenchText<PowerTemplate> = {
+  name: 'Power',
+  hint: '',
+  whatItIs: '',
+  lead: '',
+  outcomeTitle: '',
+  keyLead: '',
+  templates: { plain: { name: 'Plain', hint: '' } },
+};

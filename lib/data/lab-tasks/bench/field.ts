@@ -1,0 +1,28 @@
+import 'server-only';
+import { gradeField, fieldGraderVersion } from '../../../grading/bench/grade-field';
+import { fieldModelAnswer } from '../../../grading/bench/field-model-answer';
+import {
+  fieldDraftSchema,
+  fieldSubmissionSchema,
+  emptyFieldDraft,
+} from '../../../grading/bench/field-submission';
+import { generateField } from '../../../variants/bench/generate-field';
+import { fieldTemplates } from '../../../variants/bench/field-variant';
+import { defineBenchTask } from './bench-task';
+import { fieldResultSchema, fieldVariantSchema } from './stored-field';
+
+export const field = defineBenchTask({
+  lab: 'field',
+  title: 'Field',
+  templates: fieldTemplates,
+  variantSchema: fieldVariantSchema,
+  draftSchema: fieldDraftSchema,
+  emptyDraft: emptyFieldDraft,
+  submissionSchema: fieldSubmissionSchema,
+  resultSchema: fieldResultSchema,
+  graderVersion: fieldGraderVersion,
+  // When the rules change, the old grader stays here under its version: a regrade is a replay.
+  graders: new Map([[fieldGraderVersion, gradeField]]),
+  generate: generateField,
+  modelAnswer: fieldModelAnswer,
+});

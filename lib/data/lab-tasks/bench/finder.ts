@@ -1,0 +1,28 @@
+import 'server-only';
+import { gradeFinder, finderGraderVersion } from '../../../grading/bench/grade-finder';
+import { finderModelAnswer } from '../../../grading/bench/finder-model-answer';
+import {
+  finderDraftSchema,
+  finderSubmissionSchema,
+  emptyFinderDraft,
+} from '../../../grading/bench/finder-submission';
+import { generateFinder } from '../../../variants/bench/generate-finder';
+import { finderTemplates } from '../../../variants/bench/finder-variant';
+import { defineBenchTask } from './bench-task';
+import { finderResultSchema, finderVariantSchema } from './stored-finder';
+
+export const finder = defineBenchTask({
+  lab: 'finder',
+  title: 'Finder',
+  templates: finderTemplates,
+  variantSchema: finderVariantSchema,
+  draftSchema: finderDraftSchema,
+  emptyDraft: emptyFinderDraft,
+  submissionSchema: finderSubmissionSchema,
+  resultSchema: finderResultSchema,
+  graderVersion: finderGraderVersion,
+  // When the rules change, the old grader stays here under its version: a regrade is a replay.
+  graders: new Map([[finderGraderVersion, gradeFinder]]),
+  generate: generateFinder,
+  modelAnswer: finderModelAnswer,
+});

@@ -1,0 +1,28 @@
+import 'server-only';
+import { gradePower, powerGraderVersion } from '../../../grading/bench/grade-power';
+import { powerModelAnswer } from '../../../grading/bench/power-model-answer';
+import {
+  powerDraftSchema,
+  powerSubmissionSchema,
+  emptyPowerDraft,
+} from '../../../grading/bench/power-submission';
+import { generatePower } from '../../../variants/bench/generate-power';
+import { powerTemplates } from '../../../variants/bench/power-variant';
+import { defineBenchTask } from './bench-task';
+import { powerResultSchema, powerVariantSchema } from './stored-power';
+
+export const power = defineBenchTask({
+  lab: 'power',
+  title: 'Power',
+  templates: powerTemplates,
+  variantSchema: powerVariantSchema,
+  draftSchema: powerDraftSchema,
+  emptyDraft: emptyPowerDraft,
+  submissionSchema: powerSubmissionSchema,
+  resultSchema: powerResultSchema,
+  graderVersion: powerGraderVersion,
+  // When the rules change, the old grader stays here under its version: a regrade is a replay.
+  graders: new Map([[powerGraderVersion, gradePower]]),
+  generate: generatePower,
+  modelAnswer: powerModelAnswer,
+});

@@ -1,0 +1,19 @@
+import type { BalanceResult } from './balance-result';
+import type { ClockAndPlaceResult } from './clock-and-place-result';
+import type { DressRehearsalResult } from './dress-rehearsal-result';
+import type { FieldResult } from './field-result';
+import type { FinderResult } from './finder-result';
+import type { LevelResult } from './level-result';
+import type { PowerResult } from './power-result';
+import type { PutItTogetherResult } from './put-it-together-result';
+
+/** What came of a task of any bench lab; told apart by `lab`. */
+export type AnyBenchResult =
+  | PutItTogetherResult
+  | LevelResult
+  | BalanceResult
+  | PowerResult
+  | FinderResult
+  | FieldResult
+  | ClockAndPlaceResult
+  | DressRehearsalResult;
