@@ -1,13 +1,13 @@
 import { EvidenceBody } from '@/components/lab/fault/evidence/evidence-body';
-import { LandingBlock } from '@/components/lab/fault/evidence/landing-block';
-import { lookWords } from '@/components/lab/fault/evidence/look-words';
+import { lookWords, testSlewTitle } from '@/components/lab/fault/evidence/look-words';
 import { SettingsBesideTruth } from '@/components/lab/fault/evidence/settings-beside-truth';
 import type { WholeFaultView } from '@/components/lab/fault/fault-view';
 import { faultWords } from '@/components/lab/fault/fault-words';
 import { Panel } from '@/components/ui/panel';
 import type { FaultResult } from '@/lib/grading/fault-result';
 import type { Look } from '@/lib/variants/fault-variant';
-import { evidenceInFigures, namedRightly, tellTaleTitle } from './fault-result-words';
+import { FaultResultSlew } from './fault-result-slew';
+import { evidenceInFigures, namedRightly, quoted, tellTaleTitle } from './fault-result-words';
 
 /** Where the fault shows, less the go-tos of an evening that had none. */
 const seenInOf = ({ fault }: FaultResult, { evidence }: WholeFaultView): readonly Look[] =>
@@ -37,18 +37,22 @@ export function FaultResultReasons({ result, variant }: EvidenceProps) {
 
 /** What told the fault from the answer, then the rest of what shows it. */
 export function FaultResultEvidence({ result, variant }: EvidenceProps) {
-  const { name } = faultWords[result.fault];
   const tellTale = namedRightly(result) ? null : result.tellTale;
   const shown = seenInOf(result, variant).filter((look) => look !== tellTale);
   return (
     <div className="grid grid-cols-[minmax(0,1fr)] gap-4 xl:grid-cols-2">
       {tellTale === null ? null : (
         <Panel
-          title={`What tells ${name.toLowerCase()} from ${faultWords[result.named].name.toLowerCase()}: ${tellTaleTitle(tellTale).toLowerCase()}`}
+          title={`What tells ${quoted(result.fault)} from ${quoted(result.named)}: ${tellTaleTitle(tellTale).toLowerCase()}`}
           level={3}
           className="border-t-accent xl:col-span-2"
         >
           <TellTale tellTale={tellTale} result={result} variant={variant} />
+        </Panel>
+      )}
+      {result.testSlew === null || tellTale === 'test-slew' ? null : (
+        <Panel title={testSlewTitle} level={3} className="xl:col-span-2">
+          <FaultResultSlew result={result} variant={variant} />
         </Panel>
       )}
       {shown.map((look) => (
@@ -70,20 +74,10 @@ function ResultEvidence({ look, variant }: { look: Look; variant: WholeFaultView
 }
 
 function TellTale({ tellTale, result, variant }: EvidenceProps & { tellTale: Look | 'test-slew' }) {
-  if (tellTale !== 'test-slew') return <ResultEvidence look={tellTale} variant={variant} />;
-  const done = variant.testSlews.find(({ hip }) => hip === result.testSlew);
-  // Without one of the learner's own, the first that was on offer stands in.
-  const landing = done ?? variant.testSlews[0];
-  if (landing === undefined) return null;
-  return (
-    <div className="space-y-3">
-      <p>
-        {done === undefined
-          ? 'You made none. This is what one would have shown.'
-          : 'You made one. This is what it showed.'}
-      </p>
-      <LandingBlock landing={landing} view={variant} />
-    </div>
+  return tellTale === 'test-slew' ? (
+    <FaultResultSlew result={result} variant={variant} />
+  ) : (
+    <ResultEvidence look={tellTale} variant={variant} />
   );
 }
 

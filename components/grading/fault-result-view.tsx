@@ -1,6 +1,7 @@
 import { EveningStrip } from '@/components/lab/fault/evidence/evening-strip';
 import type { WholeFaultView } from '@/components/lab/fault/fault-view';
 import { faultWords } from '@/components/lab/fault/fault-words';
+import { arcminuteInWords } from '@/components/sky/angle-words';
 import { Meter } from '@/components/ui/meter';
 import { Panel } from '@/components/ui/panel';
 import type { FaultResult } from '@/lib/grading/fault-result';
@@ -35,6 +36,7 @@ export function FaultResultView({ variant, result, markShownAbove = false }: Fau
           <p className="border-s-4 border-accent ps-3">
             {faultAdviceInWords(result, variant.open)}
           </p>
+          <p className="text-sm text-soft">{arcminuteInWords}</p>
         </div>
         <FaultResultMarks result={result} variant={variant} />
       </div>

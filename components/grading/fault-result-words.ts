@@ -4,6 +4,9 @@ import { outcomeInWords } from '@/components/lab/fault/evidence/outcome-words';
 import { cureWords } from '@/components/lab/fault/cure-words';
 import type { WholeFaultView } from '@/components/lab/fault/fault-view';
 import { faultWords } from '@/components/lab/fault/fault-words';
+import { angleInWords } from '@/components/sky/angle-words';
+import type { Landing } from '@/lib/faults/evidence';
+import type { FaultId } from '@/lib/faults/fault-ids';
 import type { FaultCriterion, FaultResult } from '@/lib/grading/fault-result';
 import type { Look } from '@/lib/variants/fault-variant';
 
@@ -18,16 +21,39 @@ export const tellTaleTitle = (tellTale: Look | 'test-slew'): string =>
 export const lookCount = ({ looked, testSlew }: FaultResult): number =>
   looked.length + (testSlew === null ? 0 : 1);
 
-/** One sentence on what it was and whether it was found. */
+/** A fault by its name, as it stood in the list: some names are whole sentences. */
+export const quoted = (fault: FaultId): string => `“${faultWords[fault].name}”`;
+
+/** What it was, and whether it was found. */
 export function verdictInWords(result: FaultResult): string {
   const { fault, named } = result;
   if (named === fault) return `You found it: ${lowerFirst(faultWords[fault].name)}.`;
   if (namedRightly(result))
-    return `That counts: ${lowerFirst(faultWords[named].name)} looks the same tonight as what it was, ${lowerFirst(faultWords[fault].name)}.`;
-  return `It was ${lowerFirst(faultWords[fault].name)}. You named ${lowerFirst(faultWords[named].name)}.`;
+    return `That counts. You named ${quoted(named)}, and it was ${quoted(fault)}: tonight the two look the same.`;
+  return `It was ${quoted(fault)}. You named ${quoted(named)}.`;
 }
 
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** Less than this on the sky is hard to tell by hand and eye. */
+const plainDeg = 2;
+
+/** What a test slew teaches of the two faults; null where the real one was named. */
+export function slewLessonInWords(result: FaultResult, landing: Landing): string | null {
+  const { fault, named, namedSlew } = result;
+  if (named === fault || namedSlew === undefined) return null;
+  if (namedRightly(result)) return 'Too little lies between the two to tell them apart tonight.';
+  if (namedSlew === null)
+    return `This slew could only be made because it was not ${quoted(named)}. Before a test slew, say where each fault you think of would send the tube.`;
+  const apartDeg = Math.hypot(
+    landing.rightDeg - namedSlew.rightDeg,
+    landing.upDeg - namedSlew.upDeg,
+  );
+  const apart = `The two lie ${angleInWords(apartDeg * 60)} apart.`;
+  return apartDeg >= plainDeg
+    ? `${apart} Before a test slew, say where each fault you think of would send the tube: then one look decides.`
+    : `${apart} That is little: look at other evidence too, or choose a star in another part of the sky.`;
+}
 
 /** The one thing to do differently next time. */
 export function faultAdviceInWords(result: FaultResult, open: readonly Look[]): string {

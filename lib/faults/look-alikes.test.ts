@@ -140,6 +140,26 @@ describe('clues between two evenings', () => {
 });
 
 describe('comparisons', () => {
+  it('carry the test slews of the form that comes nearest to what was seen', () => {
+    const evening = perfectEvening();
+    const fault = faultOf('base-not-level');
+    const forms = shownBy(fault, evening, someSizes);
+    const slews = new Set(forms.map(({ testSlews }) => JSON.stringify(testSlews)));
+    expect(slews.size).toBeGreaterThan(2);
+    // Whichever way the base leans, what it shows is told from itself by nothing.
+    for (const shown of forms) {
+      const found = comparisons(evening, someSizes, shown).find(({ fault: id }) => id === fault.id);
+      expect(found?.testSlews).toEqual(shown.testSlews);
+    }
+  });
+
+  it('have no test slew for what cannot happen that evening', () => {
+    const evening = perfectEvening();
+    const shown = firstShown('summer-time', evening);
+    for (const { differsBy, testSlews } of comparisons(evening, someSizes, shown))
+      if (differsBy === Infinity) expect(testSlews).toEqual([]);
+  });
+
   it('call the fault that happened alike, and name for each other one what tells it apart', () => {
     const evening = perfectEvening();
     // Ottawa's longitude taken for an eastern one would put both stars below the ground.

@@ -126,6 +126,8 @@ export type Comparison = {
   tellTale: Clue | null;
   /** By how many clues its likeliest form differs; Infinity when it cannot happen that evening. */
   differsBy: number;
+  /** Where the test slews would have landed with that form; a star it would not drive to is left out. */
+  testSlews: readonly Landing[];
 };
 
 /**
@@ -138,20 +140,32 @@ export function comparisons(
   shown: EveningShown,
 ): readonly Comparison[] {
   return faults.map((fault) => {
-    const between = shownBy(fault, evening, sizes).map((other) =>
-      cluesBetween(evening, shown, other),
+    const forms = shownBy(fault, evening, sizes).map((form) => ({
+      form,
+      differs: cluesBetween(evening, shown, form),
+      slewsApartDeg: firstSlewsApartDeg(shown, form),
+    }));
+    // Of forms that differ in as many clues, the one whose first slews come nearest to those seen.
+    const [likeliest] = [...forms].sort(
+      (a, b) => a.differs.length - b.differs.length || a.slewsApartDeg - b.slewsApartDeg,
     );
-    const nearest = between.reduce<readonly Clue[] | null>(
-      (least, some) => (least === null || some.length < least.length ? some : least),
-      null,
-    );
-    const always = clues.find((clue) => between.every((some) => some.includes(clue)));
+    const nearest = likeliest?.differs ?? null;
+    const always = clues.find((clue) => forms.every(({ differs }) => differs.includes(clue)));
     return {
       fault: fault.id,
       alike: nearest?.length === 0,
       tellTale:
         nearest === null ? null : nearest.length === 0 ? null : (always ?? nearest[0] ?? null),
       differsBy: nearest?.length ?? Infinity,
+      testSlews: likeliest?.form.testSlews ?? [],
     };
   });
 }
+
+const firstSlewsApartDeg = (one: EveningShown, other: EveningShown): number =>
+  (['first', 'second'] as const)
+    .map((which) => {
+      const [a, b] = [one.evidence[which], other.evidence[which]];
+      return Math.hypot(a.rightDeg - b.rightDeg, a.upDeg - b.upDeg);
+    })
+    .reduce((sum, apartDeg) => sum + apartDeg, 0);

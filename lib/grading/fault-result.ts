@@ -1,3 +1,4 @@
+import type { Landing } from '../faults/evidence';
 import type { CureId, FaultId } from '../faults/fault-ids';
 import type { FaultTemplate, Look } from '../variants/fault-variant';
 
@@ -20,4 +21,10 @@ export type FaultResult = {
   testSlew: number | null;
   /** The evidence that would have told the named fault from the real one; null when it was right. */
   tellTale: Look | 'test-slew' | null;
+  /**
+   * Where the test slew, or without one the first on offer, would have landed had it been the fault
+   * that was named; null where the mount would not have driven there. Not kept where the fault itself
+   * was named, nor for keys that do not tell.
+   */
+  namedSlew?: Landing | null;
 };

@@ -25,6 +25,14 @@ const answerKey: FaultAnswerKey = {
     'clutch-unlocked': ['lock-the-clutches-and-align-again'],
   },
   tellTales: { planet: 'outcome', date: 'card', 'supply-reset': 'test-slew' },
+  testSlewsIf: {
+    planet: [
+      { hip: 24608, name: 'Capella', rightDeg: 0.4, upDeg: -0.1 },
+      { hip: 11767, name: 'Polaris', rightDeg: 0.1, upDeg: 0 },
+    ],
+    // Day and month exchanged: Capella is believed to be down.
+    date: [{ hip: 11767, name: 'Polaris', rightDeg: -1, upDeg: 0.6 }],
+  },
 };
 const right: FaultSubmission = {
   looked: [],
@@ -92,6 +100,17 @@ describe('the result', () => {
     expect(result({ fault: 'planet' }).tellTale).toBe('outcome');
     expect(result({ fault: 'supply-reset' }).tellTale).toBe('test-slew');
     expect(result({}).tellTale).toBeNull();
+  });
+
+  it('tells where the test slew would have landed by the fault that was named', () => {
+    expect(result({ fault: 'planet', testSlew: 11767 }).namedSlew).toMatchObject({
+      name: 'Polaris',
+      rightDeg: 0.1,
+    });
+    // Without a test slew the first on offer stands in.
+    expect(result({ fault: 'planet' }).namedSlew?.name).toBe('Capella');
+    expect(result({ fault: 'date', testSlew: 24608 }).namedSlew).toBeNull();
+    expect(result({})).not.toHaveProperty('namedSlew');
   });
 
   it('tells the fault, its look-alikes and the right cures', () => {

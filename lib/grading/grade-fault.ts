@@ -60,8 +60,19 @@ export function gradeFault({
       looked,
       testSlew,
       tellTale: right ? null : (answerKey.tellTales[named] ?? null),
+      ...namedSlew(variant, answerKey, submission),
     },
   };
+}
+
+function namedSlew(
+  { testSlews: [onOffer] }: FaultVariant,
+  { testSlewsIf = {} }: FaultAnswerKey,
+  { fault: named, testSlew }: FaultSubmission,
+): Pick<FaultResult, 'namedSlew'> {
+  const slews = testSlewsIf[named];
+  const star = testSlew ?? onOffer?.hip;
+  return slews === undefined ? {} : { namedSlew: slews.find(({ hip }) => hip === star) ?? null };
 }
 
 const curesFor = (

@@ -52,4 +52,10 @@ export type FaultAnswerKey = {
   cures: Readonly<Partial<Record<FaultId, readonly CureId[]>>>;
   /** For each offered fault that it is not: what would have told the two apart. */
   tellTales: Readonly<Partial<Record<FaultId, Look | 'test-slew'>>>;
+  /**
+   * For each of those: where its test slews would have landed, in the form that comes nearest to what
+   * was seen; a star that the mount would not have driven to is left out. Keys made before this was
+   * kept have none.
+   */
+  testSlewsIf?: Readonly<Partial<Record<FaultId, Evidence['later']>>>;
 };

@@ -140,6 +140,14 @@ describe.each(faultTemplates)('the template %s', (template) => {
     }
   });
 
+  it('says for every offered fault but the real one where the test slews would have landed', () => {
+    for (const { variant, answerKey } of made) {
+      expect(Object.keys(answerKey.testSlewsIf ?? {}).sort()).toEqual(
+        variant.faults.filter((fault) => fault !== answerKey.fault).sort(),
+      );
+    }
+  });
+
   it('holds numbers only, and survives being stored', () => {
     for (const one of made) {
       expect(JSON.parse(JSON.stringify(one))).toEqual(one);

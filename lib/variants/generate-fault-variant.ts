@@ -62,6 +62,9 @@ function written(
 ): { variant: FaultVariant; answerKey: FaultAnswerKey } {
   const options = drawOptions(random, compared);
   const alike = compared.filter((one) => one.alike).map((one) => one.fault);
+  const others = compared.filter(
+    (one) => one.fault !== fault && options.faults.includes(one.fault),
+  );
   return {
     variant: {
       lab: 'what-went-wrong',
@@ -87,6 +90,7 @@ function written(
           tellTale !== null && options.faults.includes(id) ? [[id, tellTale]] : [],
         ),
       ),
+      testSlewsIf: Object.fromEntries(others.map((one) => [one.fault, one.testSlews])),
     },
   };
 }

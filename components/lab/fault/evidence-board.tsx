@@ -1,5 +1,6 @@
 'use client';
 
+import { arcminuteInWords } from '@/components/sky/angle-words';
 import { classNames } from '@/components/ui/class-names';
 import type { Look } from '@/lib/variants/fault-variant';
 import { AskButton, AskNotice } from './ask-button';
@@ -34,7 +35,8 @@ export function EvidenceBoard({ lab }: { lab: FaultLabModel }) {
           </p>
           <p>
             In the drawings the arrow leads from the star to where the tube landed. The full ring
-            there is what the eyepiece shows, the broken one about what a finder shows.
+            there is what the eyepiece shows, the broken one about what a finder shows.{' '}
+            {arcminuteInWords}
           </p>
         </div>
         <div className="grid grid-cols-[minmax(0,1fr)] gap-4 xl:grid-cols-2">

@@ -93,7 +93,7 @@ test('the whole task is done by keyboard: look, test slew, fault, cure, review, 
   await user.keyboard('{Enter}');
   await focusIsOn('Your test slew');
   expect(screen.getByRole('status').textContent).toBe(
-    'Polaris: 12′ too far left along the horizon, 3.0′ too high.',
+    'Polaris: 12′ too far left along the horizon, 3′ too high.',
   );
   expect(screen.queryByRole('button', { name: /Send the telescope there/ })).toBeNull();
 

@@ -12,9 +12,14 @@ test('a landing is told in degrees or arcminutes, right or left, high or low', (
     '15.0° too far right along the horizon, 2.1° too low',
   );
   expect(landingInWords(landing(-0.2, 0.05))).toBe(
-    '12′ too far left along the horizon, 3.0′ too high',
+    '12′ too far left along the horizon, 3′ too high',
   );
-  expect(landingInWords(landing(0, -1.5))).toBe('90′ too low');
+  expect(landingInWords(landing(0, -1.5))).toBe('1.5° too low');
+  // One unit in a line; what is nothing beside the rest goes unsaid.
+  expect(landingInWords(landing(-8.2, 0.5))).toBe(
+    '8.2° too far left along the horizon, 0.5° too high',
+  );
+  expect(landingInWords(landing(-8.2, 0.03))).toBe('8.2° too far left along the horizon');
   expect(landingInWords(landing(0.005, -0.005))).toBe('right on the star');
 });
 
@@ -36,7 +41,7 @@ test('whatever the miss, star and tube lie in the picture, and the miss is not l
       fc.double({ min: -90, max: 90, noNaN: true }),
       fc.double({ min: 8, max: 60, noNaN: true }),
       (rightDeg, upDeg, fieldRadiusArcmin) => {
-        const { pxPerDeg, stepDeg } = scaleFor({ rightDeg, upDeg }, fieldRadiusArcmin);
+        const { pxPerDeg, stepDeg } = scaleFor([{ rightDeg, upDeg }], fieldRadiusArcmin);
         expect(Math.abs(rightDeg) * pxPerDeg).toBeLessThan(pictureWidth / 2);
         expect(Math.abs(upDeg) * pxPerDeg).toBeLessThan(pictureHeight / 2);
         expect(stepDeg * pxPerDeg).toBeGreaterThan(12);
@@ -56,7 +61,7 @@ test('the mount says how well the two agree, in its own words', () => {
       mismatchArcmin: 4.2,
       baseTiltDeg: 0,
     }),
-  ).toBe('These two agree to 4.2′.');
+  ).toBe('These two agree to 4′.');
   expect(outcomeInWords({ kind: 'disagree', mismatchArcmin: 192 })).toBe(
     'These two disagree by 3.2°.',
   );

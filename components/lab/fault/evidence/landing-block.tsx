@@ -2,12 +2,12 @@ import { positionInWords } from '@/components/sky/position-words';
 import type { Landing } from '@/lib/faults/evidence';
 import type { FaultView } from '../fault-view';
 import { LandingPicture } from './landing-picture';
-import { heightText, seenInWords, sidewaysText } from './landing-words';
+import { landingParts, seenInWords } from './landing-words';
 
 /** One slew: the picture of where it landed and, beside it, the same in the trade's units. */
 export function LandingBlock({ landing, view }: { landing: Landing; view: FaultView }) {
   const place = view.places[landing.hip];
-  const parts = [sidewaysText(landing), heightText(landing)].filter((part) => part !== null);
+  const parts = landingParts(landing);
   return (
     <figure className="@container">
       <div className="grid gap-x-5 gap-y-3 @lg:grid-cols-[minmax(0,17rem)_minmax(0,1fr)]">

@@ -6,6 +6,7 @@ import {
   pictureWidth as width,
   scaleFor,
 } from './landing-scale';
+import { Arrow, Otherwise, type PicturePoint } from './landing-arrows';
 import type { PictureScale } from './landing-scale';
 
 /**
@@ -19,6 +20,8 @@ type LandingPictureProps = {
   fieldRadiusArcmin: number;
   /** Where the star stands, for the ground in the picture. */
   altitudeDeg: number | null;
+  /** Where the tube would have landed had something else been the matter: a broken arrow leads there. */
+  otherwise?: Landing | null;
 };
 
 /**
@@ -26,14 +29,20 @@ type LandingPictureProps = {
  * that is along the horizon and up, and the circles that eyepiece and finder show there, to scale. The text beside it says the same, so it is hidden
  * from a reader.
  */
-export function LandingPicture({ landing, fieldRadiusArcmin, altitudeDeg }: LandingPictureProps) {
+export function LandingPicture({
+  landing,
+  fieldRadiusArcmin,
+  altitudeDeg,
+  otherwise = null,
+}: LandingPictureProps) {
   const id = useId();
-  const scale = scaleFor(landing, fieldRadiusArcmin);
+  const scale = scaleFor(otherwise === null ? [landing] : [landing, otherwise], fieldRadiusArcmin);
   const { pxPerDeg } = scale;
-  const tube = {
-    x: middle.x + landing.rightDeg * pxPerDeg,
-    y: middle.y - landing.upDeg * pxPerDeg,
-  };
+  const placeOf = ({ rightDeg, upDeg }: Landing): PicturePoint => ({
+    x: middle.x + rightDeg * pxPerDeg,
+    y: middle.y - upDeg * pxPerDeg,
+  });
+  const tube = placeOf(landing);
   const groundY = altitudeDeg === null ? height : middle.y + altitudeDeg * pxPerDeg;
   const field = Math.max(3, (fieldRadiusArcmin / 60) * pxPerDeg);
   const finder = finderRadiusDeg * pxPerDeg;
@@ -86,7 +95,8 @@ export function LandingPicture({ landing, fieldRadiusArcmin, altitudeDeg }: Land
           strokeDasharray="1.5 4"
           strokeLinecap="round"
         />
-        <Arrow tube={tube} stopBefore={field < 5 ? field + 1 : 0} />
+        <Arrow to={tube} stopBefore={field < 5 ? field + 1 : 0} />
+        {otherwise === null ? null : <Otherwise at={placeOf(otherwise)} field={field} />}
         <path
           d="M0-8 1.8-1.8 8 0 1.8 1.8 0 8-1.8 1.8-8 0-1.8-1.8Z"
           transform={`translate(${String(middle.x)} ${String(middle.y)})`}
@@ -120,31 +130,6 @@ function Graduations({ scale }: { scale: PictureScale }) {
       strokeWidth="1"
       strokeOpacity="0.65"
     />
-  );
-}
-
-/** From the star to the tube; left out where the two all but touch. */
-function Arrow({ tube, stopBefore }: { tube: { x: number; y: number }; stopBefore: number }) {
-  const dx = tube.x - middle.x;
-  const dy = tube.y - middle.y;
-  const length = Math.hypot(dx, dy);
-  if (length < 22) return null;
-  const from = 12;
-  const to = length - stopBefore;
-  const turnDeg = (Math.atan2(dy, dx) * 180) / Math.PI;
-  return (
-    <g
-      transform={`translate(${String(middle.x)} ${String(middle.y)}) rotate(${turnDeg.toFixed(2)})`}
-    >
-      <line
-        x1={from}
-        x2={Math.max(from, to - 7)}
-        stroke="var(--sky-lamp)"
-        strokeWidth="2.4"
-        strokeLinecap="round"
-      />
-      <path d={`M${to.toFixed(1)} 0l-11 -5v10Z`} fill="var(--sky-lamp)" />
-    </g>
   );
 }
 

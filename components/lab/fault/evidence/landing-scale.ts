@@ -29,16 +29,16 @@ const halfHeight = pictureHeight / 2 - 12;
 const halfWidth = pictureWidth / 2 - 16;
 
 /**
- * The closest of the fixed scales on which the miss and the eyepiece's field fit, with the star in
+ * The closest of the fixed scales on which every miss and the eyepiece's field fit, with the star in
  * the middle. Fixed ones, so that two misses of like size are drawn alike.
  */
 export function scaleFor(
-  { rightDeg, upDeg }: Pick<Landing, 'rightDeg' | 'upDeg'>,
+  misses: readonly Pick<Landing, 'rightDeg' | 'upDeg'>[],
   fieldRadiusArcmin: number,
 ): PictureScale {
   const needs = Math.max(
-    Math.abs(upDeg),
-    Math.abs(rightDeg) * (halfHeight / halfWidth),
+    ...misses.map(({ upDeg }) => Math.abs(upDeg)),
+    ...misses.map(({ rightDeg }) => Math.abs(rightDeg) * (halfHeight / halfWidth)),
     fieldRadiusArcmin / 60,
   );
   const scale = scales.find(({ reachDeg }) => needs <= reachDeg * 0.92) ?? widest;

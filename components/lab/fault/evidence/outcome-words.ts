@@ -1,14 +1,14 @@
+import { angleInWords } from '@/components/sky/angle-words';
 import type { AlignmentOutcome } from '@/lib/pointing/pointing-model';
 import { wrap180 } from '@/lib/units/angle';
-import { angleInWords } from './landing-words';
 
 /** What the mount says in one sentence, in the words of its own control. */
 export function outcomeInWords(outcome: AlignmentOutcome): string {
   switch (outcome.kind) {
     case 'agree':
-      return `These two agree to ${arcminText(outcome.mismatchArcmin)}.`;
+      return `These two agree to ${Math.abs(outcome.mismatchArcmin) < 1 ? '1′ or better' : angleInWords(outcome.mismatchArcmin)}.`;
     case 'disagree':
-      return `These two disagree by ${arcminText(outcome.mismatchArcmin)}.`;
+      return `These two disagree by ${angleInWords(outcome.mismatchArcmin)}.`;
     case 'absurd-zero':
       return outcome.altitudeZeroDeg === null
         ? 'These two cannot both be right: no zero of the altitude fits them.'
@@ -22,8 +22,6 @@ export function outcomeInWords(outcome: AlignmentOutcome): string {
       return 'These two leave it open how the base stands.';
   }
 }
-
-const arcminText = (arcmin: number): string => angleInWords(arcmin / 60);
 
 export type OutcomeFigure = { name: string; value: string };
 
@@ -39,13 +37,13 @@ function turnedFromNorthDeg(outcome: Extract<AlignmentOutcome, { kind: 'agree' }
 
 const mismatchFigure = (mismatchArcmin: number): OutcomeFigure => ({
   name: 'Between the stars less between the readings',
-  value: arcminText(mismatchArcmin),
+  value: angleInWords(mismatchArcmin),
 });
 
 const signedText = (angleDeg: number, positive: string, negative: string): string =>
   Math.abs(angleDeg) * 60 < 0.5
     ? 'nothing'
-    : `${angleInWords(angleDeg)} ${angleDeg > 0 ? positive : negative}`;
+    : `${angleInWords(angleDeg * 60)} ${angleDeg > 0 ? positive : negative}`;
 
 /**
  * Why a good agreement proves little here: the zero was chosen so that the angles agree, and no
@@ -63,7 +61,7 @@ export function outcomeFigures(
     case 'agree':
       return [
         ...(solvesForZero ? [] : [mismatchFigure(outcome.mismatchArcmin)]),
-        { name: 'The base leans by', value: angleInWords(outcome.baseTiltDeg) },
+        { name: 'The base leans by', value: angleInWords(outcome.baseTiltDeg * 60) },
         {
           name: 'At the start it stood beside north by',
           value: signedText(turnedFromNorthDeg(outcome), 'to the right', 'to the left'),
@@ -91,7 +89,7 @@ export function outcomeFigures(
     case 'base-on-its-side':
       return [
         mismatchFigure(outcome.mismatchArcmin),
-        { name: 'The base would lean by', value: angleInWords(outcome.baseTiltDeg) },
+        { name: 'The base would lean by', value: angleInWords(outcome.baseTiltDeg * 60) },
       ];
     case 'undetermined':
       return [];
