@@ -98,9 +98,6 @@ export function formInstantMs(form: MountForm, summerTimeMinutes: number): numbe
 /** A place off by no more than this was read off the card rightly: decimals round either way. */
 const samePlaceArcmin = 1.5;
 
-/** A time off by no more than this is the same minute. */
-const sameInstantMs = 60_000;
-
 /**
  * The rows in which a form says something else than another. Rows of time that differ but name the
  * same instant differ in nothing that the mount would notice: an hour moved from the summer-time switch
@@ -113,7 +110,7 @@ export function entriesThatDiffer(
 ): FormEntry[] {
   const one = formInstantMs(form, summerTimeMinutes);
   const two = formInstantMs(other, summerTimeMinutes);
-  const sameInstant = one !== null && two !== null && Math.abs(one - two) <= sameInstantMs;
+  const sameInstant = one !== null && one === two;
   return formEntries.filter((entry) => {
     if (entry === 'latitude') return placesDiffer(latitudeDegOf(form), latitudeDegOf(other));
     if (entry === 'longitude') return placesDiffer(longitudeDegOf(form), longitudeDegOf(other));
