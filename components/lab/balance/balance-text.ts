@@ -3,6 +3,7 @@ import type { BenchText } from '../bench/bench-text';
 
 export const balanceText: BenchText<BalanceTemplate> = {
   name: 'Balance',
+  task: 'Balance the tube',
   hint: '',
   whatItIs: '',
   lead: '',

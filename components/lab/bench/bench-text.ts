@@ -2,6 +2,8 @@
 export type BenchText<T extends string = string> = {
   /** "Level" */
   name: string;
+  /** Over the panel: "Level the tripod" */
+  task: string;
   /** One line for a list of labs. */
   hint: string;
   /** Two or three sentences for whoever wonders whether to open it, with about how long it takes. */

@@ -91,15 +91,18 @@ function Workbench<V, D, S>(props: BenchWorkbenchProps<V, D, S>) {
   return (
     <LabFrame
       top={
-        <ViewSwitch
-          label={parts.viewLabel}
-          views={[
-            { value: 'drawing', label: parts.drawingName },
-            { value: 'table', label: 'Table' },
-          ]}
-          view={view}
-          onChange={setView}
-        />
+        <>
+          <h1 className="sr-only">{text.name}</h1>
+          <ViewSwitch
+            label={parts.viewLabel}
+            views={[
+              { value: 'drawing', label: parts.drawingName },
+              { value: 'table', label: 'Table' },
+            ]}
+            view={view}
+            onChange={setView}
+          />
+        </>
       }
       scene={
         view === 'drawing' ? (
@@ -135,7 +138,7 @@ function Workbench<V, D, S>(props: BenchWorkbenchProps<V, D, S>) {
             </BenchReview>
           ) : (
             <BenchPanel
-              title={text.name}
+              title={text.task}
               mode={mode}
               missing={missing}
               onFinish={() => {

@@ -3,6 +3,7 @@ import type { BenchText } from '../bench/bench-text';
 
 export const clockAndPlaceText: BenchText<ClockAndPlaceTemplate> = {
   name: 'Clock and place',
+  task: 'Tell it clock and place',
   hint: '',
   whatItIs: '',
   lead: '',

@@ -3,6 +3,7 @@ import type { BenchText } from '../bench/bench-text';
 
 export const dressRehearsalText: BenchText<DressRehearsalTemplate> = {
   name: 'Dress rehearsal',
+  task: 'The whole evening',
   hint: '',
   whatItIs: '',
   lead: '',

@@ -3,6 +3,7 @@ import type { BenchText } from '../bench/bench-text';
 
 export const fieldText: BenchText<FieldTemplate> = {
   name: 'Field',
+  task: 'Choose eyepiece and field',
   hint: '',
   whatItIs: '',
   lead: '',

@@ -3,6 +3,7 @@ import type { BenchText } from '../bench/bench-text';
 
 export const finderText: BenchText<FinderTemplate> = {
   name: 'Finder',
+  task: 'Set the finder',
   hint: '',
   whatItIs: '',
   lead: '',

@@ -3,6 +3,7 @@ import type { BenchText } from '../bench/bench-text';
 
 export const levelText: BenchText<LevelTemplate> = {
   name: 'Level',
+  task: 'Level the tripod',
   hint: '',
   whatItIs: '',
   lead: '',

@@ -3,6 +3,7 @@ import type { BenchText } from '../bench/bench-text';
 
 export const powerText: BenchText<PowerTemplate> = {
   name: 'Power',
+  task: 'Power it safely',
   hint: '',
   whatItIs: '',
   lead: '',

@@ -3,6 +3,7 @@ import type { BenchText } from '../bench/bench-text';
 
 export const putItTogetherText: BenchText<PutItTogetherTemplate> = {
   name: 'Put it together',
+  task: 'Put the telescope together',
   hint: '',
   whatItIs: '',
   lead: '',
