@@ -16,11 +16,13 @@ export function fistDegreesIn(text: string): Seen {
   return { right: part('right', 'left'), up: part('up', 'down') };
 }
 
-/** "1.5° right, 0.25° down" → degrees. */
+/** "1.5° right, 0.5° down", "15′ left" → degrees. */
 export function finderDegreesIn(text: string): Seen {
   const part = (more: string, less: string): number => {
-    const found = new RegExp(`([\\d.]+)° (${more}|${less})`).exec(text);
-    return found === null ? 0 : Number(found[1]) * (found[2] === more ? 1 : -1);
+    const found = new RegExp(`([\\d.]+)([°′]) (${more}|${less})`).exec(text);
+    if (found === null) return 0;
+    const size = Number(found[1]) / (found[2] === '°' ? 1 : 60);
+    return found[3] === more ? size : -size;
   };
   return { right: part('right', 'left'), up: part('up', 'down') };
 }

@@ -1,7 +1,8 @@
 'use client';
 
+import { angleInWords, arcminuteInWords } from '@/components/sky/angle-words';
 import type { RunModel } from './run-model';
-import { angleInWords, approachInWords, centringTask } from './run-words';
+import { approachInWords, centringTask } from './run-words';
 import { useRunSnapshot } from './use-run-lab';
 
 /** Find the star, bring it to the middle: what it is called, and what the kit asks for. */
@@ -25,6 +26,7 @@ export function CentreStep({ model }: { model: RunModel }) {
         <dt className="text-soft">Last moves</dt>
         <dd>to the {approachInWords(setup.finalApproach)}</dd>
       </dl>
+      <p className="text-sm text-soft">{arcminuteInWords}</p>
       <p className="text-sm text-soft">
         The faintest stars in the eyepiece are invented: they show how the tube moves.
       </p>

@@ -41,7 +41,7 @@ export function HandControl({ model, inTable, onJudge }: HandControlProps) {
                 }}
               />
             </div>
-            <p className="text-center text-xs leading-tight text-soft">
+            <p className="hidden text-center text-xs leading-tight text-soft lg:block">
               Farther from the middle is faster
             </p>
           </div>

@@ -1,8 +1,9 @@
 'use client';
 
+import { arcminuteInWords } from '@/components/sky/angle-words';
 import { Button } from '@/components/ui/button';
 import { Notice } from '@/components/ui/notice';
-import { NamedStar } from './choose-step';
+import { NamedStar } from './named-star';
 import type { RunModel } from './run-model';
 import { outcomeInWords } from './run-words';
 import { useRunSnapshot } from './use-run-lab';
@@ -18,6 +19,9 @@ export function ResultStep({ model }: { model: RunModel }) {
     <section aria-label="Result" className="space-y-4">
       <Notice tone={words.tone === 'good' ? 'info' : 'caution'} title={words.title}>
         <p className="text-sm">{words.text}</p>
+        {`${words.title} ${words.text}`.includes('′') ? (
+          <p className="mt-1 text-sm text-soft">{arcminuteInWords}</p>
+        ) : null}
       </Notice>
       {stage === 'check-third' && targetHip !== null ? (
         <p>

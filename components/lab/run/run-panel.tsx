@@ -64,7 +64,7 @@ export function RunPanel(props: RunPanelProps) {
         <h2
           ref={heading}
           tabIndex={-1}
-          className="text-lg leading-snug font-semibold focus-visible:outline-none"
+          className="text-lg leading-snug font-semibold focus-visible:outline-none max-lg:sr-only"
         >
           {reviewing ? stageTitles.judged : stageTitles[stage]}
         </h2>

@@ -4,7 +4,7 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { perfectLog } from '@/lib/alignment/perfect-operator';
 import type { RunLog } from '@/lib/alignment/run-log';
 import { randomRunNights } from '@/tests/support/run-nights';
-import { ChooseStep } from './choose-step';
+import { ChooseControl } from './choose-control';
 import { HandControl } from './hand-control';
 import { runLabVariant, type RunLabVariant } from './run-lab-variant';
 import { RunModel } from './run-model';
@@ -102,7 +102,7 @@ test('a second press on “Another star” within a moment skips no star', () =>
       log(length);
     },
   });
-  render(<ChooseStep model={model} picked={null} inTable={false} onSetStart={() => undefined} />);
+  render(<ChooseControl model={model} />);
   const first = model.snapshot().proposedHip;
   act(() => {
     button('Another star').click();

@@ -1,13 +1,20 @@
 import { expect, test } from 'vitest';
 import { identity } from '@/lib/units/matrix';
-import { angleInWords, centringTask, outcomeInWords } from './run-words';
+import { centringTask, declinationInWords, outcomeInWords } from './run-words';
 
 const model = { base: identity, altitudeZeroDeg: 0.2 };
 
-test('angles are told in minutes of arc below a degree and in degrees above', () => {
-  expect(angleInWords(4.2)).toBe('4′');
-  expect(angleInWords(-0.44)).toBe('0.4′');
-  expect(angleInWords(192)).toBe('3.2°');
+test('what a compass cannot show is not told of it', () => {
+  expect(declinationInWords(-0.1)).toMatch(/points to true north/);
+  expect(declinationInWords(0.7)).toMatch(/about 1° east of true north/);
+  expect(declinationInWords(-7.46)).toMatch(/7\.5° west of true north/);
+});
+
+test('one line tells how far off level tube and base stand in one unit', () => {
+  const outcome = { kind: 'agree', model, mismatchArcmin: 0, baseTiltDeg: 1.4 } as const;
+  const { text } = outcomeInWords(outcome, 'solved-zero');
+  expect(text).toMatch(/tube stood 0\.2° off level/);
+  expect(text).toMatch(/base would stand 1\.4° off level/);
 });
 
 test('the result is told in the words of the trade', () => {

@@ -1,3 +1,4 @@
+import { angleInWords, angleWordsFor } from '@/components/sky/angle-words';
 import type { RunRefusal, RunStage, RunView } from '@/lib/alignment/run-state';
 import type { AlignmentOutcome } from '@/lib/pointing/pointing-model';
 
@@ -107,13 +108,6 @@ export const choosingTask = {
 
 export const judgingQuestion = 'Would you observe with this alignment?';
 
-/** "3.2°" from one degree up, else "4′"; below a minute "0.4′". */
-export function angleInWords(arcmin: number): string {
-  const size = Math.abs(arcmin);
-  if (size >= 60) return `${(size / 60).toFixed(1)}°`;
-  return size < 1 ? `${size.toFixed(1)}′` : `${Math.round(size)}′`;
-}
-
 export type OutcomeWords = {
   tone: 'good' | 'caution';
   title: string;
@@ -130,11 +124,7 @@ export function outcomeInWords(
       return {
         tone: 'good',
         title: `These two agree to ${Math.abs(outcome.mismatchArcmin) < 1 ? '1′ or better' : angleInWords(outcome.mismatchArcmin)}`,
-        text: `${
-          computer === 'solved-zero'
-            ? `This mount worked out from them that its tube stood ${angleInWords(outcome.model.altitudeZeroDeg * 60)} off level at the start. With that left open, two stars almost always agree: only a third one can tell.`
-            : 'The angle between your two stars is the one it should be.'
-        } The base would stand ${angleInWords(outcome.baseTiltDeg * 60)} off level.`,
+        text: agreementInWords(outcome, computer),
       };
     case 'disagree':
       return {
@@ -166,6 +156,18 @@ export function outcomeInWords(
   }
 }
 
+function agreementInWords(
+  { model, baseTiltDeg }: Extract<AlignmentOutcome, { kind: 'agree' }>,
+  computer: 'fixed-zero' | 'solved-zero',
+): string {
+  const zeroArcmin = model.altitudeZeroDeg * 60;
+  const tiltArcmin = baseTiltDeg * 60;
+  if (computer === 'fixed-zero')
+    return `The angle between your two stars is the one it should be. The base would stand ${angleInWords(tiltArcmin)} off level.`;
+  const inWords = angleWordsFor(zeroArcmin, tiltArcmin);
+  return `This mount worked out from them that its tube stood ${inWords(zeroArcmin)} off level at the start. With that left open, two stars almost always agree: only a third one can tell. The base would stand ${inWords(tiltArcmin)} off level.`;
+}
+
 /** Whole minutes under the sky. */
 export const minutesInWords = (minutes: number): string =>
   minutes === 0
@@ -185,12 +187,12 @@ export function arrivedInWords(
     : 'The mount stands.';
 }
 
-/** What a map's margin says of the needle. */
+/** What a map's margin says of the needle. A hand cannot read a compass to half a degree. */
 export function declinationInWords(declinationDeg: number): string {
   const size = Math.abs(declinationDeg);
-  if (size < 0.05) return 'Here a compass needle points to true north.';
+  if (size < 0.5) return 'Here a compass needle points to true north, as near as one can read it.';
   const side = declinationDeg > 0 ? 'east' : 'west';
-  return `Here a compass needle points ${size.toFixed(1)}° ${side} of true north. Where the pole star is up, it shows true north itself.`;
+  return `Here a compass needle points ${size < 1 ? 'about 1' : size.toFixed(1)}° ${side} of true north. Where the pole star is up, it shows true north itself.`;
 }
 
 /** "right and up" */
@@ -205,7 +207,7 @@ export function runHints(
   switch (stage) {
     case 'start-position':
       return [
-        'The needle shows magnetic north. True north lies beside it by the declination.',
+        'The needle shows magnetic north. True north lies a little to one side of it: the box above says how far.',
         'Where the needle points east of true north, true north is to the left of the needle; west of it, to the right.',
         'The bubble goes to the higher end of the tube.',
       ];

@@ -11,6 +11,7 @@ import { saveInWords } from '../shell/save-words';
 import { SendingBox } from '../shell/sending-box';
 import { SubmissionSender } from '../shell/submission-sender';
 import { ViewSwitch } from '../shell/view-switch';
+import { ChooseControl } from './choose-control';
 import { HandControl } from './hand-control';
 import { JudgeControl } from './judge-control';
 import type { RunLabProps } from './run-lab-props';
@@ -37,6 +38,8 @@ const noWebgl =
   'This browser cannot draw the sky, so the table is open instead: it asks the same and counts the same.';
 
 const steeringStages: readonly RunStage[] = ['centre-first', 'centre-second', 'check-third'];
+
+const choosingStages: readonly RunStage[] = ['choose-first', 'choose-second'];
 
 type RunView = 'scene' | 'table';
 
@@ -104,7 +107,7 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
   const summary =
     steering && targetHip !== null
       ? `${stageTitles[stage]}: ${model.nameOf(targetHip)}`
-      : stageTitles[settingAgain ? 'start-position' : stage];
+      : stageTitles[judgement !== null ? 'judged' : settingAgain ? 'start-position' : stage];
   return (
     <LabFrame
       top={
@@ -162,6 +165,8 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
               setWantsStart(false);
             }}
           />
+        ) : choosingStages.includes(stage) ? (
+          <ChooseControl key={stage} model={model} />
         ) : stage === 'result' && judgement === null ? (
           <JudgeControl onJudge={judge} />
         ) : undefined

@@ -42,7 +42,7 @@ export function StepMoves({ model, disabled }: { model: RunModel; disabled: bool
             }}
           />
         </span>
-        <abbr title="minutes of arc" className="text-sm no-underline">
+        <abbr title="arcminutes" className="text-sm no-underline">
           ′
         </abbr>
       </span>

@@ -1,3 +1,4 @@
+import { angleInWords } from '@/components/sky/angle-words';
 import { fieldPlaceInWords } from '@/components/sky/clock-direction';
 import { TableFrame } from '@/components/ui/table-frame';
 import type { RunModel } from './run-model';
@@ -22,7 +23,7 @@ export function TwinEyepiece({ model, letters }: { model: RunModel; letters: Let
         In the eyepiece
       </h2>
       <p className="max-w-measure text-sm">
-        The {String(kit.centringEyepiece.focalLengthMm)} mm eyepiece reaches {Math.round(radius)}′
+        The {String(kit.centringEyepiece.focalLengthMm)} mm eyepiece reaches {angleInWords(radius)}{' '}
         from its middle. {kit.name} {views[kit.orientation]}
       </p>
       {lights.length === 0 ? (

@@ -1,3 +1,4 @@
+import { arcminuteInWords } from '@/components/sky/angle-words';
 import { brightnessInWords } from '@/components/sky/position-words';
 import { TableFrame } from '@/components/ui/table-frame';
 import type { RunModel } from './run-model';
@@ -14,7 +15,7 @@ export function TwinFinder({ model, letters }: { model: RunModel; letters: Lette
       </h2>
       <p className="max-w-measure text-sm">
         Its window reaches {finderRadiusDeg}° from the red dot, upright and not mirrored. The dot
-        may point a little beside the tube.
+        may point a little beside the tube. {arcminuteInWords}
       </p>
       {lights.length === 0 ? (
         <p>No star in the finder.</p>

@@ -11,7 +11,7 @@ import { approachInWords } from './run-words';
 import { byBrightness, seenAfterMove, type Letters } from './twin-rows';
 
 const units = [
-  { value: 'minutes', label: 'minutes of arc (60 are a degree)', arcmin: 1, sign: '′' },
+  { value: 'minutes', label: 'arcminutes (60 are a degree)', arcmin: 1, sign: '′' },
   { value: 'degrees', label: 'degrees', arcmin: 60, sign: '°' },
 ] as const;
 type Unit = (typeof units)[number];

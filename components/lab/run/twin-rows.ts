@@ -72,23 +72,24 @@ export function besideInFists({ fistsRight, fistsUp }: NonNullable<EyeRow['besid
   return parts.length === 0 ? 'at the dot' : parts.join(', ');
 }
 
+/** So near the dot, arcminutes along either axis, the eye compares with the dot's own size. */
+const closeToDotArcmin = 52.5;
+
 /**
- * As a finder's window is judged: to half a degree, and close to the dot, where the eye compares with
- * the dot's own size, to a quarter. With the half alone a star on the dot could be outside the smallest
+ * "on the dot"; "1.5° right, 0.5° down"; "15′ left". As a finder's window is judged: to half a degree,
+ * and close to the dot to a quarter. With the half alone a star on the dot could be outside the smallest
  * eyepiece field of ours, and the table would ask for luck where the picture asks for none.
  */
-export const inFinderDeg = (arcmin: number): number => {
-  const degrees = arcmin / 60;
-  return Math.abs(degrees) < 0.875 ? Math.round(degrees * 4) / 4 : Math.round(degrees * 2) / 2;
-};
-
-/** "on the dot"; "1.5° right, 0.25° down" */
 export function finderPlaceInWords({ rightArcmin, upArcmin }: FieldLight): string {
-  const right = inFinderDeg(rightArcmin);
-  const up = inFinderDeg(upArcmin);
+  const close = Math.max(Math.abs(rightArcmin), Math.abs(upArcmin)) < closeToDotArcmin;
+  const judgedArcmin = close ? 15 : 30;
+  const right = Math.round(rightArcmin / judgedArcmin) * judgedArcmin;
+  const up = Math.round(upArcmin / judgedArcmin) * judgedArcmin;
+  const size = (arcmin: number): string =>
+    close ? `${String(Math.abs(arcmin))}′` : `${String(Math.abs(arcmin) / 60)}°`;
   const parts = [
-    ...(right === 0 ? [] : [`${String(Math.abs(right))}° ${right > 0 ? 'right' : 'left'}`]),
-    ...(up === 0 ? [] : [`${String(Math.abs(up))}° ${up > 0 ? 'up' : 'down'}`]),
+    ...(right === 0 ? [] : [`${size(right)} ${right > 0 ? 'right' : 'left'}`]),
+    ...(up === 0 ? [] : [`${size(up)} ${up > 0 ? 'up' : 'down'}`]),
   ];
   return parts.length === 0 ? 'on the dot' : parts.join(', ');
 }
