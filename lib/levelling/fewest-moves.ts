@@ -37,7 +37,10 @@ export function fewestMoves(site: TripodSite, state: TripodState): Levelling[] {
     if (lengthsMm !== null) found = [...found, { legs: set, lengthsMm }];
   }
   const travel = ({ lengthsMm }: Levelling) =>
-    legIndices.reduce((sum, leg) => sum + Math.abs(lengthsMm[leg] - state.legs[leg].lengthMm), 0);
+    legIndices.reduce<number>(
+      (sum, leg) => sum + Math.abs(lengthsMm[leg] - state.legs[leg].lengthMm),
+      0,
+    );
   return found.sort((a, b) => travel(a) - travel(b));
 }
 
