@@ -1,5 +1,5 @@
 import { bestClampMm, canHold, edgeMm, worstAt } from '../../balance/answers';
-import { tubeInClamp, wholeTube } from '../../balance/handle-tube';
+import { tubeInClamp, wholeTube } from '../../balance/tube-in-clamp';
 import { creepFrom } from '../../balance/creep';
 import { torqueNm } from '../../balance/torque';
 import type { BalanceVariant } from './balance-variant';
@@ -26,18 +26,18 @@ export function isFairBalance(variant: BalanceVariant): boolean {
     case 'first-balance':
       return holdsThere && pull(start.on, 0) >= clearlyCreeps;
     case 'phone-joins':
-      return holdsThere && worst(start.on, start.clampMm) <= 0.95 && pull(needed, 0) >= clearlyCreeps;
-    case 'raised':
       return (
-        holdsThere && pull(needed, 0) <= 0.2 && pull(needed, range.highDeg) >= 1.15
+        holdsThere && worst(start.on, start.clampMm) <= 0.95 && pull(needed, 0) >= clearlyCreeps
       );
+    case 'raised':
+      return holdsThere && pull(needed, 0) <= 0.2 && pull(needed, range.highDeg) >= 1.15;
     case 'two-edges': {
       const tube = wholeTube(variant, needed);
       const edge = edgeMm(tube, holdingTorqueNm);
       return (
         holdsThere &&
         pull(needed, 0) >= clearlyCreeps &&
-        [-1, 1].every((side) => insideBar(variant, tube.fromFrontMm + side * edge))
+        [-1, 1].every((side) => insideBar(variant, tube.alongMm + side * edge))
       );
     }
     case 'short-bar':
@@ -53,10 +53,15 @@ const insideBar = ({ bar }: BalanceVariant, clampMm: number): boolean =>
 function oneEndHelps(variant: BalanceVariant): boolean {
   const { needed, bar, holdingTorqueNm } = variant;
   const best = bestClampMm(variant, needed);
-  const unaided = creepFrom(tubeInClamp(variant, { on: needed, clampMm: best }), 0, holdingTorqueNm);
-  const [good, bad] =
-    best === bar.mostMm ? ['weight-front', 'weight-back'] : ['weight-back', 'weight-front'];
-  if (good === undefined || bad === undefined || unaided.moves === 'holds') return false;
+  const unaided = creepFrom(
+    tubeInClamp(variant, { on: needed, clampMm: best }),
+    0,
+    holdingTorqueNm,
+  );
+  const forwards = best === bar.mostMm;
+  const good = forwards ? 'weight-front' : 'weight-back';
+  const bad = forwards ? 'weight-back' : 'weight-front';
+  if (unaided.moves === 'holds') return false;
   const aided = bestClampMm(variant, [...needed, good]);
   const worst = Math.abs(worstAt(variant, [...needed, good], aided).torqueNm);
   return (

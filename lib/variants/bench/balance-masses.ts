@@ -19,23 +19,28 @@ const aboveTubeMm: Record<TubeType, Partial<Record<TubePartId, number>>> = {
 };
 
 /** The bare tube of one student: no two are quite alike. Its height is set when all is on it. */
-export const drawTube = ({ tube }: BenchKit, random: Random): PlacedMass => ({
+export const drawTube = ({ tube }: BenchKit, frontMm: number, random: Random): PlacedMass => ({
   massKg: toTenGrams(tube.massKg * random.between(0.94, 1.06)),
-  fromFrontMm: Math.round(tube.centreOfMassFromFrontMm + random.between(-9, 9)),
+  alongMm: Math.round(frontMm + tube.centreOfMassFromFrontMm + random.between(-9, 9)),
   aboveAxisMm: tube.centreAboveAxisMm,
 });
 
 /** What can be put on it: the kit's parts, each a little lighter or heavier than the catalogue says. */
-export const drawParts = ({ parts, tubeType }: BenchKit, random: Random): PartOnTube[] =>
+export const drawParts = (
+  { parts, tubeType }: BenchKit,
+  frontMm: number,
+  random: Random,
+): PartOnTube[] =>
   parts.map(({ id, name, massKg, fromFrontMm }) => ({
-    ...{ id, name, fromFrontMm },
+    ...{ id, name },
+    alongMm: frontMm + fromFrontMm,
     massKg: toTenGrams(massKg * random.between(0.85, 1.15)),
     aboveAxisMm: aboveTubeMm[tubeType][id] ?? 0,
     slot: id === 'eyepiece-25' || id === 'eyepiece-9' ? 'eyepiece' : null,
   }));
 
 /** One weight that is strapped under the tube near its front or near its back. */
-export function strapWeights({ tube }: BenchKit, massKg: number): PartOnTube[] {
+export function strapWeights({ tube }: BenchKit, frontMm: number, massKg: number): PartOnTube[] {
   const shared = {
     massKg: toTenGrams(massKg),
     aboveAxisMm: -Math.round(tube.diameterMm / 2 + 12),
@@ -45,12 +50,12 @@ export function strapWeights({ tube }: BenchKit, massKg: number): PartOnTube[] {
     {
       ...shared,
       ...{ id: 'weight-front', name: 'strap weight, near the front' },
-      fromFrontMm: Math.round(tube.lengthMm * 0.06),
+      alongMm: Math.round(frontMm + tube.lengthMm * 0.06),
     },
     {
       ...shared,
       ...{ id: 'weight-back', name: 'strap weight, near the back' },
-      fromFrontMm: Math.round(tube.lengthMm * 0.94),
+      alongMm: Math.round(frontMm + tube.lengthMm * 0.94),
     },
   ];
 }

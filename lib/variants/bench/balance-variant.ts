@@ -15,10 +15,12 @@ export const balanceTemplates = [
 ] as const;
 export type BalanceTemplate = (typeof balanceTemplates)[number];
 
-/** One student's "Balance". All places along the tube are millimetres from its front end. */
+/** One student's "Balance". All places are millimetres on the tape along the tube. */
 export type BalanceVariant = BenchVariant<'balance', BalanceTemplate> &
   BalanceBench & {
     tubeType: TubeType;
+    /** Where on the tape the tube's front end lies: no two tapes are stuck on alike. */
+    frontMm: number;
     tubeLengthMm: number;
     tubeDiameterMm: number;
     /** What is used tonight: without it on the tube, nothing is balanced. */

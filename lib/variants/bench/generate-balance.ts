@@ -1,9 +1,9 @@
 import { bestClampMm, edgeMm } from '../../balance/answers';
-import { togetherAsOne, type PlacedMass } from '../../balance/centre-of-mass';
-import { bestForwardMm, type AltitudeRange } from '../../balance/holding';
-import type { PartOnTube } from '../../balance/tube-bench';
+import { togetherAsOne } from '../../balance/centre-of-mass';
+import type { AltitudeRange } from '../../balance/holding';
 import { freeFallMPerS2 } from '../../balance/torque';
 import { randomFrom, type Random } from '../random';
+import { drawBar } from './balance-bar';
 import { carriedAt, drawParts, drawTube, strapWeights } from './balance-masses';
 import { isFairBalance } from './balance-fairness';
 import type { BalanceTemplate, BalanceVariant } from './balance-variant';
@@ -11,13 +11,13 @@ import type { BenchKit } from './bench-kit';
 import type { BenchTaskInput } from './bench-variant';
 
 /** Goes up whenever the same seed could make another task. */
-const generatorVersion = 2;
+const generatorVersion = 1;
 
 /** The clamp takes this much of the bar's length, millimetres; invented like the kits. */
 const clampLengthMm = 50;
 
 /** Most draws are fair at once; so many in a row that are not means that a kit is impossible. */
-const mostDraws = 300;
+const mostDraws = 4000;
 
 export function generateBalance({
   seed,
@@ -39,16 +39,24 @@ const alwaysOn = ['prism', 'diagonal', 'finder', 'eyepiece-25'];
 
 function drawVariant(template: BalanceTemplate, kit: BenchKit, random: Random): BalanceVariant {
   const travelMm = Math.max(60, kit.tube.dovetailLengthMm - clampLengthMm);
-  const tube = drawTube(kit, random);
-  const kitParts = drawParts(kit, random);
+  // So far before the tube that even a dew shield's place is a positive number.
+  const frontMm = random.integer(110, 270);
+  const tube = drawTube(kit, frontMm, random);
+  const kitParts = drawParts(kit, frontMm, random);
   const parts =
     template === 'short-bar'
-      ? [...kitParts, ...strapWeights(kit, random.between(0.3, 0.8))]
+      ? [...kitParts, ...strapWeights(kit, frontMm, random.between(0.3, 0.8))]
       : kitParts;
   const withPhone = template === 'phone-joins' || template === 'short-bar';
+  const dewy = template !== 'short-bar' && template !== 'phone-joins' && random.next() < 0.4;
   const needed = parts
     .map(({ id }) => id)
-    .filter((id) => alwaysOn.includes(id) || (withPhone && id === 'phone-adapter'));
+    .filter(
+      (id) =>
+        alwaysOn.includes(id) ||
+        (withPhone && id === 'phone-adapter') ||
+        (dewy && id === 'dew-shield'),
+    );
   const end = random.pick(['weight-front', 'weight-back']) ?? 'weight-front';
   const on = template === 'short-bar' ? [...needed, end] : needed;
   const range = drawRange(template, random);
@@ -61,11 +69,13 @@ function drawVariant(template: BalanceTemplate, kit: BenchKit, random: Random): 
 
   const pieces = { tube: carried, parts, range };
   const bar = drawBar(template, { ...pieces, on, needed, travelMm, armMm }, random);
-  const startOn = template === 'phone-joins' ? needed.filter((id) => id !== 'phone-adapter') : needed;
+  const startOn =
+    template === 'phone-joins' ? needed.filter((id) => id !== 'phone-adapter') : needed;
   const made = {
-    ...{ lab: 'balance', template, generatorVersion, kitName: kit.name } as const,
+    ...({ lab: 'balance', template, generatorVersion, kitName: kit.name } as const),
     ...{ ...pieces, bar, holdingTorqueNm, needed },
     tubeType: kit.tubeType,
+    frontMm,
     tubeLengthMm: kit.tube.lengthMm,
     tubeDiameterMm: kit.tube.diameterMm,
     asksForesight: template !== 'two-edges',
@@ -95,38 +105,6 @@ function heightMm(template: BalanceTemplate, armMm: number, random: Random): num
   return random.between(-0.25, 0.25) * armMm;
 }
 
-type BarDraw = {
-  tube: PlacedMass;
-  parts: readonly PartOnTube[];
-  range: AltitudeRange;
-  on: readonly string[];
-  needed: readonly string[];
-  travelMm: number;
-  armMm: number;
-};
-
-/** Where on the tube the bar is screwed, so that the clamp reaches what the task is about. */
-function drawBar(template: BalanceTemplate, draw: BarDraw, random: Random): BalanceVariant['bar'] {
-  const { tube, parts, range, travelMm, armMm } = draw;
-  const bestWith = (ids: readonly string[]): number => {
-    const all = togetherAsOne([tube, ...parts.filter(({ id }) => ids.includes(id))]);
-    return all.fromFrontMm + bestForwardMm(all.aboveAxisMm, range);
-  };
-  if (template === 'short-bar') {
-    const [unaided, aided] = [bestWith(draw.needed), bestWith(draw.on)];
-    const beyondMm = random.between(1.5, 2.2) * armMm;
-    const leastMm =
-      aided < unaided ? unaided - beyondMm - travelMm : unaided + beyondMm;
-    return bar(leastMm, travelMm);
-  }
-  return bar(bestWith(draw.on) - random.between(0.2, 0.8) * travelMm, travelMm);
-}
-
-function bar(leastMm: number, travelMm: number): BalanceVariant['bar'] {
-  const least = Math.round(leastMm);
-  return { leastMm: least, mostMm: least + travelMm };
-}
-
 function startClampMm(
   template: BalanceTemplate,
   made: Omit<BalanceVariant, 'start'>,
@@ -141,7 +119,7 @@ function startClampMm(
       return Math.round(bestClampMm(bench, on));
     case 'raised':
       // Balanced level, as one does who tries it at one altitude only.
-      return Math.round(all.fromFrontMm);
+      return Math.round(all.alongMm);
     case 'short-bar':
       return Math.round((made.bar.leastMm + made.bar.mostMm) / 2);
     case 'first-balance':

@@ -25,4 +25,6 @@ export const balance = defineBenchTask({
   graders: new Map([[balanceGraderVersion, gradeBalance]]),
   generate: generateBalance,
   modelAnswer: balanceModelAnswer,
+  // Four hundred actions of some forty characters.
+  longestJson: 24_000,
 });
