@@ -3,7 +3,7 @@ import type { SettingAction } from './setting';
 import type { AzAlt } from './way-past-sun';
 
 /** No setting of a finder needs more; a page that runs on for ever is stopped here. */
-export const mostActions = 1200;
+export const mostActions = 800;
 
 /** A bend of the way smaller than this is no bend, degrees. */
 const straightDeg = 0.05;
