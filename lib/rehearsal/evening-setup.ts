@@ -22,10 +22,13 @@ export const eveningSetup = (
   disturbances: disturbancesOf(slips),
 });
 
+/** No run has more confirms than this in it. */
+const mostConfirms = 40;
+
 /**
  * What happens unseen during the run, in the order in which it happens. A slew that the supply cannot
- * carry begins with the go-to that follows a confirm: the second slew after the first confirm. (At the
- * first slew nothing is aligned yet that could be lost.)
+ * carry begins with the go-to that follows a confirm, the second slew after the first confirm; and as it
+ * cannot carry that one, it carries none after it. (At the first slew nothing is there yet to be lost.)
  */
 function disturbancesOf({ creep, clutch, kick, resetsAtSlew }: Slips): Disturbance[] {
   const sinks = (afterConfirm: number, altitudeDeg: number): Disturbance[] =>
@@ -35,12 +38,16 @@ function disturbancesOf({ creep, clutch, kick, resetsAtSlew }: Slips): Disturban
     ...sinks(2, creep.afterSecondDeg),
     ...(clutch === null ? [] : [{ kind: 'axis-slips' as const, ...clutch }]),
     ...(kick === null ? [] : kicked(kick)),
-    ...(resetsAtSlew === null
-      ? []
-      : [{ kind: 'computer-resets' as const, afterConfirm: resetsAtSlew - 1 }]),
+    ...(resetsAtSlew === null ? [] : resets(Math.max(1, resetsAtSlew - 1))),
   ];
   return happenings.sort((a, b) => a.afterConfirm - b.afterConfirm);
 }
+
+const resets = (from: number): Disturbance[] =>
+  Array.from({ length: Math.max(0, mostConfirms - from) }, (_, i) => ({
+    kind: 'computer-resets',
+    afterConfirm: from + i,
+  }));
 
 const kicked = ({
   afterConfirm,

@@ -22,7 +22,7 @@ export type Slips = {
   clutch: { afterConfirm: number; azimuthDeg: number; altitudeDeg: number } | null;
   /** Somebody met a leg of a tripod that was not locked or not spread: the stand leans and turns more. */
   kick: Kick | null;
-  /** From power: at which slew of the evening, counted from 1, the computer loses its voltage. */
+  /** From power: the slew of the evening, counted from 1, from which on each takes the computer's voltage. */
   resetsAtSlew: number | null;
 };
 
