@@ -114,7 +114,7 @@ export function SkySurface({
       >
         {looking}
       </p>
-      <div className="absolute end-3 bottom-3">
+      <div className="scene-extra absolute end-3 bottom-3">
         <SkyControls view={view} />
       </div>
     </div>

@@ -112,7 +112,7 @@ export function EyeView(props: EyeViewProps) {
             : 'Arrow keys look around, plus and minus zoom, Enter picks the light nearest the middle.'
         }
       />
-      <div className="absolute start-3 top-11 flex items-start gap-1.5 lg:flex-col">
+      <div className="scene-extra absolute start-3 top-11 flex items-start gap-1.5 lg:flex-col">
         <SceneToggle
           pressed={follows}
           onPress={() => {

@@ -51,7 +51,7 @@ export function HandControl({ model, inTable, onJudge }: HandControlProps) {
             <Button
               variant="primary"
               size="large"
-              className="px-2 text-base lg:px-1"
+              className="px-1 text-base! whitespace-nowrap"
               disabled={moving}
               onClick={() => {
                 if (!pressedTwice(model, stage)) model.confirm();

@@ -1,7 +1,6 @@
 'use client';
 
 import { arcminuteInWords } from '@/components/sky/angle-words';
-import { Button } from '@/components/ui/button';
 import { Notice } from '@/components/ui/notice';
 import { NamedStar } from './named-star';
 import type { RunModel } from './run-model';
@@ -11,8 +10,7 @@ import { useRunSnapshot } from './use-run-lab';
 /** What the computer made of the two stars, the third one that tells, and whether to trust it. */
 export function ResultStep({ model }: { model: RunModel }) {
   const { outcome, stage, targetHip, moving } = useRunSnapshot(model);
-  const { thirdHips, scenario } = model.variant;
-  const [third] = thirdHips;
+  const { scenario } = model.variant;
   if (outcome === null) return null;
   const words = outcomeInWords(outcome, scenario.telescope.computer);
   return (
@@ -30,17 +28,6 @@ export function ResultStep({ model }: { model: RunModel }) {
           {moving ? '' : ' Look into the eyepiece: is it there?'}
         </p>
       ) : null}
-      {third === undefined || stage === 'check-third' ? null : (
-        <Button
-          size="large"
-          className="w-full"
-          onClick={() => {
-            model.goTo(third);
-          }}
-        >
-          Check on a third
-        </Button>
-      )}
       <details className="text-sm">
         <summary className="font-semibold">
           {stage === 'check-third' ? 'Check on another star' : 'Check on a star of your choice'}

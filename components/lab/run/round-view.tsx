@@ -5,21 +5,19 @@ import { FieldView } from './field-view';
 import type { RunModel } from './run-model';
 import { finderRadiusDeg } from './run-sky-lists';
 import { wayRoundInWords } from './run-words';
-import { SceneToggle } from './scene-toggle';
 
 type RoundViewProps = {
   model: RunModel;
   kind: 'finder' | 'eyepiece';
   showRing: boolean;
-  onShowRing: (shown: boolean) => void;
   onLost: () => void;
 };
 
 /**
- * A round view takes the focus, so that the keys steer what is seen in it. Its name and its switch
- * stand above the circle on a phone, in the free corners on a wide screen: nothing lies on the rim.
+ * A round view takes the focus, so that the keys steer what is seen in it. What is said of it stands
+ * above and below the circle on a phone, in the free corners on a wide screen: nothing lies on the rim.
  */
-export function RoundView({ model, kind, showRing, onShowRing, onLost }: RoundViewProps) {
+export function RoundView({ model, kind, showRing, onLost }: RoundViewProps) {
   const name = kind === 'finder' ? 'The finder' : 'The eyepiece';
   const across =
     kind === 'finder'
@@ -28,23 +26,12 @@ export function RoundView({ model, kind, showRing, onShowRing, onLost }: RoundVi
   const wayRound = wayRoundInWords(kind, model.variant.kit);
   return (
     <div className="flex size-full flex-col lg:block">
-      <div className="flex min-h-12 items-center justify-between gap-2 px-3 lg:absolute lg:start-3 lg:top-3 lg:z-10 lg:flex-col lg:items-start lg:px-0">
-        <p
-          aria-hidden="true"
-          className="pointer-events-none rounded-sm bg-land-near/70 px-2 py-0.5 font-figures text-sm text-on-sky"
-        >
-          {name}, {across} across
-        </p>
-        {kind === 'eyepiece' ? (
-          <SceneToggle
-            pressed={showRing}
-            onPress={() => {
-              onShowRing(!showRing);
-            }}
-            label="Middle ring"
-          />
-        ) : null}
-      </div>
+      <p
+        aria-hidden="true"
+        className="pointer-events-none px-3 py-1 font-figures text-sm text-on-sky lg:absolute lg:start-3 lg:top-3 lg:z-10 lg:p-0"
+      >
+        {name}, {across} across
+      </p>
       {/* A view that one steers is an application of its own: it takes the arrow keys. */}
       <div
         role="application"

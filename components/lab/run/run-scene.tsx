@@ -7,6 +7,7 @@ import type { SkyLight } from '@/components/sky/sky-lights';
 import { RoundView } from './round-view';
 import type { RunModel } from './run-model';
 import { wayRoundInWords } from './run-words';
+import { SceneToggle } from './scene-toggle';
 import { nextView, shortly, towardsView, viewAtStage, type SceneView } from './scene-view';
 import { SideSwitch, type BenchSide } from './side-switch';
 import { StartBench } from './start-bench';
@@ -75,19 +76,11 @@ export function RunScene(props: RunSceneProps) {
             onLost={onLost}
           />
         ) : null}
-        {round ? (
-          <RoundView
-            model={model}
-            kind={view}
-            showRing={showRing}
-            onShowRing={setShowRing}
-            onLost={onLost}
-          />
-        ) : null}
+        {round ? <RoundView model={model} kind={view} showRing={showRing} onLost={onLost} /> : null}
       </div>
       {/* Over the sky there is room; below a drawing or a round view it has a place of its own. */}
       <div
-        className={`flex items-center gap-3 ${view === 'eye' ? 'absolute start-3 bottom-3' : 'p-2 lg:absolute lg:start-3 lg:bottom-3 lg:p-0'}`}
+        className={`flex items-center gap-3 lg:flex-col-reverse lg:items-start ${view === 'eye' ? 'absolute start-3 bottom-3' : 'p-2 lg:absolute lg:start-3 lg:bottom-3 lg:p-0'}`}
       >
         <button
           type="button"
@@ -95,15 +88,24 @@ export function RunScene(props: RunSceneProps) {
             setWanted(next);
           }}
           aria-label={towardsView[next]}
-          className="flex min-h-14 shrink-0 items-center gap-3 rounded-md border border-sky-line bg-land-near/85 ps-4 pe-5 text-base font-semibold text-on-sky hover:border-sky-lamp hover:text-sky-lamp"
+          className="flex min-h-14 shrink-0 items-center gap-2 rounded-md border border-sky-line bg-land-near/85 ps-3 pe-4 text-base font-semibold text-on-sky hover:border-sky-lamp hover:text-sky-lamp"
         >
           <Icon aria-hidden="true" className="size-6 shrink-0" />
           <span className="lg:hidden">{shortly[next]}</span>
           <span className="hidden lg:inline">{towardsView[next]}</span>
         </button>
         {view === 'bench' ? <SideSwitch side={side} onChange={setSide} /> : null}
+        {view === 'eyepiece' ? (
+          <SceneToggle
+            pressed={showRing}
+            onPress={() => {
+              setShowRing(!showRing);
+            }}
+            label="Middle ring"
+          />
+        ) : null}
         {round ? (
-          <p aria-hidden="true" className="text-sm leading-snug lg:hidden">
+          <p aria-hidden="true" className="text-xs leading-tight lg:hidden">
             {wayRoundInWords(view, model.variant.kit)}
           </p>
         ) : null}

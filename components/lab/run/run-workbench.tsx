@@ -96,6 +96,7 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
   /** Reading it once more costs no time. */
   const judge = (trust: boolean | null): void => {
     setJudgement(trust);
+    setSheetOpen(trust !== null || !steeringStages.includes(stage));
     model.holdSky(trust !== null, 'review');
   };
   const send = (): void => {
@@ -168,7 +169,7 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
         ) : choosingStages.includes(stage) ? (
           <ChooseControl key={stage} model={model} />
         ) : stage === 'result' && judgement === null ? (
-          <JudgeControl onJudge={judge} />
+          <JudgeControl model={model} onJudge={judge} />
         ) : undefined
       }
       summary={summary}

@@ -14,6 +14,9 @@ export function useStepHeading(step: string): RefObject<HTMLHeadingElement | nul
   useEffect(() => {
     if (before.current === step) return;
     before.current = step;
+    // The new step is read from its beginning.
+    const sheet = heading.current?.closest('#lab-sheet');
+    if (sheet) sheet.scrollTop = 0;
     const { activeElement, body } = document;
     if (activeElement !== null && activeElement !== body) return;
     heading.current?.focus({ preventScroll: true });

@@ -1,6 +1,6 @@
 'use client';
 
-import type { ReactNode } from 'react';
+import type { DragEvent, ReactNode } from 'react';
 import { StatusLine } from '@/components/ui/status-line';
 import { LabSheet } from './lab-sheet';
 
@@ -33,17 +33,29 @@ export function LabFrame(props: LabFrameProps) {
         <div className="flex min-h-0 flex-1 flex-col lg:col-start-1 lg:row-span-2 lg:row-start-1">
           <Top {...props} />
           {props.notice}
-          <div className="relative min-h-0 flex-1">{props.scene}</div>
+          <div className="lab-scene relative min-h-0 flex-1" onDragStartCapture={dragNoText}>
+            {props.scene}
+          </div>
         </div>
         <LabSheet summary={props.summary} open={props.sheetOpen} onOpenChange={props.onSheetOpen}>
           {props.panel}
         </LabSheet>
       </div>
       {props.controls === undefined ? null : (
-        <div className="lg:col-start-2 lg:row-start-2">{props.controls}</div>
+        <div className="lg:col-start-2 lg:row-start-2" onDragStartCapture={dragNoText}>
+          {props.controls}
+        </div>
       )}
     </div>
   );
+}
+
+/**
+ * Where text is selected, here or elsewhere, the browser would begin to drag that text and take the
+ * pointer away from what the hand turns.
+ */
+function dragNoText(event: DragEvent): void {
+  event.preventDefault();
 }
 
 /** With nothing to say the status takes no room; it stays mounted, so that what follows is read out. */
