@@ -7,7 +7,7 @@ const radius = 100;
 /** Where the star was found, a picture reaches no farther than the finder's window. */
 const farEnoughArcmin = 240;
 /** Where it was not, somewhat beyond the place of the confirm: how one came there is part of it. */
-const beyondTheConfirm = 1.6;
+const beyondTheConfirm = 1.25;
 /** A smaller ring has no room for a cross. */
 const leastRingForACross = 9;
 
@@ -81,11 +81,7 @@ export function CentringPicture({
         )}
         {/* Away from where the tube came to stand, so that nothing crosses the name. */}
         <StarMark name={starName} below={end.y <= 0} />
-        {missed ? (
-          <Label x={end.x / 2} y={end.y / 2 + (end.x * end.y > 0 ? -5 : 12)} anchor="start">
-            {angleInWords(atConfirm.awayArcmin)}
-          </Label>
-        ) : null}
+        {missed ? <Distance end={end} arcmin={atConfirm.awayArcmin} /> : null}
       </svg>
       <figcaption className="text-sm text-soft">
         In the middle {starName}; the ring is the eyepiece’s field, to the same scale
@@ -140,9 +136,25 @@ function StarMark({ name, below }: { name: string; below: boolean }) {
   );
 }
 
+/** Beside the dotted line, on the other side than the star's name. */
+function Distance({ end, arcmin }: { end: Point; arcmin: number }) {
+  const isLevel = Math.abs(end.x) > Math.abs(end.y);
+  return (
+    <Label
+      x={end.x / 2 + (isLevel ? 0 : 7)}
+      y={end.y / 2 + (isLevel ? (end.y <= 0 ? -7 : 15) : 4)}
+      anchor={isLevel ? 'middle' : 'start'}
+    >
+      {angleInWords(arcmin)}
+    </Label>
+  );
+}
+
 /** A square, as in the picture of the eyepiece; named where the name has room. */
 function TakenMark({ at, name }: { at: Point; name: string | null }) {
-  const left = at.x > 0;
+  // Outward where the name has room before the rim, else inward.
+  const room = radius - (name?.length ?? 0) * 7;
+  const left = at.x < 0 === Math.abs(at.x) < room;
   return (
     <>
       <rect x={at.x - 2.5} y={at.y - 2.5} width="5" height="5" fill="var(--ink)" />

@@ -40,23 +40,23 @@ export function FaultResultEvidence({ result, variant }: EvidenceProps) {
   const tellTale = namedRightly(result) ? null : result.tellTale;
   const shown = seenInOf(result, variant).filter((look) => look !== tellTale);
   return (
-    <div className="grid grid-cols-[minmax(0,1fr)] gap-4 xl:grid-cols-2">
+    <div className="grid grid-cols-[minmax(0,1fr)] gap-4 xl:grid-cols-2 print:block print:space-y-4">
       {tellTale === null ? null : (
         <Panel
           title={`What tells ${quoted(result.fault)} from ${quoted(result.named)}: ${tellTaleTitle(tellTale).toLowerCase()}`}
           level={3}
-          className="border-t-accent xl:col-span-2"
+          className="keep-together border-t-accent xl:col-span-2"
         >
           <TellTale tellTale={tellTale} result={result} variant={variant} />
         </Panel>
       )}
       {result.testSlew === null || tellTale === 'test-slew' ? null : (
-        <Panel title={testSlewTitle} level={3} className="xl:col-span-2">
+        <Panel title={testSlewTitle} level={3} className="keep-together xl:col-span-2">
           <FaultResultSlew result={result} variant={variant} />
         </Panel>
       )}
       {shown.map((look) => (
-        <Panel key={look} title={lookWords[look].title} level={3}>
+        <Panel key={look} title={lookWords[look].title} level={3} className="keep-together">
           <ResultEvidence look={look} variant={variant} />
         </Panel>
       ))}

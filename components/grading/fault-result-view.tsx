@@ -23,7 +23,7 @@ export function FaultResultView({ variant, result, markShownAbove = false }: Fau
   const words = faultWords[result.fault];
   return (
     <div className="space-y-8">
-      <div className="grid gap-6 lg:grid-cols-[minmax(0,1fr)_minmax(0,26rem)]">
+      <div className="grid gap-6 lg:grid-cols-[minmax(0,1fr)_minmax(0,26rem)] print:grid-cols-2">
         <div className="max-w-measure space-y-3">
           <p className="text-xl leading-snug font-semibold">{verdictInWords(result)}</p>
           {markShownAbove ? null : (
@@ -41,12 +41,12 @@ export function FaultResultView({ variant, result, markShownAbove = false }: Fau
         <FaultResultMarks result={result} variant={variant} />
       </div>
       <EveningStrip facts={variant.facts} kitName={variant.kit.name} />
-      <div className="grid items-start gap-6 lg:grid-cols-[minmax(0,1fr)_minmax(0,26rem)]">
+      <div className="keep-together grid items-start gap-6 lg:grid-cols-[minmax(0,1fr)_minmax(0,26rem)] print:grid-cols-2">
         <FaultResultReasons result={result} variant={variant} />
         <FaultResultCure result={result} />
       </div>
       <FaultResultEvidence result={result} variant={variant} />
-      <div className="grid items-start gap-4 md:grid-cols-2">
+      <div className="keep-together grid items-start gap-4 md:grid-cols-2 print:grid-cols-2">
         <Panel title="What looks the same tonight" level={3}>
           <LookAlikes result={result} />
         </Panel>

@@ -15,7 +15,7 @@ export function RunResultAlignment({ result, sky }: { result: RunResult; sky: De
   const worth = achievedInWords(result);
   return (
     <>
-      <div className="grid gap-4 md:grid-cols-2">
+      <div className="keep-together grid gap-4 md:grid-cols-2 print:grid-cols-2">
         <Panel title="What the two stars said" level={3}>
           <div className="space-y-2">
             {words === null ? (
@@ -68,7 +68,7 @@ function PairWorth({ result: { pair }, free }: { result: RunResult; free: boolea
     },
   ];
   return (
-    <Panel title="What the pair is worth" level={3}>
+    <Panel title="What the pair is worth" level={3} className="keep-together">
       <p className="mb-3 max-w-measure text-sm">
         Expected of these two stars with this telescope and an ordinary hand, before anything is
         centred. {free ? null : 'The mount proposed the stars, so the choice was not all yours.'}
@@ -113,7 +113,7 @@ function Maps({ result, sky }: { result: RunResult; sky: DebriefSky }) {
   const fieldArcmin = fieldRadiusArcmin(telescope, eyepiece);
   if (pair.chosen === null && achieved.length === 0) return null;
   return (
-    <Panel title="Where targets would land" level={3}>
+    <Panel title="Where targets would land" level={3} className="keep-together">
       <p className="mb-3 max-w-measure text-sm">
         After the alignment the telescope is sent to targets all over the sky. In each direction the
         ring is the field of the observing eyepiece and the disc how far off the target lands, to
@@ -121,7 +121,7 @@ function Maps({ result, sky }: { result: RunResult; sky: DebriefSky }) {
         left; stars mark the two that were confirmed.
       </p>
       <ErrorMapLegend />
-      <div className="mt-4 grid gap-6 sm:grid-cols-2">
+      <div className="mt-4 grid gap-6 sm:grid-cols-2 print:grid-cols-2">
         {pair.chosen === null ? null : (
           <ErrorMapPicture
             title="Expected error map"

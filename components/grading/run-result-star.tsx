@@ -71,46 +71,52 @@ export function RunResultStar({
     },
   ];
   return (
-    <Panel title={`The ${which === 1 ? 'first' : 'second'} star: ${star.name}`} level={3}>
+    <Panel
+      title={`The ${which === 1 ? 'first' : 'second'} star: ${star.name}`}
+      level={3}
+      className="keep-together"
+    >
       <p className={star.right ? 'font-semibold text-good' : 'font-semibold text-danger'}>
         {confirmed}
       </p>
-      <div className="table-frame mt-3 overflow-x-auto">
-        <table>
-          <caption className="sr-only">What was confirmed as {star.name}</caption>
-          <tbody>
-            {rows.map(({ head, text }) => (
-              <tr key={head}>
-                <th scope="row">{head}</th>
-                <td>{text}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
-      <div className="mt-4 grid gap-6 sm:grid-cols-2">
-        <figure>
-          <h4 className="mb-2 font-semibold">In the eyepiece</h4>
-          <FieldPicture
-            title={`The eyepiece when ${star.name} was confirmed. ${confirmed}`}
-            lights={lights}
-            fieldRadiusArcmin={star.fieldRadiusArcmin}
-          />
-          <figcaption className="text-sm text-soft">
-            {orientationText(sky.kit)} Within the dotted ring the centring has full marks.
-            {lights.some((light) => !isInField(light, star))
-              ? ` The arrow leads to ${star.name}, as it would be seen in here.`
-              : ''}
-          </figcaption>
-        </figure>
-        <div>
-          <h4 className="mb-2 font-semibold">The way there</h4>
-          <CentringReplay
-            starName={star.name}
-            steps={steps}
-            fieldRadiusArcmin={star.fieldRadiusArcmin}
-            taken={takenForIt(star, atConfirm)}
-          />
+      <div className="mt-3 space-y-4 print:grid print:grid-cols-[minmax(0,1fr)_9cm] print:items-start print:gap-4 print:space-y-0">
+        <div className="table-frame overflow-x-auto">
+          <table>
+            <caption className="sr-only">What was confirmed as {star.name}</caption>
+            <tbody>
+              {rows.map(({ head, text }) => (
+                <tr key={head}>
+                  <th scope="row">{head}</th>
+                  <td>{text}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+        <div className="grid gap-6 sm:grid-cols-2 print:grid-cols-2 print:gap-4">
+          <figure>
+            <h4 className="mb-2 font-semibold">In the eyepiece</h4>
+            <FieldPicture
+              title={`The eyepiece when ${star.name} was confirmed. ${confirmed}`}
+              lights={lights}
+              fieldRadiusArcmin={star.fieldRadiusArcmin}
+            />
+            <figcaption className="text-sm text-soft">
+              {orientationText(sky.kit)} Within the dotted ring the centring has full marks.
+              {lights.some((light) => !isInField(light, star))
+                ? ` The arrow leads to ${star.name}, as it would be seen in here.`
+                : ''}
+            </figcaption>
+          </figure>
+          <div>
+            <h4 className="mb-2 font-semibold">The way there</h4>
+            <CentringReplay
+              starName={star.name}
+              steps={steps}
+              fieldRadiusArcmin={star.fieldRadiusArcmin}
+              taken={takenForIt(star, atConfirm)}
+            />
+          </div>
         </div>
       </div>
     </Panel>

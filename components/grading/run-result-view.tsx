@@ -47,7 +47,7 @@ export function RunResultView({
           <p>{sunGateInWords(gate)}</p>
         </Notice>
       ))}
-      <div className="grid gap-6 lg:grid-cols-[minmax(0,1fr)_minmax(0,26rem)]">
+      <div className="grid gap-6 lg:grid-cols-[minmax(0,1fr)_minmax(0,26rem)] print:grid-cols-[minmax(0,1fr)_7.5cm]">
         <div className="space-y-6">
           <div className="max-w-measure space-y-3">
             <h3 className="text-sm font-semibold text-soft">One thing to do differently</h3>
@@ -81,7 +81,7 @@ export function RunResultView({
         />
       </div>
       {result.stars.length === 0 ? null : (
-        <div className="grid gap-4 xl:grid-cols-2">
+        <div className="grid gap-4 xl:grid-cols-2 print:block print:space-y-4">
           {result.stars.map((star, index) => (
             <RunResultStar key={index} star={star} which={index === 0 ? 1 : 2} sky={variant} />
           ))}

@@ -95,6 +95,7 @@ describe('a star', () => {
   test('that was missed is told by where it stood, right or left and up or down', () => {
     expect(besideInWords({ rightArcmin: -126, upArcmin: 24 })).toBe('2.1° to the left and 0.4° up');
     expect(besideInWords({ rightArcmin: 12, upArcmin: -3 })).toBe('12′ to the right and 3′ down');
+    expect(besideInWords({ rightArcmin: 1, upArcmin: -375 })).toBe('6.3° down');
   });
 
   test('whose last moves went the wrong way is told what the play took', () => {

@@ -36,7 +36,7 @@ export function runAdviceInWords(advice: RunAdvice): string {
     case 'wrong-star':
       return `You confirmed ${advice.reallyName} as ${advice.name}. The two are ${degree(advice.separationDeg)} apart: compare with the stars around it before you confirm, not with brightness alone.`;
     case 'empty-field':
-      return `When you confirmed ${advice.name}, there was no star in the eyepiece: it stood ${angleInWords(advice.offsetArcmin)} away. What is on the dot need not be in the eyepiece. Look in before you confirm.`;
+      return `When you confirmed ${advice.name}, the eyepiece showed only empty sky: ${advice.name} was ${angleInWords(advice.offsetArcmin)} away. What is on the dot need not be in the eyepiece. Look in before you confirm.`;
     case 'off-centre':
       return `Centre the ${whichInWords(advice.which)} star more closely: it stood ${angleInWords(advice.offsetArcmin)} from the middle, ${tenthsText(advice.shareOfRadius)} of the way to the edge of the field. Every go-to carries that along.`;
     case 'final-approach':
@@ -80,6 +80,9 @@ export function runCriterionInWords(
   }
 }
 
+/** Nearer to the middle than this nobody can see that a star is off it. */
+const middleArcmin = 0.5;
+
 /**
  * What stood under the crosshair, and how far away the star that was meant was: one sentence.
  * `meantArcmin` is from the middle of the field to that star; null where no path tells it.
@@ -91,15 +94,25 @@ export function confirmedInWords(star: RunStarResult, meantArcmin: number | null
     return `No star was in the eyepiece, only empty sky: ${name} was ${inWords(offsetArcmin)} away, and the eyepiece shows what lies within ${inWords(fieldRadiusArcmin)} of its middle.`;
   }
   if (star.right)
-    return `It was the right star: ${name}, ${angleInWords(offsetArcmin)} from the middle of the eyepiece.`;
+    return `It was the right star: ${name}, ${offsetArcmin < middleArcmin ? 'in' : `${angleInWords(offsetArcmin)} from`} the middle of the eyepiece.`;
   const where = meantArcmin === null ? '' : `, and ${name} was ${angleInWords(meantArcmin)} away`;
   return `It was the wrong star: ${reallyName} was in the eyepiece${where}.`;
 }
 
+/** Below this, beside degrees, an offset is told as less than a tenth of one, and goes unsaid. */
+const nothingBesideDegreesArcmin = 3;
+
 /** Where something stands beside the middle of the eyepiece, as the eye sees it in the sky: "2.1° to the left and 0.4° up". */
 export function besideInWords({ rightArcmin, upArcmin }: FieldOffset): string {
   const inWords = angleWordsFor(rightArcmin, upArcmin);
-  return `${inWords(rightArcmin)} to the ${rightArcmin < 0 ? 'left' : 'right'} and ${inWords(upArcmin)} ${upArcmin < 0 ? 'down' : 'up'}`;
+  const least = inWords === angleInWords ? 0 : nothingBesideDegreesArcmin;
+  return [
+    { arcmin: rightArcmin, where: `to the ${rightArcmin < 0 ? 'left' : 'right'}` },
+    { arcmin: upArcmin, where: upArcmin < 0 ? 'down' : 'up' },
+  ]
+    .filter(({ arcmin }) => Math.abs(arcmin) >= least)
+    .map(({ arcmin, where }) => `${inWords(arcmin)} ${where}`)
+    .join(' and ');
 }
 
 export function approachInWords({ finalApproachKept, backlashArcmin }: RunStarResult): string {
@@ -170,8 +183,8 @@ export const sunGateInWords = ({ atMs, distanceDeg }: RunResult['gates'][number]
 /** Minutes and seconds of sky time. */
 export function clockText(atMs: number): string {
   const seconds = Math.round(atMs / 1000);
-  const rest = seconds % 60;
-  return `${String(Math.floor(seconds / 60))} min ${String(rest)} s`;
+  const rest = `${String(seconds % 60)} s`;
+  return seconds < 60 ? rest : `${String(Math.floor(seconds / 60))} min ${rest}`;
 }
 
 /** "when it was confirmed", "12 s before it was confirmed" */

@@ -5,6 +5,7 @@ import { angleInWords, angleWordsFor } from './angle-words';
 test('angles are told in arcminutes below a degree and in degrees from there on', () => {
   expect(angleInWords(4.2)).toBe('4′');
   expect(angleInWords(-0.44)).toBe('0.4′');
+  expect(angleInWords(0.01)).toBe('less than 0.1′');
   expect(angleInWords(0.97)).toBe('1′');
   expect(angleInWords(59.4)).toBe('59′');
   expect(angleInWords(59.6)).toBe('1.0°');

@@ -11,6 +11,7 @@ const isWide = (arcmin: number): boolean => Math.round(Math.abs(arcmin)) >= 60;
 export function angleInWords(arcmin: number): string {
   if (isWide(arcmin)) return inDegrees(arcmin);
   const size = Math.abs(arcmin);
+  if (size < 0.05) return 'less than 0.1′';
   return `${size.toFixed(size < 0.95 ? 1 : 0)}′`;
 }
 

@@ -32,7 +32,7 @@ export function Meter({ value, label, valueText, markAt, markLabel }: MeterProps
         className="relative mt-1 h-4 border border-strong bg-sunken"
       >
         <div
-          className="h-full border-e-2 border-ink bg-accent print:bg-[#999999]"
+          className="h-full border-e-2 border-ink bg-accent [print-color-adjust:exact] print:bg-[#999999]"
           style={{ width: `${String(shown)}%` }}
         />
         {markAt === undefined ? null : (

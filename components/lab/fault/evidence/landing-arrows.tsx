@@ -55,7 +55,7 @@ export function Otherwise({ at, field }: { at: PicturePoint; field: number }) {
   const half = Math.max(5, field);
   return (
     <>
-      <Arrow to={at} stopBefore={half + 1} broken />
+      <Arrow to={at} stopBefore={field < 5 ? half + 1 : 0} broken />
       <rect
         x={at.x - half}
         y={at.y - half}

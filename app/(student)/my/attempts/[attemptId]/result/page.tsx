@@ -38,6 +38,8 @@ export default async function ResultPage({ params }: ResultPageProps) {
         crumbs={[{ label: 'My work', href: routes.student.myWork() }]}
         lead={`${attempt.mode === 'check' ? `Attempt ${String(attempt.attemptNumber)}, handed in` : 'Practice, sent'} ${handedIn.away}, ${handedIn.date} (${handedIn.zone})`}
       />
+      {/* On paper nothing else tells whose it is. */}
+      <p className="hidden print:mb-3 print:block">{attempt.studentName}</p>
       <div className="grid gap-6">
         {attempt.result === null ? (
           <Notice tone="info" title="Your answer has arrived">
