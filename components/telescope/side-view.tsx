@@ -30,8 +30,8 @@ export function SideView({ kind, altitudeDeg, children }: SideViewProps) {
   );
 }
 
-/** The arm stands on the near side: the tube swings past it, and past the legs. */
-function MountSide() {
+/** Arm, tripod and tray. The arm stands on the near side: the tube swings past it, and past the legs. */
+export function MountSide() {
   return (
     <g>
       <path d="M0 66 L-4 120 H4 Z" {...mountPaint} />

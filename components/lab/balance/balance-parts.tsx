@@ -1,5 +1,6 @@
 'use client';
 
+import { afterAll } from '@/lib/balance/handle-tube';
 import {
   balanceDraftSchema,
   emptyBalanceDraft,
@@ -8,19 +9,39 @@ import {
 } from '@/lib/grading/bench/balance-submission';
 import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
 import type { BenchParts } from '../bench/bench-parts';
+import { BalanceDrawing } from './balance-drawing';
+import { balanceHints } from './balance-hints';
+import { BalancePanel } from './balance-panel';
 import { balanceReview } from './balance-review';
+import { BalanceTable } from './balance-table';
+import { degText, mmText } from './balance-words';
+
+/** What has to be there before anybody can say whether the tube holds. */
+function missing(draft: BalanceDraft, variant: BalanceVariant): string {
+  const state = afterAll(variant, draft.actions);
+  if (variant.asksForesight && state.foreseen === null) return 'say what you expect.';
+  if (state.fallen) return 'put the tube back into the clamp.';
+  if (state.trials.length === 0) return 'let go of the tube and see what it does.';
+  if (state.handOn) return 'let go of the tube: it has to hold by itself.';
+  if (variant.asksReading && draft.readingMm === null) return 'tell the balance point.';
+  return '';
+}
 
 export const balanceParts: BenchParts<BalanceVariant, BalanceDraft, BalanceSubmission> = {
   emptyDraft: emptyBalanceDraft,
   readDraft: (json) => balanceDraftSchema.safeParse(json).data ?? null,
-  submissionOf: (draft) => draft,
-  missing: () => '',
-  summary: () => 'Balance',
+  submissionOf: (draft, variant) => (missing(draft, variant) === '' ? draft : null),
+  missing,
+  summary: (draft, variant) => {
+    const state = afterAll(variant, draft.actions);
+    if (variant.asksForesight && state.foreseen === null) return 'First: what do you expect?';
+    return `Clamp ${state.clampOpen ? 'open' : 'locked'} at ${mmText(state.clampMm)} · ${degText(state.altitudeDeg)}`;
+  },
   viewLabel: 'How to look at the bench',
   drawingName: 'Bench',
-  Drawing: () => null,
-  Table: () => null,
-  Panel: () => null,
-  hints: () => [],
+  Drawing: BalanceDrawing,
+  Table: BalanceTable,
+  Panel: BalancePanel,
+  hints: balanceHints,
   review: balanceReview,
 };

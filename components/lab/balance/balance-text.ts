@@ -3,6 +3,7 @@ import type { BenchText } from '../bench/bench-text';
 
 export const balanceText: BenchText<BalanceTemplate> = {
   name: 'Balance',
+  task: 'Balance the tube',
   hint: 'Slide a tube in its clamp until it stays where it is put, low and high.',
   whatItIs:
     'A telescope lies in its clamp with everything on it that is used tonight. You hold it, slide it, let go, and see which end sinks. A tube that creeps spoils every alignment after it. About 8 minutes.',
