@@ -12,16 +12,18 @@ export type ClockChange = {
 const minuteMs = 60_000;
 const dayMs = 1440 * minuteMs;
 /** Every rule that changes clocks twice a year shows within this. */
-const reachDays = 370;
+const reachDays = 371;
+/** No zone has changed its clocks and changed them back within a week. */
+const stepDays = 7;
 
 /** The next change of a zone's clocks after an instant (UTC, ISO 8601); null where none comes within a year. */
 export function nextClockChange(instant: string, timeZone: string): ClockChange | null {
   const from = Date.parse(instant);
   const before = offsetMinutesAt(from, timeZone);
-  for (let day = 1; day <= reachDays; day += 1) {
+  for (let day = stepDays; day <= reachDays; day += stepDays) {
     const at = from + day * dayMs;
     if (offsetMinutesAt(at, timeZone) !== before) {
-      return narrowed(at - dayMs, at, before, timeZone);
+      return narrowed(at - stepDays * dayMs, at, before, timeZone);
     }
   }
   return null;
