@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bubblePlace, vialMm } from './vial';
+import { tiltOf } from './head-slope';
+import { bubblePlace, slopeReadUnturned, vialMm } from './vial';
 
 const markAzimuth = fc.double({ min: 0, max: 360, noNaN: true });
 const smallTilt = fc.record({
@@ -57,5 +58,11 @@ describe('a bubble in a circular vial', () => {
         expect(Math.hypot(east, north) / 2).toBeCloseTo(Math.hypot(right, up), 9);
       }),
     );
+  });
+
+  it('read with its mark taken for north tells the azimuth less that of the mark', () => {
+    const south = { east: 0, north: -0.05 };
+    expect(tiltOf(slopeReadUnturned(south, 70)).risesTowardsDeg).toBeCloseTo(110, 9);
+    expect(tiltOf(slopeReadUnturned(south, 70)).tiltDeg).toBeCloseTo(tiltOf(south).tiltDeg, 12);
   });
 });

@@ -1,5 +1,5 @@
 import { degreesToRadians } from '../units/angle';
-import type { Tilt } from './head-slope';
+import type { Slope, Tilt } from './head-slope';
 
 /**
  * The circular vial on the head. Its glass is a cap of a sphere, so the bubble runs the same way for
@@ -47,4 +47,13 @@ export function bubblePlace({ tiltDeg, risesTowardsDeg }: Tilt, vial: Vial): Bub
   const atTheWall = distance > farthestMm;
   const kept = atTheWall ? farthestMm / distance : 1;
   return { eastMm: east * kept, northMm: north * kept, atTheWall };
+}
+
+/** The slope that a bubble seems to tell of where the vial's mark is taken to point north. */
+export function slopeReadUnturned({ east, north }: Slope, markAzimuthDeg: number): Slope {
+  const turn = degreesToRadians(markAzimuthDeg);
+  return {
+    east: east * Math.cos(turn) - north * Math.sin(turn),
+    north: east * Math.sin(turn) + north * Math.cos(turn),
+  };
 }
