@@ -6,7 +6,7 @@ import {
   type PowerBench,
   type PowerSetup,
 } from './power-bench';
-import { isLive, slewingV, terminalsOf, type ComputerState } from './terminals';
+import { isPowerOn, slewingV, terminalsOf, type ComputerState } from './terminals';
 
 /** What an action did beyond what was meant, with the volts it did it at. */
 export type Happening =
@@ -112,7 +112,7 @@ function happenings(
 ): Happening[] {
   const happened: Happening[] = [];
   if (action.do === 'hand-control') {
-    const live = isLive(setup, before);
+    const live = isPowerOn(before);
     if (action.connected && live) happened.push({ code: 'hand-control-live' });
     else if (live) happened.push({ code: 'hand-control-pulled-live' });
     else if (action.connected && before.on) happened.push({ code: 'hand-control-with-switch-on' });

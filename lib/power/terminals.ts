@@ -3,8 +3,15 @@ import { holderPlug, type PowerBench, type PowerSetup } from './power-bench';
 import { suppliedV } from './supply';
 
 /** What the telescope's computer does with what its socket gets. */
-export type ComputerState =
-  'off' | 'no-power' | 'too-few-volts' | 'running' | 'reversed' | 'over-voltage';
+export const computerStates = [
+  'off',
+  'no-power',
+  'too-few-volts',
+  'running',
+  'reversed',
+  'over-voltage',
+] as const;
+export type ComputerState = (typeof computerStates)[number];
 
 /** Volts at the plug: positive where the telescope's socket wants positive. Null: an open circuit. */
 export type Terminals = { volts: number | null; currentA: number; computer: ComputerState };
@@ -48,11 +55,12 @@ export function terminalsOf(setup: PowerSetup, bench: PowerBench): Terminals {
   return { volts, currentA: needs.trackingA, computer: 'running' };
 }
 
-/** Whether something flows at the socket: then no plug of the hand control goes in or out. */
-export const isLive = (setup: PowerSetup, bench: PowerBench): boolean => {
-  const { computer } = terminalsOf(setup, bench);
-  return computer !== 'off' && computer !== 'no-power';
-};
+/**
+ * Whether the power is on as far as a hand can tell: then no plug of the hand control goes in or out.
+ * That a bay happens to be empty is luck, and no rule to work by.
+ */
+export const isPowerOn = ({ on, plugged }: Pick<PowerBench, 'on' | 'plugged'>): boolean =>
+  on && plugged !== null;
 
 /** Volts at the terminals at the peak of a slew; null unless the computer runs. */
 export function slewingV(setup: PowerSetup, bench: PowerBench): number | null {
