@@ -1,4 +1,5 @@
 import Link from 'next/link';
+import type { ReactNode } from 'react';
 import { GradebookStateMark } from '@/components/grading/gradebook-state-mark';
 import { markText } from '@/components/grading/mark-text';
 import { Panel } from '@/components/ui/panel';
@@ -9,15 +10,16 @@ import { KeepFresh } from './keep-fresh';
 export type ProgressRow = { id: string; displayName: string; cell: GradebookCell };
 
 type Stage = 'waiting' | 'working' | 'in' | 'excused';
-const stageOf = ({ state, attempts }: GradebookCell): Stage => {
+/** By what the student has done; an attempt that is still open after the due time is one, though missing. */
+const stageOf = ({ state, countedAttemptId, underWay }: GradebookCell): Stage => {
   if (state === 'excused') return 'excused';
-  if (state === 'in-progress') return 'working';
-  return attempts === 0 || state === 'not-started' || state === 'missing' ? 'waiting' : 'in';
+  if (countedAttemptId !== null) return 'in';
+  return underWay ? 'working' : 'waiting';
 };
 const stages: readonly (readonly [Stage, string])[] = [
   ['waiting', 'Not started'],
   ['working', 'In progress'],
-  ['in', 'Submitted'],
+  ['in', 'Handed in'],
   ['excused', 'Excused'],
 ];
 
@@ -31,11 +33,13 @@ export function ProgressPanel({
 }) {
   return (
     <Panel title="Progress" actions={<KeepFresh />} className="print:hidden">
-      {underWay === 0 ? null : (
-        <p className="mb-3 text-soft">
-          {underWay} {underWay === 1 ? 'attempt is' : 'attempts are'} open at this moment.
-        </p>
-      )}
+      <p className="mb-3 max-w-measure text-soft">
+        Each student stands here once: whoever has handed in at least one attempt under “Handed in”,
+        with the mark that counts and where it leaves them.
+        {underWay === 0
+          ? ''
+          : ` ${String(underWay)} ${underWay === 1 ? 'attempt is' : 'attempts are'} open at this moment.`}
+      </p>
       <div className="grid gap-5 sm:grid-cols-2 lg:grid-cols-[repeat(auto-fit,minmax(15rem,1fr))]">
         {stages.map(([stage, title]) => {
           const there = rows.filter((row) => stageOf(row.cell) === stage);
@@ -46,6 +50,7 @@ export function ProgressPanel({
                 {title}{' '}
                 <span className="font-figures font-normal text-soft">
                   {there.length} of {rows.length}
+                  <span className="sr-only"> students</span>
                 </span>
               </h3>
               {there.length === 0 ? (
@@ -60,13 +65,14 @@ export function ProgressPanel({
                       <Link className="link" href={routes.teacher.student(id)}>
                         {displayName}
                       </Link>
-                      <span className="flex items-center gap-2">
+                      <span className="flex flex-wrap items-center justify-end gap-x-2">
                         {cell.mark === null ? null : (
                           <span className="font-figures font-semibold">{markText(cell.mark)}</span>
                         )}
-                        {stage === 'in' || cell.state === 'missing' ? (
+                        {stage === 'in' || cell.mark !== null || cell.state === 'missing' ? (
                           <GradebookStateMark state={cell.state} />
                         ) : null}
+                        {noteOf(stage, cell)}
                       </span>
                     </li>
                   ))}
@@ -78,4 +84,13 @@ export function ProgressPanel({
       </div>
     </Panel>
   );
+}
+
+/** What the place in the list and the state leave unsaid. */
+function noteOf(stage: Stage, { underWay, overridden }: GradebookCell): ReactNode {
+  const notes = [
+    overridden ? 'set by hand' : '',
+    stage === 'in' && underWay ? 'another under way' : '',
+  ].filter((note) => note !== '');
+  return notes.length === 0 ? null : <span className="text-xs text-soft">{notes.join(' · ')}</span>;
 }

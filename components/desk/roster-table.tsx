@@ -54,7 +54,7 @@ export function RosterTable({
             <td>{row.hasCard ? 'made' : <span className="text-caution">not yet made</span>}</td>
             <td className="whitespace-nowrap">
               {row.lastSeenAt === null ? (
-                <span className="text-soft">never</span>
+                <span className="text-soft">not yet</span>
               ) : (
                 zonedTimeText(row.lastSeenAt, timeZone)
               )}

@@ -28,6 +28,8 @@ export type GradebookCell = {
   latePenalty: number | null;
   overridden: boolean;
   attempts: number;
+  /** Whether one of them is open. */
+  underWay: boolean;
   /**
    * The attempt that counts by the assignment's rule, of an average the last that went into it; while
    * none is marked the last that was handed in. Null where none was.
@@ -113,6 +115,7 @@ export async function getGradebook(
 function cellOf(student: StudentRow, assignment: AssignmentRow, now: Date): GradebookCell {
   const attempts = assignment.attempts.filter(({ studentId }) => studentId === student.id);
   const submitted = attempts.filter(({ status }) => status === 'submitted');
+  const underWay = attempts.some(({ status }) => status === 'open');
   const override = assignment.overrides.find(({ studentId }) => studentId === student.id);
   const groups = student.groups.map(({ groupId }) => groupId);
   const extension = extendedDue(
@@ -151,7 +154,7 @@ function cellOf(student: StudentRow, assignment: AssignmentRow, now: Date): Grad
       resultShown: true,
       late: standings.at(-1)?.late ?? false,
       submitted: submitted.length > 0,
-      underWay: attempts.some(({ status }) => status === 'open'),
+      underWay,
       dueAtMs: extension?.getTime() ?? (policy.dueAt === null ? null : Date.parse(policy.dueAt)),
       nowMs: now.getTime(),
     }),
@@ -161,6 +164,7 @@ function cellOf(student: StudentRow, assignment: AssignmentRow, now: Date): Grad
     latePenalty: counted?.latePenalty ?? null,
     overridden,
     attempts: attempts.length,
+    underWay,
     countedAttemptId: counted?.attempt.id ?? submitted.at(-1)?.id ?? null,
     extendedDueAt: extension?.toISOString() ?? null,
   };

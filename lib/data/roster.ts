@@ -19,7 +19,10 @@ export type RosterRow = {
   cardNumber: number;
   displayName: string;
   hasCard: boolean;
-  /** UTC, ISO 8601. */
+  /**
+   * When the student last did something here: signed in and looked, or began or handed in an attempt.
+   * Sign-ins are forgotten in time, work is not. UTC, ISO 8601.
+   */
   lastSeenAt: string | null;
   /** 0 to an observer: accommodations are the teachers' business. */
   extraAttempts: number;
@@ -53,15 +56,30 @@ export async function listRoster(viewer: Viewer, classId: string): Promise<Roste
       sessions: { select: { lastSeenAt: true }, orderBy: { lastSeenAt: 'desc' }, take: 1 },
     },
   });
+  const work = await db().attempt.groupBy({
+    by: ['studentId'],
+    where: { student: { classId } },
+    _max: { startedAt: true, submittedAt: true },
+  });
   return students.map((student) => ({
     studentId: student.id,
     cardNumber: student.cardNumber,
     displayName: student.displayName,
     hasCard: student.secretHash !== null,
-    lastSeenAt: student.sessions[0]?.lastSeenAt.toISOString() ?? null,
+    lastSeenAt: latest(
+      student.sessions.map(({ lastSeenAt }) => lastSeenAt),
+      work
+        .filter(({ studentId }) => studentId === student.id)
+        .flatMap(({ _max: { startedAt, submittedAt } }) => [startedAt, submittedAt]),
+    ),
     extraAttempts: seesAccommodations ? (student.accommodation?.extraAttempts ?? 0) : 0,
     extraTime: seesAccommodations ? readExtraTime(student.accommodation?.extraTime) : 'none',
   }));
+}
+
+function latest(...moments: readonly (readonly (Date | null)[])[]): string | null {
+  const times = moments.flat().flatMap((moment) => moment?.getTime() ?? []);
+  return times.length === 0 ? null : new Date(Math.max(...times)).toISOString();
 }
 
 /** All or none. Two students may share a name: the card number tells them apart. */

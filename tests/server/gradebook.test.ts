@@ -111,7 +111,7 @@ describe('what counts', () => {
     await db().mark.deleteMany({ where: { attemptId: handedIn } });
     await started(school.ann, assignmentId);
     expect(await cellOf(assignmentId)).toMatchObject({
-      ...{ mark: null, attempts: 2 },
+      ...{ mark: null, attempts: 2, underWay: true },
       countedAttemptId: handedIn,
     });
     expect((await cellOf(assignmentId, school.ben)).countedAttemptId).toBeNull();

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { startAttempt, submitAttempt } from '@/lib/data/attempts';
 import { setIdleSignOut } from '@/lib/data/classes';
 import { db } from '@/lib/data/db';
 import { issueCards, listRoster, removeStudent } from '@/lib/data/roster';
@@ -10,7 +11,16 @@ import {
   viewerOfToken,
 } from '@/lib/data/sessions';
 import { useSchoolDatabase } from '../support/school-database';
-import { at, codeOf, makeSchool, monday, valueOf, type School } from '../support/school';
+import {
+  answerFor,
+  at,
+  codeOf,
+  makeSchool,
+  monday,
+  published,
+  valueOf,
+  type School,
+} from '../support/school';
 
 useSchoolDatabase();
 let school: School;
@@ -142,4 +152,29 @@ test('the roster says when a student was last there', async () => {
   const roster = await listRoster(school.owner, school.classId);
   const ben = roster?.find(({ studentId }) => studentId === school.ben.studentId);
   expect(ben).toMatchObject({ lastSeenAt: minutesOn(5000).now().toISOString(), hasCard: false });
+});
+
+test('whose sign-ins are forgotten was last there for the last work', async () => {
+  const seenAt = async () =>
+    (await listRoster(school.owner, school.classId))?.find(
+      ({ studentId }) => studentId === school.ann.studentId,
+    )?.lastSeenAt;
+  await db().session.deleteMany({ where: { studentId: school.ann.studentId } });
+  expect(await seenAt()).toBeNull();
+  const assignmentId = await published(school);
+  const { attemptId } = valueOf(await startAttempt(school.ann, assignmentId, minutesOn(60)));
+  expect(await seenAt()).toBe(minutesOn(60).now().toISOString());
+  const submission = await answerFor(attemptId, 'best');
+  valueOf(
+    await submitAttempt(
+      school.ann,
+      attemptId,
+      { submission, idempotencyKey: `key-${attemptId}` },
+      minutesOn(75),
+    ),
+  );
+  expect(await seenAt()).toBe(minutesOn(75).now().toISOString());
+  // Somebody else's work is nobody else's visit.
+  await open({ studentId: school.ann.studentId }, null, minutesOn(10));
+  expect(await seenAt()).toBe(minutesOn(75).now().toISOString());
 });

@@ -42,6 +42,9 @@ const keyLead: Readonly<Record<Exclude<Lab, BenchLab>, string>> = {
     'Each student gets an evening and a fault of their own, drawn evenly among those that show under this sky. Below is one of each kind, as drawn for this page.',
 };
 
+const attemptsInWords = (count: number): string =>
+  count === 1 ? 'One attempt' : `${String(count)} attempts`;
+
 export default async function AssignmentPage({
   params,
 }: {
@@ -74,7 +77,7 @@ export default async function AssignmentPage({
         lead={
           isDraft
             ? 'Draft: students do not see it yet. Look at the answer key, then publish.'
-            : `Published${assignment.publishedAt === null ? '' : ` ${zonedTimeText(assignment.publishedAt, details.timeZone)}`}. ${attempts === 0 ? 'Nobody has started yet.' : `${assignment.attemptsSubmitted} submitted, ${assignment.attemptsUnderWay} under way.`}`
+            : `Published${assignment.publishedAt === null ? '' : ` ${zonedTimeText(assignment.publishedAt, details.timeZone)}`}. ${attempts === 0 ? 'Nobody has started yet.' : `${attemptsInWords(assignment.attemptsSubmitted)} handed in, ${String(assignment.attemptsUnderWay)} under way.`}`
         }
         crumbs={[
           { label: 'Desk', href: routes.teacher.desk() },
@@ -123,7 +126,7 @@ export default async function AssignmentPage({
                 action={release.bind(null, id)}
                 variant="primary"
                 title="Release marks and feedback?"
-                description="Every student who has submitted sees the mark and the explanation. What has been seen cannot be taken back."
+                description="Every student who has handed in sees the mark and the explanation. What has been seen cannot be taken back."
                 confirmLabel="Release"
                 busyLabel="Releasing"
               >
