@@ -5,9 +5,15 @@ import { centringTask, declinationInWords, outcomeInWords } from './run-words';
 const model = { base: identity, altitudeZeroDeg: 0.2 };
 
 test('what a compass cannot show is not told of it', () => {
-  expect(declinationInWords(-0.1)).toMatch(/points to true north/);
-  expect(declinationInWords(0.7)).toMatch(/about 1° east of true north/);
-  expect(declinationInWords(-7.46)).toMatch(/7\.5° west of true north/);
+  expect(declinationInWords(-0.1, 54)).toMatch(/points to true north/);
+  expect(declinationInWords(0.7, 54)).toMatch(/about 1° east of true north/);
+  expect(declinationInWords(-7.46, 54)).toMatch(/7\.5° west of true north/);
+});
+
+test('nobody is sent to a pole star that never rises', () => {
+  expect(declinationInWords(23.3, -41.3)).toMatch(/pole star never rises here/);
+  expect(declinationInWords(2, 51)).toMatch(/pole star shows true north/);
+  expect(declinationInWords(2, 4)).not.toMatch(/pole star/);
 });
 
 test('one line tells how far off level tube and base stand in one unit', () => {

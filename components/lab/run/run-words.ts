@@ -187,12 +187,22 @@ export function arrivedInWords(
     : 'The mount stands.';
 }
 
-/** What a map's margin says of the needle. A hand cannot read a compass to half a degree. */
-export function declinationInWords(declinationDeg: number): string {
+/**
+ * What a map's margin says of the needle, and whether the pole star helps: below 10° north it is too
+ * low to find. A hand cannot read a compass to half a degree.
+ */
+export function declinationInWords(declinationDeg: number, latitudeDeg: number): string {
   const size = Math.abs(declinationDeg);
-  if (size < 0.5) return 'Here a compass needle points to true north, as near as one can read it.';
+  const poleStar =
+    latitudeDeg >= 10
+      ? ' The pole star shows true north itself.'
+      : latitudeDeg < 0
+        ? ' The pole star never rises here.'
+        : '';
+  if (size < 0.5)
+    return `Here a compass needle points to true north, as near as one can read it.${poleStar}`;
   const side = declinationDeg > 0 ? 'east' : 'west';
-  return `Here a compass needle points ${size < 1 ? 'about 1' : size.toFixed(1)}° ${side} of true north. Where the pole star is up, it shows true north itself.`;
+  return `Here a compass needle points ${size < 1 ? 'about 1' : size.toFixed(1)}° ${side} of true north.${poleStar}`;
 }
 
 /** "right and up" */

@@ -7,6 +7,7 @@ import type { StartChoice } from './start-choice';
 
 /** Turn the tube to true north and level it; then lock the clutches. */
 export function StartStep({ model, inTable }: { model: RunModel; inTable: boolean }) {
+  const { scenario, setup } = model.variant;
   return (
     <section aria-label="Start position" className="space-y-3">
       <p>
@@ -16,7 +17,7 @@ export function StartStep({ model, inTable }: { model: RunModel; inTable: boolea
           : 'The clutches are loose: turn the tube over the compass, and tip it until the bubble stands in the middle.'}
       </p>
       <p className="rounded-md bg-sunken p-3 text-sm">
-        {declinationInWords(model.variant.setup.declinationDeg)}
+        {declinationInWords(setup.declinationDeg, scenario.place.latitudeDeg)}
       </p>
     </section>
   );

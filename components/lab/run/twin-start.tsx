@@ -17,7 +17,8 @@ const highestDeg = 90;
  * tube does. The needle keeps its declination, which the map of the place tells.
  */
 export function TwinStart({ model, loose }: { model: RunModel; loose: boolean }) {
-  const { declinationDeg } = model.variant.setup;
+  const { scenario, setup } = model.variant;
+  const { declinationDeg } = setup;
   const [compass, setCompass] = useState('');
   const [level, setLevel] = useState('');
   const [tried, setTried] = useState(false);
@@ -30,7 +31,7 @@ export function TwinStart({ model, loose }: { model: RunModel; loose: boolean })
       </h2>
       <p className="max-w-measure text-sm">
         Loosen the clutches, hold the tube and set it level, facing true north.{' '}
-        {declinationInWords(declinationDeg)}
+        {declinationInWords(declinationDeg, scenario.place.latitudeDeg)}
       </p>
       <form
         noValidate
