@@ -1,9 +1,24 @@
+import type { HazardMoment, Sight } from '../../assembly/hazards';
+import type { AssemblyStep } from '../../assembly/steps';
 import type { PutItTogetherTemplate } from '../../variants/bench/put-it-together-variant';
 import type { BenchResult } from './bench-result';
 
-type PutItTogetherCriterion = 'all';
-export type PutItTogetherGate = { id: 'none' };
-export type PutItTogetherSlip = { code: 'none' };
+export type PutItTogetherCriterion = 'order' | 'complete' | 'unfolding' | 'lifting' | 'finishing';
+
+export type PutItTogetherGate = {
+  /** Tube let go that nothing held; a load on what could not bear it; glass open to the Sun. */
+  id: 'tube-fell' | 'tipped-over' | 'caps-off-by-day';
+};
+
+export type PutItTogetherSlip =
+  /** A step before the one that it rests on. */
+  | { code: 'too-early'; before: AssemblyStep; after: AssemblyStep }
+  /** What somebody had left out was left out for longer. */
+  | { code: 'left-undone'; step: AssemblyStep }
+  | { code: 'missing'; step: AssemblyStep }
+  | { code: 'stray'; step: AssemblyStep }
+  | { code: 'hazard-missed'; moment: HazardMoment; sight: Sight }
+  | { code: 'not-a-hazard'; moment: HazardMoment; sight: Sight };
 
 export type PutItTogetherResult = BenchResult<
   'put-it-together',
@@ -11,4 +26,7 @@ export type PutItTogetherResult = BenchResult<
   PutItTogetherCriterion,
   PutItTogetherGate,
   PutItTogetherSlip
->;
+> & {
+  /** For the picture. */
+  order: readonly AssemblyStep[];
+};
