@@ -8,19 +8,28 @@ import {
 } from '@/lib/grading/bench/level-submission';
 import type { LevelVariant } from '@/lib/variants/bench/level-variant';
 import type { BenchParts } from '../bench/bench-parts';
+import { LevelDrawing } from './level-drawing';
+import { levelHints } from './level-hints';
+import { LevelPanel } from './level-panel';
 import { levelReview } from './level-review';
+import { LevelTable } from './level-table';
+import { bubbleInWords } from './level-words';
+import { missingOf, stateOf, submissionOf } from './level-work';
 
 export const levelParts: BenchParts<LevelVariant, LevelDraft, LevelSubmission> = {
   emptyDraft: emptyLevelDraft,
   readDraft: (json) => levelDraftSchema.safeParse(json).data ?? null,
-  submissionOf: () => null,
-  missing: () => '',
-  summary: () => 'Level',
+  submissionOf,
+  missing: missingOf,
+  summary: (draft, variant) => {
+    const state = stateOf(draft, variant);
+    return `Bubble ${bubbleInWords(variant, state)}`;
+  },
   viewLabel: 'How to look at the bench',
   drawingName: 'Bench',
-  Drawing: () => null,
-  Table: () => null,
-  Panel: () => null,
-  hints: () => [],
+  Drawing: LevelDrawing,
+  Table: LevelTable,
+  Panel: LevelPanel,
+  hints: levelHints,
   review: levelReview,
 };
