@@ -6,9 +6,15 @@ import {
   type ClockAndPlaceDraft,
   type ClockAndPlaceSubmission,
 } from '@/lib/grading/bench/clock-and-place-submission';
+import { emptyRows, formAsItStands } from '@/lib/grading/bench/clock-and-place-work';
 import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place-variant';
 import type { BenchParts } from '../bench/bench-parts';
-import { clockAndPlaceReview } from './clock-and-place-review';
+import { ClockDrawing } from './clock-drawing';
+import { clockHints } from './clock-hints';
+import { ClockPanel } from './clock-panel';
+import { clockAndPlaceReview, clockMissing } from './clock-and-place-review';
+import { ClockTable } from './clock-table';
+import { formNow } from './clock-view';
 
 export const clockAndPlaceParts: BenchParts<
   ClockAndPlaceVariant,
@@ -17,14 +23,21 @@ export const clockAndPlaceParts: BenchParts<
 > = {
   emptyDraft: emptyClockAndPlaceDraft,
   readDraft: (json) => clockAndPlaceDraftSchema.safeParse(json).data ?? null,
-  submissionOf: (draft) => draft,
-  missing: () => '',
-  summary: () => 'Clock and place',
-  viewLabel: 'How to look at the bench',
+  submissionOf: (draft, variant) => {
+    const form = formNow(variant, draft);
+    return form === null || clockMissing(draft, variant) !== '' ? null : { ...draft, form };
+  },
+  missing: clockMissing,
+  summary: (draft, variant) => {
+    const left = emptyRows(formAsItStands(variant, draft)).length;
+    if (left === 0) return clockMissing(draft, variant) === '' ? 'The form is full' : 'Task';
+    return `The mount asks: ${String(6 - left)} of 6 rows filled in`;
+  },
+  viewLabel: 'How to look at the card and the sky',
   drawingName: 'Bench',
-  Drawing: () => null,
-  Table: () => null,
-  Panel: () => null,
-  hints: () => [],
+  Drawing: ClockDrawing,
+  Table: ClockTable,
+  Panel: ClockPanel,
+  hints: clockHints,
   review: clockAndPlaceReview,
 };

@@ -1,0 +1,51 @@
+'use client';
+
+import { useState } from 'react';
+import { TextInput } from '@/components/ui/text-input';
+
+type NumberFieldProps = {
+  label: string;
+  least: number;
+  most: number;
+  value: number | null;
+  onChange: (value: number | null) => void;
+  /** Behind the number: ° or ′. */
+  unit?: string;
+  /** Behind the point; none by default. */
+  decimals?: boolean;
+  className?: string;
+};
+
+/** A number that is typed; null for none, and for one that the row cannot take. */
+export function NumberField(props: NumberFieldProps) {
+  const { label, least, most, value, onChange, unit, decimals = false } = props;
+  const [text, setText] = useState('');
+  const read = (typed: string): number | null => {
+    const plain = typed.trim().replace(',', '.');
+    if (!(decimals ? /^\d{1,4}([.]\d?)?$/ : /^\d{1,4}$/).test(plain)) return null;
+    const number = Number(plain);
+    return number >= least && number <= most ? number : null;
+  };
+  // What stands in it follows the work when that is undone.
+  const shown = read(text) === value ? text : value === null ? '' : String(value);
+  const outside = shown.trim() !== '' && read(shown) === null;
+  return (
+    <label className={`flex flex-col text-sm ${props.className ?? 'w-20'}`}>
+      <span className="text-soft">{label}</span>
+      <span className="flex items-center gap-1">
+        <TextInput
+          inputMode={decimals ? 'decimal' : 'numeric'}
+          autoComplete="off"
+          aria-invalid={outside || undefined}
+          value={shown}
+          onChange={(event) => {
+            setText(event.target.value);
+            const next = read(event.target.value);
+            if (next !== value) onChange(next);
+          }}
+        />
+        {unit}
+      </span>
+    </label>
+  );
+}
