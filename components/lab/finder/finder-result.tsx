@@ -1,6 +1,15 @@
 import { BenchResultView } from '@/components/grading/bench-result-view';
+import { arcminuteInWords } from '@/components/sky/angle-words';
 import type { FinderResult } from '@/lib/grading/bench/finder-result';
 import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
+import { FinderResultPicture } from './finder-result-picture';
+import {
+  finderCriterionNames,
+  finderSlipWords,
+  finderVerdict,
+  sharesInWords,
+} from './finder-result-words';
+import { hazardInWords } from './finder-words';
 
 type FinderResultViewProps = {
   variant: FinderVariant;
@@ -9,16 +18,24 @@ type FinderResultViewProps = {
 };
 
 /** What came of "Finder": for student and teacher alike. */
-export function FinderResultView({ result, markShownAbove = false }: FinderResultViewProps) {
+export function FinderResultView({
+  variant,
+  result,
+  markShownAbove = false,
+}: FinderResultViewProps) {
   return (
     <BenchResultView
-      verdict=""
+      verdict={finderVerdict(variant, result)}
       result={result}
-      criterionName={() => ''}
-      gateWords={() => ({ title: '', text: '' })}
-      slipWords={() => ({ what: '', why: '', next: '' })}
-      picture={null}
+      criterionName={(id) => finderCriterionNames[id]}
+      gateWords={hazardInWords}
+      slipWords={(slip) => finderSlipWords(slip, variant)}
+      picture={<FinderResultPicture variant={variant} result={result} />}
       markShownAbove={markShownAbove}
-    />
+    >
+      <p className="max-w-measure">
+        {sharesInWords(result)} {arcminuteInWords}
+      </p>
+    </BenchResultView>
   );
 }

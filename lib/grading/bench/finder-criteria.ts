@@ -105,9 +105,14 @@ export function bestByDay({ day }: FinderVariant): DayTarget | null {
   );
 }
 
+/** The last locking while it was day, whether or not dusk has come since. */
+export const lockedByDay = ({ dayLock, atLock }: SettingState): SettingState['dayLock'] =>
+  dayLock ?? (atLock === null || atLock.dusk ? null : atLock);
+
 /** By day the best of what there is, set as well as it can be: half for the choice, half for the work. */
-function dayShare(variant: FinderVariant, { dayLock }: SettingState): number {
+function dayShare(variant: FinderVariant, state: SettingState): number {
   const best = bestByDay(variant);
+  const dayLock = lockedByDay(state);
   const sights = dayLock === null ? null : sightsAt(variant, dayLock);
   if (best === null || sights === null || bySun(sights)) return 0;
   const least = sizeArcmin(parallaxOf(variant.finder, best.distanceM));

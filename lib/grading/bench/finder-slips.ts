@@ -12,6 +12,7 @@ import {
   clockwiseDeg,
   dotShare,
   fieldJudgedRightly,
+  lockedByDay,
   searchedLow,
   sizeShare,
   targetShare,
@@ -40,8 +41,8 @@ function choiceSlips({ variant, state, sights }: Work): FinderSlip[] {
   if (template === 'near-then-predict' || template === 'set-by-another') return [];
   const slips: FinderSlip[] = [];
   if (template === 'day-then-dusk') {
-    if (!state.dusk) slips.push({ code: 'not-refined' });
-    const dayLock = state.dusk ? state.dayLock : state.atLock;
+    if (!sights.moment.dusk) slips.push({ code: 'not-refined' });
+    const dayLock = lockedByDay(state);
     const bySunlight = dayLock === null ? null : sightsAt(variant, dayLock);
     if (bySunlight === null) slips.push({ code: 'day-left-out' });
     else slips.push(...dayChoice(variant, bySunlight));
