@@ -1,6 +1,6 @@
-import { FaultResultView } from '@/components/grading/fault-result-view';
-import { PairResultView } from '@/components/grading/pair-result-view';
-import { RunResultView } from '@/components/grading/run-result-view';
+import { FaultResultView } from '@/components/grading/fault/fault-result-view';
+import { PairResultView } from '@/components/grading/pair/pair-result-view';
+import { RunResultView } from '@/components/grading/run/run-result-view';
 import { BenchResult } from '@/components/lab/bench/bench-result';
 import { wholeFaultView } from '@/components/lab/fault/fault-view';
 import { pairLabSky } from '@/components/lab/pair/pair-lab-sky';

@@ -1,6 +1,6 @@
 import Link from 'next/link';
 import type { ReactNode } from 'react';
-import { GradebookStateMark } from '@/components/grading/gradebook-state-mark';
+import { GradebookStateMark } from '@/components/grading/gradebook/gradebook-state-mark';
 import { markText } from '@/components/grading/mark-text';
 import { Panel } from '@/components/ui/panel';
 import type { GradebookCell } from '@/lib/data/gradebook';

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { GradebookStateMark } from '@/components/grading/gradebook-state-mark';
+import { GradebookStateMark } from '@/components/grading/gradebook/gradebook-state-mark';
 import { labText } from '@/components/grading/template-text';
 import { markText } from '@/components/grading/mark-text';
 import { LinkButton } from '@/components/ui/link-button';

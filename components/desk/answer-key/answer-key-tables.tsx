@@ -1,6 +1,6 @@
 import { Fragment } from 'react';
 import { TableFrame } from '@/components/ui/table-frame';
-import { errorInWords } from '@/components/grading/pair-result-words';
+import { errorInWords } from '@/components/grading/pair/pair-result-words';
 import { markText } from '@/components/grading/mark-text';
 import type { AnswerKey, AnswerKeyStar } from '@/lib/pointing/answer-key';
 import { geometryFullMark, starMark } from '@/lib/pointing/pair-mark';

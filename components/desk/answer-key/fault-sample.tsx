@@ -1,4 +1,4 @@
-import { evidenceInFigures } from '@/components/grading/fault-result-words';
+import { evidenceInFigures } from '@/components/grading/fault/fault-result-words';
 import { cureWords } from '@/components/lab/fault/cure-words';
 import { lookWords } from '@/components/lab/fault/evidence/look-words';
 import { faultWords } from '@/components/lab/fault/fault-words';

@@ -6,7 +6,7 @@ import { LabOutcome } from '../shell/lab-outcome';
 import type { FaultDebrief } from './fault-lab-props';
 
 const FaultResultView = dynamic(() =>
-  import('@/components/grading/fault-result-view').then((module) => module.FaultResultView),
+  import('@/components/grading/fault/fault-result-view').then((module) => module.FaultResultView),
 );
 
 type FaultOutcomeProps = {

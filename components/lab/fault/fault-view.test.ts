@@ -6,7 +6,7 @@ import { decodeCatalogue } from '@/lib/sky/catalogue';
 import { generateFaultVariant } from '@/lib/variants/generate-fault-variant';
 import type { FaultAnswerKey, FaultVariant, Look } from '@/lib/variants/fault-variant';
 import { looks } from '@/lib/variants/fault-variant';
-import { faultAdviceInWords, verdictInWords } from '@/components/grading/fault-result-words';
+import { faultAdviceInWords, verdictInWords } from '@/components/grading/fault/fault-result-words';
 import type { Landing } from '@/lib/faults/evidence';
 import { faultyEvening } from '@/tests/support/faulty-evening';
 import { eveningScenario } from '@/tests/support/evening';

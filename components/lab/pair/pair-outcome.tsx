@@ -9,7 +9,7 @@ import { LabOutcome } from '../shell/lab-outcome';
 import type { PairLabSky } from './pair-lab-sky';
 
 const PairResultView = dynamic(() =>
-  import('@/components/grading/pair-result-view').then((module) => module.PairResultView),
+  import('@/components/grading/pair/pair-result-view').then((module) => module.PairResultView),
 );
 
 type PairOutcomeProps = {

@@ -9,7 +9,7 @@ import { LabOutcome } from '../shell/lab-outcome';
 import type { RunLabVariant } from './run-lab-variant';
 
 const RunResultView = dynamic(() =>
-  import('@/components/grading/run-result-view').then((module) => module.RunResultView),
+  import('@/components/grading/run/run-result-view').then((module) => module.RunResultView),
 );
 
 type RunOutcomeProps = {

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
-import { GradebookLegend } from '@/components/grading/gradebook-legend';
-import { GradebookTable } from '@/components/grading/gradebook-table';
+import { GradebookLegend } from '@/components/grading/gradebook/gradebook-legend';
+import { GradebookTable } from '@/components/grading/gradebook/gradebook-table';
 import { EmptyState } from '@/components/ui/empty-state';
 import { LinkButton } from '@/components/ui/link-button';
 import { PrintButton } from '@/components/ui/print-button';

@@ -3,7 +3,7 @@ import { notFound } from 'next/navigation';
 import { AttemptTable } from '@/components/desk/attempt-table';
 import { DecisionForms } from '@/components/desk/decision-forms';
 import { zonedTimeText } from '@/components/grading/zoned-time';
-import { GradebookStateMark } from '@/components/grading/gradebook-state-mark';
+import { GradebookStateMark } from '@/components/grading/gradebook/gradebook-state-mark';
 import { markText } from '@/components/grading/mark-text';
 import { buttonLook } from '@/components/ui/button-look';
 import { EmptyState } from '@/components/ui/empty-state';

@@ -3,7 +3,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import type { OperatorOptions } from '@/lib/alignment/perfect-operator';
 import { randomRunNights } from '@/tests/support/run-nights';
 import { resultOf } from '@/tests/support/run-robot';
-import { markText } from './mark-text';
+import { markText } from '../mark-text';
 import { RunResultView } from './run-result-view';
 
 afterEach(cleanup);

@@ -9,7 +9,7 @@ import { FaultResultCure } from './fault-result-cure';
 import { FaultResultEvidence, FaultResultReasons } from './fault-result-evidence';
 import { FaultResultMarks } from './fault-result-marks';
 import { faultAdviceInWords, verdictInWords } from './fault-result-words';
-import { markText } from './mark-text';
+import { markText } from '../mark-text';
 
 type FaultResultViewProps = {
   variant: WholeFaultView;

@@ -3,8 +3,8 @@ import { lookWords } from '@/components/lab/fault/evidence/look-words';
 import type { FaultView } from '@/components/lab/fault/fault-view';
 import type { FaultResult } from '@/lib/grading/fault-result';
 import { faultCriterionInWords } from './fault-result-words';
-import { markText } from './mark-text';
-import { MarksTable } from './marks-table';
+import { markText } from '../mark-text';
+import { MarksTable } from '../marks-table';
 
 /** The mark part by part, and below it what each look cost. */
 export function FaultResultMarks({ result, variant }: { result: FaultResult; variant: FaultView }) {

@@ -2,7 +2,7 @@ import { angleInWords, angleWordsFor } from '@/components/sky/angle-words';
 import type { RunKit } from '@/lib/alignment/setup';
 import type { RunAdvice, RunCriterion, RunResult, RunStarResult } from '@/lib/grading/run-result';
 import type { FieldOffset } from '@/lib/optics/image-orientation';
-import { ofHundred } from './pair-result-words';
+import { ofHundred } from '../pair/pair-result-words';
 
 export const whichInWords = (which: 1 | 2): string => (which === 1 ? 'first' : 'second');
 

@@ -3,8 +3,8 @@ import { Panel } from '@/components/ui/panel';
 import type { RunResult } from '@/lib/grading/run-result';
 import type { PairFigures } from '@/lib/grading/pair-result';
 import { fieldRadiusArcmin } from '@/lib/pointing/field-radius';
-import { ErrorMapLegend, ErrorMapOfCells, ErrorMapPicture } from './error-map-picture';
-import { errorWordsFor, ofHundred } from './pair-result-words';
+import { ErrorMapLegend, ErrorMapOfCells, ErrorMapPicture } from '../error-map-picture';
+import { errorWordsFor, ofHundred } from '../pair/pair-result-words';
 import type { DebriefSky } from './run-debrief-sky';
 import { achievedInWords, judgementInWords, thirdInWords } from './run-result-words';
 

@@ -1,10 +1,10 @@
 import Link from 'next/link';
 import { TableFrame } from '@/components/ui/table-frame';
-import { zonedTimeText } from './zoned-time';
+import { zonedTimeText } from '../zoned-time';
 import type { Gradebook, GradebookCell } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
 import { GradebookStateMark } from './gradebook-state-mark';
-import { markText } from './mark-text';
+import { markText } from '../mark-text';
 
 /** Students by assignments: state in words and the mark that counts, each a way to what is behind it. */
 export function GradebookTable({

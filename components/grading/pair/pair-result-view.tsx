@@ -6,9 +6,9 @@ import { Meter } from '@/components/ui/meter';
 import { Panel } from '@/components/ui/panel';
 import type { PairFigures, PairResult } from '@/lib/grading/pair-result';
 import { fieldRadiusArcmin } from '@/lib/pointing/field-radius';
-import { ErrorMapLegend, ErrorMapPicture } from './error-map-picture';
-import { markText } from './mark-text';
-import { MarksTable } from './marks-table';
+import { ErrorMapLegend, ErrorMapPicture } from '../error-map-picture';
+import { markText } from '../mark-text';
+import { MarksTable } from '../marks-table';
 import { PairResultStars } from './pair-result-stars';
 import {
   adviceInWords,
