@@ -1,6 +1,6 @@
 import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { manyBenchTasks } from '@/tests/support/bench-tasks';
 import { fieldModelAnswer } from '@/lib/grading/bench/field-model-answer';
 import { gradeField } from '@/lib/grading/bench/grade-field';
@@ -9,6 +9,9 @@ import { fieldTemplates } from '@/lib/variants/bench/field-variant';
 import { generateField } from '@/lib/variants/bench/generate-field';
 import { FieldLab } from './field-lab';
 
+beforeEach(() => {
+  vi.spyOn(window, 'scrollTo').mockImplementation(() => undefined);
+});
 afterEach(cleanup);
 
 test.each(manyBenchTasks(generateField, fieldTemplates, 1))(
