@@ -5,7 +5,7 @@ import { createClass } from './classes';
 import { fixedClock, type Clock } from './clock';
 import { db } from './db';
 import { defaultPlace } from './default-evening';
-import { findings, lastWeek, pseudonyms, runs, tonight, type Diary } from './demo-diary';
+import { assembly, findings, lastWeek, pseudonyms, runs, tonight, type Diary } from './demo-diary';
 import { demoAssignment } from './demo-evening';
 import { fixedAt, must, studentViewer, work } from './demo-work';
 import { excuse, extendDue } from './gradebook';
@@ -66,6 +66,14 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
     must(await excuse(teacher, decision, hours(-30)));
   }
 
+  const together = demoAssignment({
+    lab: 'put-it-together',
+    title: 'Put it together',
+    lessonSlug: null,
+    ...{ place, now, dueInDays: 2, kitId: 'heron', siteId: 'school-yard' },
+  });
+  const togetherId = await publish(teacher, classId, together, hours(-7));
+
   const second = demoAssignment({
     ...pickThePair,
     title: 'Pick the pair for tonight',
@@ -85,6 +93,7 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
       }
     }
   };
+  await workAll(togetherId, assembly, 6);
   await workAll(secondId, tonight, 5);
   if (late !== undefined && second.policy.dueAt !== null) {
     const dueAt = new Date(Date.parse(second.policy.dueAt) + 2 * 24 * 3_600_000).toISOString();

@@ -93,3 +93,18 @@ export const findings: Diary = [
   ['middling'],
   [],
 ];
+
+/** "Put it together": most have done it, Fern has not. */
+export const assembly: Diary = [
+  ['middling', 'best'],
+  ['best'],
+  ['poor', 'middling'],
+  ['best'],
+  [],
+  ['under-way'],
+  [],
+  ['middling'],
+  ['best'],
+  ['under-way'],
+  ['middling'],
+];

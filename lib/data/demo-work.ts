@@ -1,9 +1,12 @@
 import 'server-only';
+import { z } from 'zod';
 import type { Viewer } from '../auth/policy';
+import { putItTogetherSubmissionSchema } from '../grading/bench/put-it-together-submission';
 import type { FaultAsk } from '../variants/fault-seen';
 import { lookAt, saveDraft, startAttempt, submitAttempt } from './attempts';
 import { fixedClock, type Clock } from './clock';
 import { db } from './db';
+import { demoAssembly, demoAssemblyBegun } from './demo-bench';
 import { demoChoice, type DemoSkill } from './demo-choice';
 import type { DemoAttempt } from './demo-diary';
 import { demoFinding, demoFindingBegun } from './demo-fault';
@@ -73,10 +76,17 @@ function workOf(
       const { looked, testSlew } = draft;
       return { draft, submission, asks: [...looked, ...(testSlew === null ? [] : [{ testSlew }])] };
     }
+    case 'put-it-together': {
+      const { answer } = assemblyKeySchema.parse(attempt.answerKey);
+      const submission = skill === 'under-way' ? null : demoAssembly(answer, skill);
+      return { draft: submission ?? demoAssemblyBegun(answer), submission };
+    }
     default:
       throw new Error(`the demonstration has no work at ${attempt.lab}`);
   }
 }
+
+const assemblyKeySchema = z.object({ answer: putItTogetherSubmissionSchema });
 
 const finished = (skill: DemoAttempt): DemoSkill => (skill === 'under-way' ? 'middling' : skill);
 

@@ -7,7 +7,6 @@ import { hasDemoAccounts, seedDemo, type DemoSignIns } from '@/lib/data/demo';
 import { parseEnv } from '@/lib/data/env';
 import { getGradebook, getStudentRecord } from '@/lib/data/gradebook';
 import { checkCard, checkPassword } from '@/lib/data/sign-in';
-import { labs } from '@/lib/variants/labs';
 import { useSchoolDatabase } from '../support/school-database';
 import { monday, valueOf } from '../support/school';
 
@@ -32,9 +31,11 @@ test('the printed card opens a student who has work to do and work done', async 
   const work = await listStudentAssignments(viewer, monday);
   expect(work.map(({ state }) => state).toSorted()).toEqual([
     'complete',
-    ...Array.from({ length: 3 }, () => 'not-started'),
+    ...Array.from({ length: 4 }, () => 'not-started'),
   ]);
-  expect(new Set(work.map(({ lab }) => lab))).toEqual(new Set(labs));
+  expect(new Set(work.map(({ lab }) => lab))).toEqual(
+    new Set(['put-it-together', 'pick-the-pair', 'alignment-run', 'what-went-wrong']),
+  );
   expect(signIns.student.words.split(' ')).toHaveLength(3);
 });
 
@@ -43,6 +44,7 @@ test('the gradebook is alive: every mark is one that the engine gave', async () 
   expect(gradebook?.students).toHaveLength(12);
   expect(gradebook?.assignments.map(({ title }) => title)).toEqual([
     'A first pair',
+    'Put it together',
     'Pick the pair for tonight',
     'Alignment run',
     'What went wrong?',
@@ -62,7 +64,7 @@ test('the gradebook is alive: every mark is one that the engine gave', async () 
   expect(record?.attempts.length).toBeGreaterThan(2);
 });
 
-test.each(['alignment-run', 'what-went-wrong'] as const)(
+test.each(['put-it-together', 'alignment-run', 'what-went-wrong'] as const)(
   '%s was done well and badly, is under way, and waits for the printed student',
   async (lab) => {
     const attempts = await db().attempt.findMany({
@@ -89,7 +91,7 @@ test.each(['alignment-run', 'what-went-wrong'] as const)(
 
 test('a draft waits beside what is published', async () => {
   const states = (await listAssignments(teacher, classId))?.map(({ state }) => state);
-  expect(states?.toSorted()).toEqual(['draft', ...Array.from({ length: 4 }, () => 'published')]);
+  expect(states?.toSorted()).toEqual(['draft', ...Array.from({ length: 5 }, () => 'published')]);
 });
 
 describe('a second start', () => {

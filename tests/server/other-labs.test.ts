@@ -20,7 +20,14 @@ import {
 import { exportStudent, listRoster, setExtraTime } from '@/lib/data/roster';
 import { sameJson } from '@/lib/data/same-json';
 import type { Lab } from '@/lib/variants/labs';
-import { faultTask, perfectRunOf, rightAnswerOf, runTask, sunwardRunOf } from '../support/lab-work';
+import {
+  benchTasks,
+  faultTask,
+  perfectRunOf,
+  rightAnswerOf,
+  runTask,
+  sunwardRunOf,
+} from '../support/lab-work';
 import { useSchoolDatabase } from '../support/school-database';
 import {
   assignmentInput,
@@ -41,6 +48,7 @@ beforeAll(async () => {
 
 const key = 'idempotency-key';
 const labs = [
+  ...benchTasks,
   { lab: 'alignment-run' as Lab, task: runTask, answer: perfectRunOf },
   { lab: 'what-went-wrong' as Lab, task: faultTask, answer: rightAnswerOf },
 ];

@@ -1,3 +1,4 @@
+import { z } from 'zod';
 import { perfectLog } from '@/lib/alignment/perfect-operator';
 import { loadCatalogue } from '@/lib/content/sky-catalogue';
 import type { AssignmentInput } from '@/lib/data/assignment-input';
@@ -8,6 +9,7 @@ import { storedAnswerKeySchema } from '@/lib/data/lab-tasks/stored-sky';
 import type { FaultSubmission } from '@/lib/grading/fault-submission';
 import type { RunSubmission } from '@/lib/grading/run-submission';
 import { directionFromAzAlt, separationDeg } from '@/lib/units/vector';
+import { benchTemplates, type BenchLab } from '@/lib/variants/bench/bench-labs';
 import { runTemplates } from '@/lib/variants/run-variant';
 import { faultTemplates } from '@/lib/variants/fault-variant';
 
@@ -21,6 +23,18 @@ export const faultTask: Partial<AssignmentInput> = {
   title: 'What went wrong?',
   templates: ['first-slews'],
 };
+/** Each bench lab with every kind of its tasks, and the answer that its attempts keep as their key. */
+export const benchTasks = Object.entries(benchTemplates).map(([lab, templates]) => ({
+  lab: lab as BenchLab,
+  task: { lab: lab as BenchLab, title: lab, templates: [...templates] },
+  answer: modelAnswerOf,
+}));
+
+async function modelAnswerOf(attemptId: string): Promise<object> {
+  const key = z.object({ answer: z.looseObject({}) });
+  return key.parse((await stored(attemptId)).answerKey).answer;
+}
+
 export const everyRunTemplate = [...runTemplates];
 export const everyFaultTemplate = [...faultTemplates];
 

@@ -20,6 +20,25 @@ const whatItIs: Readonly<Record<Exclude<Lab, BenchLab>, string>> = {
     'Read what a faulty evening shows, look up what else you need, and name the fault and its cure. About ten minutes a round.',
 };
 
+/** As an evening goes: first what stands on the ground, then the sky, then both in one. */
+const groups: readonly { title: string; lead: string; labs: readonly Lab[] }[] = [
+  {
+    title: 'At the bench',
+    lead: 'Everything before the stars. The drawing does what the real thing would do.',
+    labs: labs.filter((lab) => isBenchLab(lab) && lab !== 'dress-rehearsal'),
+  },
+  {
+    title: 'Under the sky',
+    lead: 'With the sky of your own place and date.',
+    labs: ['pick-the-pair', 'alignment-run', 'what-went-wrong'],
+  },
+  {
+    title: 'The whole evening',
+    lead: 'All of it in order, and every slip comes back at the eyepiece.',
+    labs: ['dress-rehearsal'],
+  },
+];
+
 /** The labs that are open. */
 export default function LabsPage() {
   return (
@@ -28,21 +47,34 @@ export default function LabsPage() {
         title="Labs"
         lead="Practise a skill of the evening as often as you like. You need no account, and nothing about you is kept."
       />
-      <div className="space-y-6">
-        {labs.map((lab) => (
-          <Panel
-            key={lab}
-            title={labText[lab].name}
-            actions={
-              <LinkButton href={routes.labs.one(lab)} variant="primary">
-                Open the lab<span className="sr-only">: {labText[lab].name}</span>
-              </LinkButton>
-            }
-          >
-            <p className="max-w-measure">
-              {isBenchLab(lab) ? benchTexts[lab].whatItIs : whatItIs[lab]}
-            </p>
-          </Panel>
+      <div className="space-y-10">
+        {groups.map((group) => (
+          <section key={group.title} aria-labelledby={group.title} className="space-y-4">
+            <div>
+              <h2 id={group.title} className="text-xl font-semibold">
+                {group.title}
+              </h2>
+              <p className="text-soft">{group.lead}</p>
+            </div>
+            <div className="grid items-stretch gap-5 md:grid-cols-2">
+              {group.labs.map((lab) => (
+                <Panel
+                  key={lab}
+                  title={labText[lab].name}
+                  level={3}
+                  actions={
+                    <LinkButton href={routes.labs.one(lab)}>
+                      Open the lab<span className="sr-only">: {labText[lab].name}</span>
+                    </LinkButton>
+                  }
+                >
+                  <p className="max-w-measure">
+                    {isBenchLab(lab) ? benchTexts[lab].whatItIs : whatItIs[lab]}
+                  </p>
+                </Panel>
+              ))}
+            </div>
+          </section>
         ))}
         <SunCaution />
       </div>
