@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { levelTask, manyLevelTasks } from '@/tests/support/level-tasks';
+import { levelTask, levelTasksOf, manyLevelTasks } from '@/tests/support/level-tasks';
 import { levelResultSchema } from '../../data/lab-tasks/bench/stored-level';
 import { legReaches } from '../../levelling/leg-to-move';
 import {
@@ -60,9 +60,6 @@ function levelledFrom(variant: LevelVariant, before: TripodAction[], within = 0.
   return actions;
 }
 
-const tasksOf = (template: LevelVariant['template'], count = 40) =>
-  Array.from({ length: count }, (_, i) => levelTask(`of ${String(i)}`, template));
-
 describe('who makes no mistake', () => {
   it('earns 100 in every task of every template, with no gate and no slip', () => {
     const tasks = manyLevelTasks(200);
@@ -78,7 +75,7 @@ describe('who makes no mistake', () => {
   });
 
   it('can be told by marks that sum to 100', () => {
-    const task = levelTask('sum', 'one-slope');
+    const task = levelTask('one-slope');
     const { criteria } = resultOf(task, levelModelAnswer(task));
     expect(criteria.reduce((sum, { possible }) => sum + possible, 0)).toBe(100);
   });
@@ -93,7 +90,7 @@ it('a result is read back from its JSON whole', () => {
 
 describe('the tilt', () => {
   it('earns full marks within what the vial can show, none at 1.25°, and falls evenly between', () => {
-    const task = levelTask('ramp', 'one-slope');
+    const task = levelTask('one-slope');
     const model = levelModelAnswer(task).actions;
     const levelled = stateAfter(task, [...model]);
     for (const byMm of [0, 1, 4, 7, 10, 13, 16, 20]) {
@@ -120,7 +117,7 @@ describe('the tilt', () => {
   });
 
   it('left as it was found is told with the one leg that would do most, and how far', () => {
-    const task = levelTask('untouched', 'read-then-move');
+    const task = levelTask('read-then-move');
     const result = resultOf(task, withActions(task, [{ do: 'tube-on' }]));
     const [slip] = result.slips;
     if (slip?.code !== 'left-tilted') throw new Error('the tilt comes first');
@@ -136,7 +133,7 @@ describe('the tilt', () => {
   });
 
   it('tells what the tilt costs: the first slews by as much as it is, two stars nothing', () => {
-    const task = levelTask('costs', 'one-slope');
+    const task = levelTask('one-slope');
     const { left, leftCosts } = resultOf(task, withActions(task, [{ do: 'tube-on' }]));
     expect(leftCosts.firstSlewsArcmin).toBeLessThanOrEqual(60 * left.tiltDeg + 1e-6);
     expect(leftCosts.firstSlewsArcmin).toBeGreaterThan(0.99 * 60 * left.tiltDeg);
@@ -147,7 +144,7 @@ describe('the tilt', () => {
 
 describe('typical mistakes are told by name', () => {
   it('a soft foot that was not trodden in: it sank under the tube and nobody looked again', () => {
-    for (const task of tasksOf('soft-foot')) {
+    for (const task of levelTasksOf('soft-foot', 40)) {
       const submission = withActions(task, [...levelledFrom(task, []), { do: 'tube-on' }]);
       const result = resultOf(task, submission);
       expect(result.slips[0]).toMatchObject({ code: 'sank-under-tube', mended: false });
@@ -158,7 +155,7 @@ describe('typical mistakes are told by name', () => {
 
   it('a soft foot that sank and was made up for: mended, mostly at the price of more moves', () => {
     let moreMoves = 0;
-    for (const task of tasksOf('soft-foot')) {
+    for (const task of levelTasksOf('soft-foot', 40)) {
       const loaded: TripodAction[] = [...levelledFrom(task, []), { do: 'tube-on' }, { do: 'hold' }];
       const submission = withActions(task, [...levelledFrom(task, loaded), { do: 'let-go' }]);
       const result = resultOf(task, submission);
@@ -173,7 +170,7 @@ describe('typical mistakes are told by name', () => {
   });
 
   it('an untrue vial believed: the bubble stands in the ring and the head leans', () => {
-    for (const task of tasksOf('untrue-vial')) {
+    for (const task of levelTasksOf('untrue-vial', 40)) {
       let actions: TripodAction[] = [];
       for (let step = 0; step < 8; step += 1) {
         const state = stateAfter(task, actions);
@@ -194,7 +191,7 @@ describe('typical mistakes are told by name', () => {
   });
 
   it('a bubble taken for the low side: the best leg, the wrong way', () => {
-    for (const task of tasksOf('one-slope')) {
+    for (const task of levelTasksOf('one-slope', 40)) {
       const start = startOf(task.site);
       const [reach] = legReaches(task.site, start, slopeOf(task.site, start));
       if (reach === undefined) throw new Error('three legs');
@@ -207,7 +204,7 @@ describe('typical mistakes are told by name', () => {
   });
 
   it('a vial read without turning the head: the leg that it seems to name', () => {
-    for (const task of tasksOf('turned-vial')) {
+    for (const task of levelTasksOf('turned-vial', 40)) {
       const start = startOf(task.site);
       const seen = slopeReadUnturned(slopeOf(task.site, start), task.site.vial.markAzimuthDeg);
       const [reach] = legReaches(task.site, start, seen);
@@ -222,7 +219,7 @@ describe('typical mistakes are told by name', () => {
 
   it('another leg first: the right way, though not in the bubble’s own direction', () => {
     let seen = 0;
-    for (const task of tasksOf('one-slope')) {
+    for (const task of levelTasksOf('one-slope', 40)) {
       const start = startOf(task.site);
       const reach = legReaches(task.site, start, slopeOf(task.site, start)).at(-1);
       if (reach === undefined) throw new Error('three legs');
@@ -237,7 +234,7 @@ describe('typical mistakes are told by name', () => {
   });
 
   it('legs moved again and again cost two marks each', () => {
-    const task = levelTask('again', 'one-slope');
+    const task = levelTask('one-slope');
     const model = levelModelAnswer(task);
     const levelled = stateAfter(task, [...model.actions]);
     const { lengthMm } = levelled.legs[0];
@@ -274,7 +271,7 @@ describe('typical mistakes are told by name', () => {
 
 describe('a leg left open with the tube on', () => {
   it('is "not yet" whatever the mark, also when it is made good', () => {
-    for (const task of tasksOf('soft-foot', 20)) {
+    for (const task of levelTasksOf('soft-foot', 20)) {
       const model = levelModelAnswer(task);
       const leg = legIndices.find((one) => task.site.legs[one].sinksMm === 0) ?? 0;
       // Opened under the tube with nobody to hold it; then all put right, with a helper.
@@ -293,7 +290,7 @@ describe('a leg left open with the tube on', () => {
   });
 
   it('is none while somebody holds the tube', () => {
-    const task = levelTask('held', 'one-slope');
+    const task = levelTask('one-slope');
     const actions: TripodAction[] = [
       { do: 'tube-on' },
       { do: 'hold' },
@@ -305,7 +302,7 @@ describe('a leg left open with the tube on', () => {
 });
 
 describe('what cannot be anybody’s answer is refused', () => {
-  const task = levelTask('refused', 'one-slope');
+  const task = levelTask('one-slope');
   const refusal = (submission: LevelSubmission) => {
     const grading = gradeLevel({ variant: task, submission });
     return grading.ok ? null : grading.refusal.code;
