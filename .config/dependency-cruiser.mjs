@@ -57,9 +57,9 @@ const componentFolders = {
     'sky',
     'telescope',
     'grading/bench-result-view',
-    'grading/pair-result-view',
-    'grading/fault-result-view',
-    'grading/run-result-view',
+    'grading/pair/pair-result-view',
+    'grading/fault/fault-result-view',
+    'grading/run/run-result-view',
   ],
   grading: [
     'ui',
