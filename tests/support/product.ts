@@ -20,7 +20,7 @@ const signInsSchema = z.array(
 );
 
 type SignIn = z.infer<typeof signInsSchema>[number];
-type Product = {
+export type Product = {
   /** Such as http://127.0.0.1:41234, without a slash at the end. */
   address: string;
   demoSignIns: readonly SignIn[];
