@@ -2,6 +2,7 @@
 
 import { RadioGroup } from '@/components/ui/radio-group';
 import { SunCaution } from '@/components/ui/sun-caution';
+import type { FormEntry } from '@/lib/clock/mount-form';
 import { emptyFormDraft } from '@/lib/grading/bench/clock-and-place-submission';
 import type { ClockAndPlaceTemplate } from '@/lib/variants/bench/clock-and-place-variant';
 import { rowNames } from './clock-words';
@@ -32,12 +33,13 @@ export function ClockPanel(props: ClockViewProps) {
     <div className="space-y-4">
       <p>{tasks[variant.template]}</p>
       {variant.template === 'dew-on-the-card' ? (
-        <RadioGroup
+        <RadioGroup<FormEntry | ''>
           legend="Which row sent the tube there?"
           name="clock-named"
-          value={draft.named ?? undefined}
+          value={draft.named ?? ''}
           options={variant.open.map((value) => ({ value, label: rowNames[value] }))}
           onValueChange={(named) => {
+            if (named === '') return;
             // What was entered for another row is dropped: only the named one is put right.
             change({ ...draft, named, form: emptyFormDraft }, `${rowNames[named]} is open now.`);
           }}

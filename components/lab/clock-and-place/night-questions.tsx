@@ -3,6 +3,7 @@
 import { Button } from '@/components/ui/button';
 import { Checkbox } from '@/components/ui/checkbox';
 import { RadioGroup } from '@/components/ui/radio-group';
+import type { ClockVerdict } from '@/lib/variants/bench/clock-and-place-variant';
 import { answerWhenAsked } from './card-words';
 import type { ClockViewProps } from './clock-view';
 import { dayOfYear, readingText } from './clock-words';
@@ -15,16 +16,17 @@ export function NightQuestions({ variant, draft, change }: ClockViewProps) {
   const odd = draft.verdict !== null && draft.verdict !== 'plain';
   return (
     <div className="space-y-3">
-      <RadioGroup
+      <RadioGroup<ClockVerdict | ''>
         legend="How often did clocks show this time?"
         name="clock-verdict"
-        value={draft.verdict ?? undefined}
+        value={draft.verdict ?? ''}
         options={(['plain', 'skipped', 'twice'] as const).map((value) => ({
           value,
           label: verdictWords[value],
           disabled: draft.asked,
         }))}
         onValueChange={(verdict) => {
+          if (verdict === '') return;
           change({ ...draft, verdict, readings: [] });
         }}
       />

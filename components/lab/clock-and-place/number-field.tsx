@@ -1,6 +1,6 @@
 'use client';
 
-import { useState } from 'react';
+import { useId, useState } from 'react';
 import { TextInput } from '@/components/ui/text-input';
 
 type NumberFieldProps = {
@@ -19,6 +19,7 @@ type NumberFieldProps = {
 /** A number that is typed; null for none, and for one that the row cannot take. */
 export function NumberField(props: NumberFieldProps) {
   const { label, least, most, value, onChange, unit, decimals = false } = props;
+  const id = useId();
   const [text, setText] = useState('');
   const read = (typed: string): number | null => {
     const plain = typed.trim().replace(',', '.');
@@ -30,10 +31,13 @@ export function NumberField(props: NumberFieldProps) {
   const shown = read(text) === value ? text : value === null ? '' : String(value);
   const outside = shown.trim() !== '' && read(shown) === null;
   return (
-    <label className={`flex flex-col text-sm ${props.className ?? 'w-20'}`}>
-      <span className="text-soft">{label}</span>
+    <div className={`flex flex-col text-sm ${props.className ?? 'w-20'}`}>
+      <label htmlFor={id} className="text-soft">
+        {label}
+      </label>
       <span className="flex items-center gap-1">
         <TextInput
+          id={id}
           inputMode={decimals ? 'decimal' : 'numeric'}
           autoComplete="off"
           aria-invalid={outside || undefined}
@@ -46,6 +50,6 @@ export function NumberField(props: NumberFieldProps) {
         />
         {unit}
       </span>
-    </label>
+    </div>
   );
 }
