@@ -5,6 +5,7 @@ import {
   type BalanceVariant,
 } from '@/lib/variants/bench/balance-variant';
 import { generateBalance } from '@/lib/variants/bench/generate-balance';
+import { manyBenchTasks } from './bench-tasks';
 import { eveningScenario } from './evening';
 
 export const balanceKits = ['wren', 'heron', 'owl'] as const;
@@ -24,8 +25,4 @@ export function balanceTask(
 
 /** So many tasks of each template, with each kit in turn. */
 export const manyBalanceTasks = (perTemplate: number): BalanceVariant[] =>
-  balanceTemplates.flatMap((template) =>
-    Array.from({ length: perTemplate }, (_, index) =>
-      balanceTask(`many-${String(index)}`, template, balanceKits[index % balanceKits.length]),
-    ),
-  );
+  manyBenchTasks(generateBalance, balanceTemplates, perTemplate);

@@ -2,6 +2,7 @@
 
 import { Notice } from '@/components/ui/notice';
 import { RadioGroup } from '@/components/ui/radio-group';
+import type { Moves } from '@/lib/balance/tube-bench';
 import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
 import { foresightChoices, foresightQuestion, readingQuestion, taskInWords } from './balance-task';
 import { movesWords, stateInWords } from './balance-words';
@@ -52,14 +53,14 @@ function Foresight({ variant, state, act }: { variant: BalanceVariant } & TubeHa
       </p>
     );
   return (
-    <RadioGroup
+    <RadioGroup<Moves | ''>
       name="foresight"
       legend={foresightQuestion(variant)}
       hint="Say it before you touch the tube."
       options={foresightChoices}
-      {...(state.foreseen === null ? { value: undefined } : { value: state.foreseen })}
+      value={state.foreseen ?? ''}
       onValueChange={(moves) => {
-        act({ do: 'foresee', moves });
+        if (moves !== '') act({ do: 'foresee', moves });
       }}
     />
   );

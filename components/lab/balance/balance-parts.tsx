@@ -35,7 +35,13 @@ export const balanceParts: BenchParts<BalanceVariant, BalanceDraft, BalanceSubmi
   summary: (draft, variant) => {
     const state = afterAll(variant, draft.actions);
     if (variant.asksForesight && state.foreseen === null) return 'First: what do you expect?';
-    return `Clamp ${state.clampOpen ? 'open' : 'locked'} at ${mmText(state.clampMm)} · ${degText(state.altitudeDeg)}`;
+    if (state.fallen) return 'The tube fell. Put it back.';
+    const last = state.trials.at(-1);
+    const did =
+      last === undefined || last.arrangement !== state.arrangement
+        ? ''
+        : ` · ${last.moves === 'holds' ? 'held' : `${last.moves} sank`}`;
+    return `${mmText(state.clampMm)}, clamp ${state.clampOpen ? 'open' : 'locked'} · ${degText(state.altitudeDeg)}${did}`;
   },
   viewLabel: 'How to look at the bench',
   drawingName: 'Bench',

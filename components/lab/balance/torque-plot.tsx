@@ -18,7 +18,7 @@ type TorquePlotProps = {
 };
 
 /** The plot's inner box in drawing units: altitude to the right, a pull on the front upward. */
-const left = 40;
+const left = 50;
 const right = 300;
 const middle = 62;
 const half = 44;
@@ -38,7 +38,7 @@ export function TorquePlot(props: TorquePlotProps) {
       .join(' ');
   const bandTop = yOf(holdingTorqueNm);
   return (
-    <svg viewBox="0 0 310 132" role="img" aria-label={props.label} className={props.className}>
+    <svg viewBox="0 0 312 124" role="img" aria-label={props.label} className={props.className}>
       <rect
         x={xOf(range.lowDeg)}
         y={middle - half}
@@ -61,30 +61,27 @@ export function TorquePlot(props: TorquePlotProps) {
         strokeWidth="1"
         fill="none"
       />
-      <g fill="currentColor" fontSize="9">
-        <text x="4" y={middle - half + 8}>
+      <g fill="currentColor" fontSize="11.5">
+        <text x="4" y={middle - half + 9}>
           front
         </text>
-        <text x="4" y={middle - half + 18}>
+        <text x="4" y={middle - half + 21}>
           sinks
         </text>
-        <text x="4" y={middle + half - 10}>
+        <text x="4" y={middle + half - 12}>
           back
         </text>
         <text x="4" y={middle + half}>
           sinks
         </text>
-        <text x="4" y={middle + 3}>
+        <text x="4" y={middle + 4}>
           holds
         </text>
         {[0, 30, 60, 90].map((deg) => (
           <text key={deg} x={xOf(deg)} y={middle + half + 13} textAnchor="middle">
-            {deg}°
+            {deg === 0 ? 'altitude 0' : deg}°
           </text>
         ))}
-        <text x={(left + right) / 2} y="129" textAnchor="middle">
-          altitude
-        </text>
       </g>
       {best === undefined || best === null ? null : (
         <polyline

@@ -31,21 +31,21 @@ export function TubeControls({ state, act }: TubeHand) {
           act({ do: 'hand', on: !state.handOn });
         }}
       >
-        {state.handOn ? 'Let go of the tube' : 'Put a hand under the tube'}
+        {state.handOn ? 'Let go' : 'Hand on the tube'}
       </Button>
       <Button
         onClick={() => {
           act({ do: 'stop', in: !state.stopIn });
         }}
       >
-        {state.stopIn ? 'Turn the stop screw out' : 'Turn the stop screw in'}
+        {state.stopIn ? 'Stop screw out' : 'Stop screw in'}
       </Button>
       <Button
         onClick={() => {
           act({ do: 'clamp', open: !state.clampOpen });
         }}
       >
-        {state.clampOpen ? 'Lock the clamp' : 'Open the clamp'}
+        {state.clampOpen ? 'Lock clamp' : 'Open clamp'}
       </Button>
     </div>
   );
