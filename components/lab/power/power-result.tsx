@@ -1,6 +1,8 @@
 import { BenchResultView } from '@/components/grading/bench-result-view';
 import type { PowerResult } from '@/lib/grading/bench/power-result';
 import type { PowerVariant } from '@/lib/variants/bench/power-variant';
+import { PowerResultPicture } from './power-result-picture';
+import { criterionNames, gateWords, slipWords, verdictOf } from './power-result-words';
 
 type PowerResultViewProps = {
   variant: PowerVariant;
@@ -9,15 +11,15 @@ type PowerResultViewProps = {
 };
 
 /** What came of "Power": for student and teacher alike. */
-export function PowerResultView({ result, markShownAbove = false }: PowerResultViewProps) {
+export function PowerResultView({ variant, result, markShownAbove = false }: PowerResultViewProps) {
   return (
     <BenchResultView
-      verdict=""
+      verdict={verdictOf(result)}
       result={result}
-      criterionName={() => ''}
-      gateWords={() => ({ title: '', text: '' })}
-      slipWords={() => ({ what: '', why: '', next: '' })}
-      picture={null}
+      criterionName={(id) => criterionNames[id]}
+      gateWords={gateWords}
+      slipWords={slipWords}
+      picture={<PowerResultPicture variant={variant} result={result} />}
       markShownAbove={markShownAbove}
     />
   );
