@@ -1,4 +1,4 @@
-import { balanceShiftMm, type PlacedMass } from './centre-of-mass';
+import type { PlacedMass } from './centre-of-mass';
 import { wholeTube } from './tube-in-clamp';
 import { bestForwardMm, worstTorque, type AltitudeRange, type WorstTorque } from './holding';
 import { clampedAt, freeFallMPerS2 } from './torque';
@@ -30,7 +30,3 @@ export const canHold = (bench: BalanceBench, on: readonly string[]): boolean =>
  */
 export const edgeMm = (tube: Pick<PlacedMass, 'massKg'>, holdingTorqueNm: number): number =>
   (1000 * holdingTorqueNm) / (tube.massKg * freeFallMPerS2);
-
-/** The balance point after one part more was put on, from the tube before it. */
-export const balancePointWith = (tube: PlacedMass, added: PlacedMass): number =>
-  tube.alongMm + balanceShiftMm(tube, added);

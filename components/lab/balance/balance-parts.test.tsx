@@ -7,7 +7,6 @@ import {
   balanceSubmissionSchema,
   type BalanceDraft,
 } from '@/lib/grading/bench/balance-submission';
-import { failure, success } from '@/lib/data/result';
 import { gradeBalance } from '@/lib/grading/bench/grade-balance';
 import { balanceTemplates, type BalanceVariant } from '@/lib/variants/bench/balance-variant';
 import { balanceTask, manyBalanceTasks } from '@/tests/support/balance-tasks';
@@ -38,11 +37,10 @@ async function open(
       variant,
       submission: balanceSubmissionSchema.parse(submission),
     });
-    return Promise.resolve(
-      grading.ok
-        ? success({ result: grading.result, late: false })
-        : failure(grading.refusal.code, grading.refusal.message),
-    );
+    const answer: Awaited<ReturnType<BenchSession['onSubmit']>> = grading.ok
+      ? { ok: true, value: { result: grading.result, late: false } }
+      : { ok: false, problem: grading.refusal };
+    return Promise.resolve(answer);
   };
   render(
     <BalanceLab

@@ -46,7 +46,7 @@ function BalancePicture({ variant, result }: { variant: BalanceVariant; result: 
           bestClampMm,
         );
   return (
-    <figure className="max-w-2xl space-y-2">
+    <figure className="max-w-lg space-y-2">
       <TorquePlot
         holdingTorqueNm={variant.holdingTorqueNm}
         range={variant.range}

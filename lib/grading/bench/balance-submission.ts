@@ -26,6 +26,6 @@ export const balanceSubmissionSchema = z.strictObject({
 export type BalanceSubmission = z.infer<typeof balanceSubmissionSchema>;
 
 /** Work in progress, kept so that an interrupted attempt resumes: what was done so far. */
-export const balanceDraftSchema = balanceSubmissionSchema;
-export type BalanceDraft = BalanceSubmission;
+export const balanceDraftSchema = z.strictObject(balanceSubmissionSchema.shape);
+export type BalanceDraft = z.infer<typeof balanceDraftSchema>;
 export const emptyBalanceDraft: BalanceDraft = { actions: [], readingMm: null };
