@@ -14,6 +14,7 @@ import type { RunModel } from './run-model';
 import { RunReview } from './run-review';
 import {
   afterwardsInWords,
+  allowedInWords,
   approachInWords,
   judgeable,
   minutesInWords,
@@ -184,7 +185,7 @@ function Aside({
         ) : null}
         <span className="text-sm text-soft">
           {minutesInWords(minutes)}
-          {minutesAllowed === null ? '' : `; ${String(minutesAllowed)} are allowed`}
+          {minutesAllowed === null ? '' : `; ${allowedInWords(minutesAllowed)}`}
         </span>
       </div>
       {canStartAgain ? (

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { identity } from '@/lib/units/matrix';
-import { centringTask, declinationInWords, outcomeInWords } from './run-words';
+import { allowedInWords, centringTask, declinationInWords, outcomeInWords } from './run-words';
 
 const model = { base: identity, altitudeZeroDeg: 0.2 };
 
@@ -44,4 +44,10 @@ test('a computer that solves for the zero says that two stars prove little', () 
 test('a mount that drives is not said to have stopped', () => {
   expect(centringTask(false)).toMatch(/has stopped/);
   expect(centringTask(true)).not.toMatch(/stopped/);
+});
+
+test('half as much time again is told as one says it', () => {
+  expect(allowedInWords(11)).toBe('full marks for time up to 11 minutes');
+  expect(allowedInWords(11 * 1.5)).toBe('full marks for time up to 16½ minutes');
+  expect(allowedInWords(11 * 1.25)).toBe('full marks for time up to 13¾ minutes');
 });

@@ -176,6 +176,13 @@ export const minutesInWords = (minutes: number): string =>
       ? 'one minute under the sky'
       : `${minutes} minutes under the sky`;
 
+/** How long a run may take where time counts. A student's own share of more time can end on a part of a minute. */
+export const allowedInWords = (minutes: number): string => {
+  const whole = Math.floor(minutes);
+  const part = { 0.25: '¼', 0.5: '½', 0.75: '¾' }[minutes - whole] ?? '';
+  return `full marks for time up to ${whole}${part} minutes`;
+};
+
 /** What the mount says when it stands again. */
 export function arrivedInWords(
   { stage, targetHip }: Pick<RunView, 'stage' | 'targetHip'>,
