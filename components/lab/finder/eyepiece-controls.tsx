@@ -64,20 +64,21 @@ export function EyepieceControls(props: FinderProps) {
         <label htmlFor={id} className="sr-only">
           One press moves the tube by
         </label>
-        <Select
-          id={id}
-          value={String(step)}
-          onChange={(event) => {
-            setStep(Number(event.target.value));
-          }}
-          className="w-24"
-        >
-          {stepsArcmin.map((size) => (
-            <option key={size} value={String(size)}>
-              {size === 60 ? '1°' : `${String(size)}′`}
-            </option>
-          ))}
-        </Select>
+        <span className="w-24">
+          <Select
+            id={id}
+            value={String(step)}
+            onChange={(event) => {
+              setStep(Number(event.target.value));
+            }}
+          >
+            {stepsArcmin.map((size) => (
+              <option key={size} value={String(size)}>
+                {size === 60 ? '1°' : `${String(size)}′`}
+              </option>
+            ))}
+          </Select>
+        </span>
       </span>
     </div>
   );

@@ -26,7 +26,7 @@ export function EyepiecePane(props: FinderProps) {
           {wayRoundInWords('eyepiece', { name: kitName, orientation })}
         </span>
       </p>
-      <div className="mx-auto w-full max-w-80 min-w-0">
+      <div className="mx-auto w-full max-w-[min(20rem,35cqh)] min-w-0">
         <RoundView
           name="eyepiece"
           variant={variant}

@@ -25,7 +25,7 @@ export function FinderPane(props: FinderProps) {
           Upright, no magnification; ring: the dot
         </span>
       </p>
-      <div className="mx-auto w-full max-w-80 min-w-0">
+      <div className="mx-auto w-full max-w-[min(20rem,35cqh)] min-w-0">
         <RoundView
           name="finder"
           variant={variant}

@@ -7,7 +7,12 @@ import { Notice } from '@/components/ui/notice';
 import { RadioGroup } from '@/components/ui/radio-group';
 import { Select } from '@/components/ui/select';
 import { SunCaution } from '@/components/ui/sun-caution';
-import { companions, standingPlaces } from '@/lib/finder/setting';
+import {
+  companions,
+  standingPlaces,
+  type Companion,
+  type StandingPlace,
+} from '@/lib/finder/setting';
 import { minus, tubeMoved } from '@/lib/finder/sights';
 import { finderHand, viewsInWords, type FinderProps } from './finder-hand';
 import { FinderQuestions } from './finder-questions';
@@ -47,21 +52,23 @@ export function FinderPanel(props: FinderProps) {
       {byDay ? (
         <>
           <SunCaution />
-          <RadioGroup
+          <RadioGroup<Companion | ''>
             legend="Who is beside you?"
             name="finder-companion"
             options={companions.map((value) => ({ value, label: companionNames[value] }))}
-            value={state.companion ?? undefined}
+            value={state.companion ?? ''}
             onValueChange={(who) => {
+              if (who === '') return;
               act({ do: 'companion', who }, () => `Beside you: ${companionNames[who]}.`);
             }}
           />
-          <RadioGroup
+          <RadioGroup<StandingPlace | ''>
             legend="Where does the telescope stand?"
             name="finder-stand"
             options={standingPlaces.map((value) => ({ value, label: standNames[value] }))}
-            value={state.stand ?? undefined}
+            value={state.stand ?? ''}
             onValueChange={(where) => {
+              if (where === '') return;
               act({ do: 'stand', where }, () => `It stands so: ${standNames[where]}.`);
             }}
           />

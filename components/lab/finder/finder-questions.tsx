@@ -37,7 +37,7 @@ export function FinderQuestions(props: FinderProps) {
             value: String(distanceM),
             label: `${metresInWords(distanceM)} away`,
           }))}
-          value={answers.setOnM === null ? undefined : String(answers.setOnM)}
+          value={answers.setOnM === null ? '' : String(answers.setOnM)}
           onValueChange={(value) => {
             answer({ setOnM: Number(value) });
           }}
@@ -79,7 +79,7 @@ export function FinderQuestions(props: FinderProps) {
       {(['low', 'high'] as const).map((which) => {
         const said = which === 'low' ? answers.inLow : answers.inHigh;
         return (
-          <RadioGroup
+          <RadioGroup<'yes' | 'no' | ''>
             key={which}
             legend={`Will it be in the view of the ${fieldInWords(variant, which)}?`}
             name={`finder-in-${which}`}
@@ -88,7 +88,7 @@ export function FinderQuestions(props: FinderProps) {
               { value: 'yes', label: 'Yes' },
               { value: 'no', label: 'No' },
             ]}
-            value={said === null ? undefined : said ? 'yes' : 'no'}
+            value={said === null ? '' : said ? 'yes' : 'no'}
             onValueChange={(value) => {
               answer(which === 'low' ? { inLow: value === 'yes' } : { inHigh: value === 'yes' });
             }}

@@ -45,11 +45,13 @@ export function sharesInWords(result: FinderResult): string {
     .filter(({ arcmin }) => Math.abs(arcmin) >= 0.05)
     .sort((one, other) => Math.abs(other.arcmin) - Math.abs(one.arcmin));
   if (parts.length === 0) return 'Nothing is left: dot and tube point to the same place.';
-  return `Of these ${angleInWords(leftArcmin(result))}, ${parts
+  const left = leftArcmin(result);
+  const inWords = angleWordsFor(left, ...parts.map(({ arcmin }) => arcmin));
+  return `Of these ${inWords(left)}, ${parts
     .map(({ arcmin, from }) =>
       arcmin < 0
-        ? `${angleInWords(arcmin)} were taken off again by ${from}`
-        : `${angleInWords(arcmin)} came from ${from}`,
+        ? `${inWords(arcmin)} were taken off again by ${from}`
+        : `${inWords(arcmin)} came from ${from}`,
     )
     .join(', ')}.`;
 }

@@ -35,12 +35,12 @@ export const startingCapital = (text: string): string =>
 /** To 5°, as an eye with a fist would judge it. */
 const to5 = (deg: number): number => Math.round(deg / 5) * 5;
 
-/** "in the south-west, about 15° up" */
+/** "in the south-west (225°), about 15° up" */
 export function placeInWords({ azimuthDeg, altitudeDeg }: AzAlt): string {
   const up = to5(altitudeDeg);
   const height =
     up === 0 ? 'about level' : `about ${String(Math.abs(up))}° ${up > 0 ? 'up' : 'down'}`;
-  return `in the ${nearestSignpost(azimuthDeg).word}, ${height}`;
+  return `in the ${nearestSignpost(azimuthDeg).word} (${String(to5(azimuthDeg) % 360)}°), ${height}`;
 }
 
 /** How far from the Sun something stands, and what that means. Empty once the Sun is down. */
