@@ -8,7 +8,7 @@ const wellDone: HandedOn = {
   tilt: { tiltDeg: 0, risesTowardsDeg: 0 },
   tube: { clamped: { massKg: 3, forwardMm: 1, aboveMm: 0 }, holdingTorqueNm: 0.3 },
   dot: { rightArcmin: 0, upArcmin: 0 },
-  power: { resetsAtSlew: null },
+  power: { resetsAtSlew: null, hours: 5 },
   clockAndPlace: { clockSeconds: 0, latitudeDeg: 0, longitudeDeg: 0 },
   clutchesLocked: true,
 };
@@ -55,11 +55,13 @@ describe('what the stages hand on', () => {
   it('is no evening at all with a dark computer, a date that is none, or no slew that it survives', () => {
     expect(handedOn({ power: null })).toEqual({ ok: false, reason: 'dark' });
     expect(handedOn({ clockAndPlace: null })).toEqual({ ok: false, reason: 'not-taken' });
-    expect(handedOn({ power: { resetsAtSlew: 1 } })).toEqual({
+    expect(handedOn({ power: { resetsAtSlew: 1, hours: 5 } })).toEqual({
       ok: false,
       reason: 'resets-at-once',
     });
-    expect(handedOn({ power: { resetsAtSlew: 3 } })).toMatchObject({ slips: { resetsAtSlew: 3 } });
+    expect(handedOn({ power: { resetsAtSlew: 3, hours: 5 } })).toMatchObject({
+      slips: { resetsAtSlew: 3 },
+    });
   });
 });
 

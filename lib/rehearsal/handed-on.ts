@@ -10,8 +10,8 @@ export type HandedOn = {
   tilt: Slips['tilt'];
   tube: { clamped: ClampedTube; holdingTorqueNm: number };
   dot: FieldOffset;
-  /** Null: the computer stays dark. */
-  power: { resetsAtSlew: number | null } | null;
+  /** Null: the computer stays dark. `hours` null: a supply that says nothing of how long it lasts. */
+  power: { resetsAtSlew: number | null; hours: number | null } | null;
   /** Null: the computer does not take what was entered. */
   clockAndPlace: ClockAndPlaceSlip | null;
   clutchesLocked: boolean;

@@ -1,72 +1,56 @@
-/** What is done at the end of an evening, each once. */
-export const packUpSteps = [
-  'bring-the-tube-level',
+import { edgesOf } from '../assembly/graph';
+import { neededSteps, type AssemblyStep } from '../assembly/steps';
+
+/** Taking down needs the same of every tube. */
+const takingDown = { tubeType: 'refractor', kind: 'take-down' } as const;
+
+/** What comes before and after the taking down of an evening that had power. */
+export const poweredSteps = [
+  'tube-level',
   'switch-off',
-  'unplug-the-supply',
-  'unplug-the-hand-control',
-  'take-out-the-eyepiece',
-  'put-the-caps-on',
-  'lift-the-tube-off',
-  'take-the-mount-off',
-  'fold-the-tripod',
+  'unplug-supply',
+  'unplug-hand-control',
   'look-over-the-ground',
 ] as const;
-export type PackUpStep = (typeof packUpSteps)[number];
+export type PackUpStep = (typeof poweredSteps)[number] | AssemblyStep;
 
-/** One thing before another, and what would happen else. Common practice, no source. */
+/** All that is done at the end of an evening, each once, in one order that is right. */
+export const packUpSteps: readonly PackUpStep[] = [
+  ...(['tube-level', 'switch-off', 'unplug-supply', 'unplug-hand-control'] as const),
+  ...neededSteps(takingDown),
+  'look-over-the-ground',
+];
+
+/** One thing before another. Common practice, no source. */
 export type PackUpRule = {
-  first: PackUpStep;
-  then: PackUpStep;
-  why:
-    | 'the-motors-bring-it'
-    | 'never-under-power'
-    | 'cable-in-the-way'
-    | 'falls-out'
-    | 'bare-glass'
-    | 'tube-on-it'
-    | 'mount-on-it'
-    | 'last-of-all';
-  /** Somebody or the telescope can come to harm: a gate. */
+  before: PackUpStep;
+  after: PackUpStep;
+  /** Somebody or the telescope comes to harm: a gate. */
   danger: boolean;
 };
 
-export const packUpRules: readonly PackUpRule[] = [
-  {
-    ...{ first: 'bring-the-tube-level', then: 'switch-off' },
-    ...{ why: 'the-motors-bring-it', danger: false },
-  },
-  {
-    ...{ first: 'switch-off', then: 'unplug-the-supply' },
-    ...{ why: 'never-under-power', danger: false },
-  },
-  {
-    ...{ first: 'switch-off', then: 'unplug-the-hand-control' },
-    ...{ why: 'never-under-power', danger: true },
-  },
-  {
-    ...{ first: 'unplug-the-supply', then: 'lift-the-tube-off' },
-    ...{ why: 'cable-in-the-way', danger: false },
-  },
-  {
-    ...{ first: 'take-out-the-eyepiece', then: 'lift-the-tube-off' },
-    ...{ why: 'falls-out', danger: false },
-  },
-  {
-    ...{ first: 'put-the-caps-on', then: 'lift-the-tube-off' },
-    ...{ why: 'bare-glass', danger: false },
-  },
-  {
-    ...{ first: 'lift-the-tube-off', then: 'take-the-mount-off' },
-    ...{ why: 'tube-on-it', danger: true },
-  },
-  {
-    ...{ first: 'take-the-mount-off', then: 'fold-the-tripod' },
-    ...{ why: 'mount-on-it', danger: true },
-  },
-  {
-    ...{ first: 'fold-the-tripod', then: 'look-over-the-ground' },
-    ...{ why: 'last-of-all', danger: false },
-  },
+const powered: readonly PackUpRule[] = [
+  // The motors bring the tube level while there is power.
+  { before: 'tube-level', after: 'switch-off', danger: false },
+  { before: 'switch-off', after: 'unplug-supply', danger: false },
+  { before: 'switch-off', after: 'unplug-hand-control', danger: true },
+  // No cable is left to pull at what is lifted, or to trip over.
+  { before: 'unplug-supply', after: 'hold-tube', danger: false },
+  { before: 'unplug-hand-control', after: 'hold-tube', danger: false },
+  { before: 'tube-level', after: 'open-clamp', danger: false },
+  { before: 'fold-legs', after: 'look-over-the-ground', danger: false },
+];
+
+/** Whose breaking lets the tube fall, or the stand go over with something on it. */
+const dangerousAfter: ReadonlySet<PackUpStep> = new Set<PackUpStep>([
+  'open-clamp',
+  'unbolt-mount',
+  'tray-out',
+]);
+
+const packUpRules: readonly PackUpRule[] = [
+  ...powered,
+  ...edgesOf(takingDown).map((edge) => ({ ...edge, danger: dangerousAfter.has(edge.after) })),
 ];
 
 export type PackedUp = {
@@ -78,24 +62,22 @@ export type PackedUp = {
 };
 
 /**
- * How a telescope was packed up: `steps` in the order in which they were done. Any order that keeps the
- * rules is right. A rule of which neither step was done is not kept and breaks nothing.
+ * How a telescope was packed up: `steps` in the order in which they were done, each once. Any order that
+ * keeps the rules is right. A rule whose later step was never done is neither kept nor broken.
  */
 export function packedUp(steps: readonly PackUpStep[]): PackedUp {
   const place = (step: PackUpStep): number => {
     const at = steps.indexOf(step);
     return at < 0 ? Infinity : at;
   };
-  const kept = packUpRules.filter(({ first, then }) => place(first) < place(then));
-  const broken = packUpRules.filter(({ first, then }) => place(then) < place(first));
+  const kept = packUpRules.filter(({ before, after }) => place(before) < place(after));
   const missing = packUpSteps.filter((step) => !steps.includes(step));
   const done = packUpSteps.length - missing.length;
+  // With the later step done a rule that is not kept is broken.
+  const keptWhole = kept.filter(({ after }) => steps.includes(after));
   return {
-    broken,
+    broken: packUpRules.filter(({ before, after }) => place(after) < place(before)),
     missing,
-    share: (kept.length + done) / (packUpRules.length + packUpSteps.length),
+    share: (keptWhole.length + done) / (packUpRules.length + packUpSteps.length),
   };
 }
-
-/** The order of whoever packs up as the rules have it. */
-export const packedUpRightly: readonly PackUpStep[] = packUpSteps;

@@ -25,23 +25,25 @@ const slews: readonly Slew[] = [
 /** What the power stage hands on: null while the computer stays dark or nothing has been decided. */
 export function powerHandedOn(variant: PowerVariant, draft: PowerDraft): HandedOn['power'] {
   const { setup, night } = variant;
-  const share = night?.slewingShare ?? usualSlewingShare;
+  const slewingShare = night?.slewingShare ?? usualSlewingShare;
   if (!isWired(variant)) {
     if (draft.plan === null) return null;
     // Another supply is one that fits; spare cells of the same kind last longer and sag alike.
     if (draft.plan === 'other-supply') return { resetsAtSlew: null, hours: null };
-    const lasting = lastingOf(setup, benchAtStart(setup), share);
-    const hours = lasting?.hours ?? null;
     const sets = draft.plan === 'spare-set' ? 2 : 1;
-    return lasting && { ...lasting, hours: hours === null ? null : hours * sets };
+    return lastingOf(setup, benchAtStart(setup), { slewingShare, sets });
   }
   const played = replay(setup, benchAtStart(setup), draft.actions);
   if (played === null || terminalsOf(setup, played.bench).computer !== 'running') return null;
-  return lastingOf(setup, played.bench, share);
+  return lastingOf(setup, played.bench, { slewingShare, sets: 1 });
 }
 
-function lastingOf(setup: PowerSetup, bench: PowerBench, slewingShare: number): HandedOn['power'] {
-  const supply = supplyOf(setup, bench, slewingShare);
+function lastingOf(
+  setup: PowerSetup,
+  bench: PowerBench,
+  cells: { slewingShare: number; sets: number },
+): HandedOn['power'] {
+  const supply = supplyOf(setup, bench, cells);
   if (supply === null) return null;
   const { hours, resetsAtSlew } = howLongItLasts(supply, setup.needs, slews);
   return { resetsAtSlew, hours: Number.isFinite(hours) ? hours : null };
@@ -50,26 +52,21 @@ function lastingOf(setup: PowerSetup, bench: PowerBench, slewingShare: number): 
 function supplyOf(
   { needs, temperatureC, supplies }: PowerSetup,
   { bays, plugged }: PowerBench,
-  slewingShare: number,
+  { slewingShare, sets }: { slewingShare: number; sets: number },
 ): EveningSupply | null {
   const { trackingA, slewingA } = needs;
   if (plugged === holderPlug) {
-    const atFirst = seriesSource(bays, temperatureC);
-    const empty = bays.map((bay) => ({
-      ...bay,
-      put: bay.put && { ...bay.put, cell: { ...bay.put.cell, left: 0 } },
-    }));
-    const atLast = seriesSource(empty, temperatureC);
-    if (atFirst === null || atLast === null) return null;
+    const cellsInSeries = seriesSource(bays, temperatureC);
+    if (cellsInSeries === null) return null;
     const mean = meanCurrentA({ trackingA, slewingA, slewingShare });
     const cells = bays.flatMap(({ put }) => (put === null ? [] : [put.cell]));
-    const usableAh = mean * runTimeHours({ cells, meanCurrentA: mean, temperatureC });
-    return { atFirst, atLast, usableAh };
+    const hours = sets * runTimeHours({ cells, meanCurrentA: mean, temperatureC });
+    return { ...cellsInSeries, usableAh: mean * hours };
   }
   const supply = supplies.find(({ id }) => id === plugged);
   if (supply === undefined) return null;
   // Its label promises volts and amperes, and says nothing of how long.
-  const openV = supply.volts;
-  const pack = { openV, resistanceOhm: (openV - suppliedV(supply, slewingA)) / slewingA };
-  return { atFirst: pack, atLast: pack, usableAh: Infinity };
+  const { volts } = supply;
+  const resistanceOhm = (volts - suppliedV(supply, slewingA)) / slewingA;
+  return { openV: volts, resistanceOhm, usableAh: Infinity };
 }

@@ -1,4 +1,5 @@
 import 'server-only';
+import { loadCatalogue } from '../../../content/sky-catalogue';
 import {
   gradeDressRehearsal,
   dressRehearsalGraderVersion,
@@ -8,9 +9,14 @@ import {
   dressRehearsalDraftSchema,
   dressRehearsalSubmissionSchema,
   emptyDressRehearsalDraft,
+  longestRehearsalAsJson,
+  type DressRehearsalSubmission,
 } from '../../../grading/bench/dress-rehearsal-submission';
 import { generateDressRehearsal } from '../../../variants/bench/generate-dress-rehearsal';
-import { dressRehearsalTemplates } from '../../../variants/bench/dress-rehearsal-variant';
+import {
+  dressRehearsalTemplates,
+  type DressRehearsalVariant,
+} from '../../../variants/bench/dress-rehearsal-variant';
 import { defineBenchTask } from './bench-task';
 import { dressRehearsalResultSchema, dressRehearsalVariantSchema } from './stored-dress-rehearsal';
 
@@ -24,8 +30,16 @@ export const dressRehearsal = defineBenchTask({
   submissionSchema: dressRehearsalSubmissionSchema,
   resultSchema: dressRehearsalResultSchema,
   graderVersion: dressRehearsalGraderVersion,
-  // When the rules change, the old grader stays here under its version: a regrade is a replay.
-  graders: new Map([[dressRehearsalGraderVersion, gradeDressRehearsal]]),
-  generate: generateDressRehearsal,
-  modelAnswer: dressRehearsalModelAnswer,
+  longestJson: longestRehearsalAsJson,
+  // When the rules change, the old grader stays here under its version: a regrade is a replay. The run
+  // is steered under the catalogue's stars, which no other bench has.
+  graders: new Map([
+    [
+      dressRehearsalGraderVersion,
+      (work: { variant: DressRehearsalVariant; submission: DressRehearsalSubmission }) =>
+        gradeDressRehearsal({ ...work, catalogue: loadCatalogue() }),
+    ],
+  ]),
+  generate: (input) => generateDressRehearsal({ ...input, catalogue: loadCatalogue() }),
+  modelAnswer: (variant) => dressRehearsalModelAnswer({ variant, catalogue: loadCatalogue() }),
 });
