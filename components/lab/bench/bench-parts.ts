@@ -24,6 +24,11 @@ export type BenchParts<V, D, S> = {
   submissionOf: (draft: D, variant: V) => S | null;
   /** Empty when all is there. */
   missing: (draft: D, variant: V) => string;
+  /**
+   * How many safety gates the work so far has failed, where a lab has any. In a check what happened has
+   * happened: nothing may take one back.
+   */
+  dangers?: (draft: D, variant: V) => number;
   /** The state in one short line: the panel folded, on a phone. */
   summary: (draft: D, variant: V) => string;
   /** "How to look at the bench" */

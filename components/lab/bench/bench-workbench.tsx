@@ -47,7 +47,12 @@ function Workbench<V, D, S>(props: BenchWorkbenchProps<V, D, S>) {
     () =>
       draftLeftBehind(attemptKey, nextSequence, readDraft) ?? readDraft(props.draft) ?? emptyDraft,
   );
-  const work = useBenchWork(start, saving.push);
+  const dangersIn = (draft: D): number => parts.dangers?.(draft, variant) ?? 0;
+  const work = useBenchWork(
+    start,
+    saving.push,
+    (from, to) => mode === 'practice' || dangersIn(to) >= dangersIn(from),
+  );
   const [view, setView] = useState<'drawing' | 'table'>('drawing');
   const [step, setStep] = useState<'work' | 'review'>('work');
   // On a phone the bench is seen first: the sheet waits folded.

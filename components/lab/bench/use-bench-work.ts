@@ -16,7 +16,12 @@ export type BenchWork<D> = {
 };
 
 /** The work on a bench: each change is pushed to be saved, and can be taken back. */
-export function useBenchWork<D>(start: D, push: (draft: D) => void): BenchWork<D> {
+export function useBenchWork<D>(
+  start: D,
+  push: (draft: D) => void,
+  /** Whether the one draft may follow the other; true where anything may be taken back. */
+  mayBecome: (from: D, to: D) => boolean = () => true,
+): BenchWork<D> {
   const [history, setHistory] = useState(() => startHistory(start));
   const [said, say] = useState('');
   // Two changes may come between two renderings: the second must build on the first.
@@ -36,6 +41,10 @@ export function useBenchWork<D>(start: D, push: (draft: D) => void): BenchWork<D
 
   const go = (next: WorkHistory<D>, message: string): void => {
     if (next === latest.current) return;
+    if (!mayBecome(latest.current.draft, next.draft)) {
+      say('What happened has happened: in a check it cannot be taken back.');
+      return;
+    }
     latest.current = next;
     setHistory(next);
     say(message);

@@ -13,7 +13,7 @@ import { levelHints } from './level-hints';
 import { LevelPanel } from './level-panel';
 import { levelReview } from './level-review';
 import { LevelTable } from './level-table';
-import { bubbleInWords } from './level-words';
+import { bubbleInShort } from './level-words';
 import { missingOf, stateOf, submissionOf } from './level-work';
 
 export const levelParts: BenchParts<LevelVariant, LevelDraft, LevelSubmission> = {
@@ -21,9 +21,10 @@ export const levelParts: BenchParts<LevelVariant, LevelDraft, LevelSubmission> =
   readDraft: (json) => levelDraftSchema.safeParse(json).data ?? null,
   submissionOf,
   missing: missingOf,
+  dangers: (draft, variant) => (stateOf(draft, variant).ranIn === null ? 0 : 1),
   summary: (draft, variant) => {
     const state = stateOf(draft, variant);
-    return `Bubble ${bubbleInWords(variant, state)}`;
+    return `Bubble ${bubbleInShort(variant, state)} · moves: ${String(state.moves)}`;
   },
   viewLabel: 'How to look at the bench',
   drawingName: 'Bench',

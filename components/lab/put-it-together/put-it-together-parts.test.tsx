@@ -90,3 +90,33 @@ test('a step is taken back, done again by redo, and all of it undone by starting
   await press(`Take back: ${stepName[step]}`);
   expect(card()).not.toBeNull();
 });
+
+test('in a check a tube that fell stays fallen; in practice it may be taken back', async () => {
+  const [variant] = manyBenchTasks(generatePutItTogether, ['from-the-case'], 1);
+  if (variant === undefined) throw new Error('no task');
+  const user = userEvent.setup();
+  for (const mode of ['check', 'practice'] as const) {
+    const { unmount } = render(
+      <PutItTogetherLab
+        variant={variant}
+        mode={mode}
+        attemptKey={`put-it-together ${mode}`}
+        draft={null}
+        onSubmit={() => Promise.reject(new Error('not sent here'))}
+      />,
+    );
+    const press = (name: string) => user.click(screen.getByRole('button', { name }));
+    for (const step of ['bolt-mount', 'open-clamp', 'tube-on', 'let-go'] as const)
+      await press(stepName[step]);
+    const fell = () => screen.queryByRole('img', { name: /The tube has fallen/ });
+    expect(fell()).not.toBeNull();
+    await press('Undo');
+    await press('Start afresh');
+    await press('Undo');
+    if (mode === 'check') {
+      expect(fell()).not.toBeNull();
+      expect(screen.getByText(/What happened has happened/)).toBeTruthy();
+    } else expect(fell()).toBeNull();
+    unmount();
+  }
+});

@@ -8,6 +8,7 @@ import {
   type PutItTogetherDraft,
   type PutItTogetherSubmission,
 } from '@/lib/grading/bench/put-it-together-submission';
+import { gatesAfter } from '@/lib/grading/bench/grade-put-it-together';
 import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together-variant';
 import type { BenchParts } from '../bench/bench-parts';
 import { PutItTogetherDrawing } from './put-it-together-drawing';
@@ -34,6 +35,7 @@ export const putItTogetherParts: BenchParts<
     ];
     return `${parts.join(', ')}.`;
   },
+  dangers: ({ order }, variant) => gatesAfter(variant, order).length,
   summary: ({ order }) => {
     const last = order.at(-1);
     return last === undefined ? 'Nothing done yet' : `${String(order.length)}. ${stepName[last]}`;

@@ -70,7 +70,7 @@ export function gradePutItTogether({
       template: variant.template,
       total: criteria.reduce((sum, { earned }) => sum + earned, 0),
       criteria,
-      gates: gatesOf({ variant, submission }),
+      gates: gatesAfter(variant, order),
       slips: [...inOrder, ...complete, ...moments.flatMap(({ slips }) => slips)],
       order,
     },
@@ -116,7 +116,11 @@ function judgeMoment(
   return { moment, share, slips };
 }
 
-function gatesOf({ variant, submission: { order } }: Work): PutItTogetherGate[] {
+/** What became dangerous on the way through these steps. */
+export function gatesAfter(
+  variant: PutItTogetherVariant,
+  order: readonly AssemblyStep[],
+): PutItTogetherGate[] {
   const from = variant.kind === 'take-down' ? 'built' : 'packed';
   const before = standAfter(variant.done, from);
   const stand = standAfter([...variant.done, ...order], from);
