@@ -61,7 +61,7 @@ export type SettingState = SettingMoment & {
   stand: StandingPlace | null;
   turns: Turns;
   locked: boolean;
-  /** The eyepiece that was in when the open tube was first moved; null before. */
+  /** Whether the wide view was looked into before the open tube was moved with the narrow one; null before either. */
   searchedWith: WhichEyepiece | null;
   /** At the last time the screws were locked; null before. */
   atLock: SettingMoment | null;
@@ -114,7 +114,7 @@ export function settingAfter(
     case 'move':
       return moved(state, action, start);
     case 'eyepiece':
-      return { ...state, eyepiece: action.which };
+      return lookedInto({ ...state, eyepiece: action.which });
     case 'turn':
       return state.locked || Math.abs(action.toTurns) > mostTurns
         ? null
@@ -162,11 +162,17 @@ const momentOf = ({
 });
 
 function opened(state: SettingState, { sun }: SettingStart): SettingState {
-  const open = watched({ ...state, capsOn: false });
+  const open = lookedInto(watched({ ...state, capsOn: false }));
   return state.dusk || sun === null
     ? open
     : nearSun(open, 'opened-there', leastSunDistanceDeg(state.tube, state.tube, sun));
 }
+
+/** With the wide view in and the caps off, it is looked into. */
+const lookedInto = (state: SettingState): SettingState =>
+  state.capsOn || state.eyepiece === 'high' || state.searchedWith !== null
+    ? state
+    : { ...state, searchedWith: 'low' };
 
 function moved(state: SettingState, to: AzAlt, { sun }: SettingStart): SettingState {
   const tube = { azimuthDeg: to.azimuthDeg, altitudeDeg: to.altitudeDeg };

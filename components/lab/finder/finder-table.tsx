@@ -29,9 +29,9 @@ export function FinderTable(props: FinderProps) {
     <div className="space-y-6">
       <section aria-labelledby="finder-scene" className="space-y-2">
         <h2 id="finder-scene" className="text-base font-semibold">
-          What there is to set it on
+          Things in sight
         </h2>
-        <TableFrame caption="What there is to set it on" captionHidden tall>
+        <TableFrame caption="Things in sight" captionHidden tall>
           <thead>
             <tr>
               <th scope="col">Name</th>

@@ -55,6 +55,7 @@ export function ScenePicture({ variant, dusk, stand, chosenId, children }: Scene
         return (
           <Tag
             key={aim.id}
+            aimId={aim.id}
             x={x}
             y={Math.max(sceneTop + 9, y - (dusk ? 4 : 5))}
             letter={letters.get(aim.id) ?? ''}
@@ -198,10 +199,23 @@ function Signposts({ middleAzimuthDeg }: { middleAzimuthDeg: number }) {
   });
 }
 
-function Tag(props: { x: number; y: number; letter: string; below: string; chosen: boolean }) {
+type TagProps = {
+  aimId: string;
+  x: number;
+  y: number;
+  letter: string;
+  below: string;
+  chosen: boolean;
+};
+
+function Tag(props: TagProps) {
   const { letter, below, chosen } = props;
   return (
-    <g transform={`translate(${props.x.toFixed(2)} ${props.y.toFixed(2)})`} fontSize="3.6">
+    <g
+      data-aim={props.aimId}
+      transform={`translate(${props.x.toFixed(2)} ${props.y.toFixed(2)})`}
+      fontSize="3.6"
+    >
       <rect
         x="-2.6"
         y="-4.4"
