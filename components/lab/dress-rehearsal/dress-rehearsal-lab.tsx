@@ -2,23 +2,23 @@
 
 import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal-variant';
 import type { BenchLabProps } from '../bench/bench-lab-props';
-import { BenchWorkbench } from '../bench/bench-workbench';
-import { dressRehearsalParts } from './dress-rehearsal-parts';
-import { DressRehearsalResultView } from './dress-rehearsal-result';
-import { dressRehearsalText } from './dress-rehearsal-text';
+import { useInBrowser } from '../shell/use-in-browser';
+import { WithCatalogue } from '../shell/with-catalogue';
+import { RehearsalWorkbench } from './rehearsal-workbench';
 
-/** "Dress rehearsal" on its bench. */
+/** "Dress rehearsal": the whole evening, once its stars are there. */
 export function DressRehearsalLab(props: BenchLabProps<DressRehearsalVariant>) {
+  // This tab may keep a newer draft than the server's page was made with: the evening waits to see.
+  if (!useInBrowser()) {
+    return (
+      <div className="grid h-[calc(100dvh-7rem)] min-h-[26rem] place-items-center p-6">
+        <p role="status">The evening is being laid out …</p>
+      </div>
+    );
+  }
   return (
-    <BenchWorkbench
-      {...props}
-      parts={dressRehearsalParts}
-      text={dressRehearsalText}
-      renderResult={(result) =>
-        result.lab === 'dress-rehearsal' ? (
-          <DressRehearsalResultView variant={props.variant} result={result} />
-        ) : null
-      }
-    />
+    <WithCatalogue version={props.variant.catalogueVersion}>
+      {(catalogue) => <RehearsalWorkbench {...props} catalogue={catalogue} />}
+    </WithCatalogue>
   );
 }

@@ -1,0 +1,159 @@
+'use client';
+
+import { useMemo } from 'react';
+import { SkyPicture } from '@/components/sky/sky-picture';
+import { skyPictureStars } from '@/components/sky/sky-picture-stars';
+import { Field } from '@/components/ui/field';
+import { Select } from '@/components/ui/select';
+import { TableFrame } from '@/components/ui/table-frame';
+import type { Evening } from './evening';
+import { starsToPlanWith, type PlannedStar } from './planned-lights';
+import { StageFrame, TableSpace } from './stage-frame';
+import { StagePanel } from './stage-panel';
+
+const hints = [
+  'Bright stars that stand alone are hardest to mistake for another.',
+  'Neither low, where the air bends and dims them, nor almost straight up, where the mount has to whirl.',
+  'About nine fists apart along the sky tells the mount most: not close together, and not right opposite.',
+];
+
+/** Two stars are planned on paper, before a motor turns. */
+export function PairStage({ evening }: { evening: Evening }) {
+  const { variant, catalogue, draft } = evening;
+  const stars = useMemo(() => starsToPlanWith(variant, catalogue), [variant, catalogue]);
+  const starOf = (hip: number | null) => stars.find((star) => star.hip === hip) ?? null;
+  const first = starOf(draft.plannedPair.first);
+  const second = starOf(draft.plannedPair.second);
+  return (
+    <StageFrame
+      evening={evening}
+      viewLabel="How to look at the sky"
+      drawingName="Sky"
+      scene={
+        evening.view === 'drawing' ? (
+          <SkyPaper evening={evening} stars={stars} first={first} second={second} />
+        ) : (
+          <TableSpace>
+            <StarTable stars={stars} />
+          </TableSpace>
+        )
+      }
+      summary={`${first?.name ?? 'no first star'} and ${second?.name ?? 'no second star'}`}
+      panel={
+        <StagePanel evening={evening} stage="pick-the-pair" hints={hints}>
+          <p>
+            Plan the two stars you will align on. Mind trees, roofs and cloud: the paper shows what
+            stands in the way.
+          </p>
+          <StarChoice evening={evening} which="first" label="First star" stars={stars} />
+          <StarChoice evening={evening} which="second" label="Second star" stars={stars} />
+        </StagePanel>
+      }
+    />
+  );
+}
+
+function SkyPaper({
+  evening,
+  stars,
+  first,
+  second,
+}: {
+  evening: Evening;
+  stars: readonly PlannedStar[];
+  first: PlannedStar | null;
+  second: PlannedStar | null;
+}) {
+  const { frame, scenario } = evening.variant;
+  const backdrop = useMemo(
+    () => skyPictureStars(evening.catalogue, frame),
+    [evening.catalogue, frame],
+  );
+  const { moon, sun } = frame;
+  return (
+    <div className="h-full overflow-y-auto bg-page p-3">
+      <SkyPicture
+        className="mx-auto max-w-[40rem] lg:max-w-[min(40rem,calc(100dvh-18rem))]"
+        title={`The whole sky at the beginning of the evening, with ${String(stars.length)} stars named`}
+        stars={backdrop}
+        horizon={scenario.horizon}
+        clouds={scenario.clouds}
+        moon={moon}
+        sun={{ azimuthDeg: sun.azimuthDeg, altitudeDeg: sun.trueAltitudeDeg }}
+        named={stars}
+        pairs={
+          first === null || second === null || first === second
+            ? []
+            : [{ kind: 'chosen', stars: [first, second] }]
+        }
+      />
+    </div>
+  );
+}
+
+function StarChoice({
+  evening,
+  which,
+  label,
+  stars,
+}: {
+  evening: Evening;
+  which: 'first' | 'second';
+  label: string;
+  stars: readonly PlannedStar[];
+}) {
+  const { plannedPair } = evening.draft;
+  const other = plannedPair[which === 'first' ? 'second' : 'first'];
+  const chosen = stars.find(({ hip }) => hip === plannedPair[which]);
+  return (
+    <Field label={label} hint={chosen === undefined ? undefined : `${chosen.where}.`}>
+      {(control) => (
+        <Select
+          {...control}
+          value={plannedPair[which] ?? ''}
+          onChange={(event) => {
+            const hip = event.target.value === '' ? null : Number(event.target.value);
+            const name = stars.find((star) => star.hip === hip)?.name ?? 'none';
+            evening.work(
+              'pick-the-pair',
+              { plannedPair: { ...plannedPair, [which]: hip } },
+              `${label}: ${name}.`,
+            );
+          }}
+        >
+          <option value="">Choose a star …</option>
+          {stars
+            .filter(({ hip }) => hip !== other)
+            .map(({ hip, name }) => (
+              <option key={hip} value={hip}>
+                {name}
+              </option>
+            ))}
+        </Select>
+      )}
+    </Field>
+  );
+}
+
+function StarTable({ stars }: { stars: readonly PlannedStar[] }) {
+  return (
+    <TableFrame caption="Stars with a name that can be seen now">
+      <thead>
+        <tr>
+          <th scope="col">Star</th>
+          <th scope="col">Where</th>
+          <th scope="col">How bright</th>
+        </tr>
+      </thead>
+      <tbody>
+        {stars.map(({ hip, name, where, brightness }) => (
+          <tr key={hip}>
+            <th scope="row">{name}</th>
+            <td>{where}</td>
+            <td>{brightness}</td>
+          </tr>
+        ))}
+      </tbody>
+    </TableFrame>
+  );
+}
