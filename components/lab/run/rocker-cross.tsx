@@ -56,7 +56,7 @@ export function RockerCross({ rockers, disabled, onChange }: RockerCrossProps) {
       viewBox="-108 -108 216 216"
       aria-hidden="true"
       data-control="rockers"
-      className={`size-full touch-none select-none ${disabled ? 'opacity-45' : 'cursor-pointer'}`}
+      className={`size-full touch-none overflow-visible select-none ${disabled ? 'opacity-45' : 'cursor-pointer'}`}
       onPointerDown={(event) => {
         if (disabled || event.button !== 0 || held.current !== null) return;
         // Text that was selected elsewhere would be dragged instead.

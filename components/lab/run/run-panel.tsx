@@ -44,7 +44,7 @@ type RunPanelProps = {
 /** The task, and the one step that is next. */
 export function RunPanel(props: RunPanelProps) {
   const { model, inTable, judgement, onJudge } = props;
-  const { stage: reached, trusted, sunDeg, confirmed, over, full } = useRunSnapshot(model);
+  const { stage: reached, trusted, confirmed, over, full } = useRunSnapshot(model);
   const stage = props.settingAgain ? 'start-position' : reached;
   const { variant, mode } = model;
   const trust = trusted ?? judgement;
@@ -73,7 +73,6 @@ export function RunPanel(props: RunPanelProps) {
           {variant.placeName} · {variant.localTimeText} · telescope {variant.kit.name}
         </p>
       </header>
-      {sunDeg === null ? null : <SunNear sunDeg={sunDeg} />}
       {over || full ? <UsedUp model={model} /> : null}
       {reviewing ? (
         <RunReview
@@ -134,20 +133,6 @@ function UsedUp({ model }: { model: RunModel }) {
           Begin the run again
         </Button>
       )}
-    </Notice>
-  );
-}
-
-function SunNear({ sunDeg }: { sunDeg: number }) {
-  return (
-    <Notice
-      tone="danger"
-      title={`The Sun is ${String(sunDeg)}° from the telescope`}
-      live={sunDeg < 35 ? 'alert' : 'status'}
-    >
-      {sunDeg < 30
-        ? 'Turn away at once. At a real telescope an eye could be lost here. This run has not been safe.'
-        : 'Do not come nearer than 30°. A telescope never looks near the Sun.'}
     </Notice>
   );
 }

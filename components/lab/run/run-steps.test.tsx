@@ -171,3 +171,16 @@ test('the start position can be set again beside the picture, until the first st
   await user.click(button('Drive there'));
   expect(screen.queryByText('Set the start position again')).toBeNull();
 });
+
+test('a Sun that is near is told of outside the sheet, which may be folded', () => {
+  const { sun } = own.frame;
+  // The tube is set to true north and level; the Sun stands 33° beside it.
+  const near = {
+    ...own.frame,
+    sun: { ...sun, azimuthDeg: 33, altitudeDeg: 0, trueAltitudeDeg: 0 },
+  };
+  open([{ at: 0, do: 'set-start', azimuthDeg: 0, altitudeDeg: 0 }], { ...own, frame: near });
+  const warning = screen.getByText(/^The Sun is \d+° from the telescope$/);
+  expect(warning.closest('aside')).toBeNull();
+  expect(screen.getByText(/Do not come nearer than 30°/)).toBeTruthy();
+});

@@ -22,6 +22,7 @@ import { RunScene } from './run-scene';
 import { stageTitles } from './run-words';
 import { useStartChoice } from './start-choice';
 import { StartControl } from './start-step';
+import { SunNear } from './sun-near';
 import { useRunSaving } from './use-run-saving';
 import { useRunSnapshot, useRunTime } from './use-run-lab';
 
@@ -126,7 +127,12 @@ export function RunWorkbench(props: RunLabProps & { catalogue: StarCatalogue }) 
         />
       }
       status={[said, saveText].filter((text) => text !== '').join(' ')}
-      notice={drawable ? null : <p className="bg-caution-soft px-4 py-2 text-sm">{noWebgl}</p>}
+      notice={
+        <>
+          {drawable ? null : <p className="bg-caution-soft px-4 py-2 text-sm">{noWebgl}</p>}
+          <SunNear model={model} />
+        </>
+      }
       scene={
         inTable ? (
           <div className="size-full overflow-y-auto">
