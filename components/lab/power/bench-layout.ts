@@ -19,36 +19,36 @@ export type BenchLayout = Readonly<{
 
 export const wideLayout: BenchLayout = {
   width: 900,
-  height: 600,
-  bayWidth: 50,
-  cellHeight: 104,
-  holder: { x: 20, y: 40 },
-  tray: { x: 30, y: 296 },
-  cards: { x: 20, y: 40, width: 176, height: 190, columns: 3, gap: 12 },
-  plate: { x: 600, y: 296, width: 284, height: 112 },
-  meter: { x: 600, y: 428, width: 134, height: 150 },
-  hand: { x: 750, y: 428, width: 134, height: 150 },
-  telescope: { x: 742, y: 156 },
+  height: 660,
+  bayWidth: 56,
+  cellHeight: 120,
+  holder: { x: 18, y: 46 },
+  tray: { x: 27, y: 316 },
+  cards: { x: 18, y: 56, width: 176, height: 200, columns: 3, gap: 14 },
+  plate: { x: 590, y: 336, width: 294, height: 116 },
+  meter: { x: 590, y: 470, width: 140, height: 96 },
+  hand: { x: 744, y: 470, width: 140, height: 164 },
+  telescope: { x: 742, y: 178 },
 };
 
 export const tallLayout: BenchLayout = {
   width: 390,
-  height: 630,
-  bayWidth: 46,
+  height: 668,
+  bayWidth: 44,
   cellHeight: 92,
-  holder: { x: 2, y: 24 },
-  tray: { x: 11, y: 222 },
-  cards: { x: 4, y: 24, width: 188, height: 126, columns: 2, gap: 6 },
-  plate: { x: 4, y: 434, width: 382, height: 88 },
-  meter: { x: 4, y: 532, width: 186, height: 94 },
-  hand: { x: 200, y: 532, width: 186, height: 94 },
+  holder: { x: 5, y: 24 },
+  tray: { x: 34, y: 264 },
+  cards: { x: 4, y: 24, width: 188, height: 128, columns: 2, gap: 12 },
+  plate: { x: 4, y: 474, width: 382, height: 88 },
+  meter: { x: 4, y: 570, width: 186, height: 94 },
+  hand: { x: 200, y: 570, width: 186, height: 94 },
   telescope: null,
 };
 
 /** Above and below a cell in its bay: the spring on one side, the contact on the other. */
 export const contactRoom = 12;
 /** The holder's rim, and the strip below the bays by which a cell is lifted out. */
-const rim = 9;
+const rim = 14;
 export const liftHeight = 34;
 
 export const holderBox = ({ holder, bayWidth, cellHeight }: BenchLayout, bays: number): Box => ({

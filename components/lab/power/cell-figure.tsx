@@ -16,6 +16,8 @@ export function CellFigure({ cell, plusEnd, width, height }: CellFigureProps) {
   const up = plusEnd === 'top';
   const bodyTop = up ? 6 : 0;
   const bodyHeight = height - 6;
+  // Between the collar and the sign at the other end.
+  const textY = bodyTop + (up ? 22 + (bodyHeight - 38) / 2 : 16 + (bodyHeight - 38) / 2);
   const signY = (end: BayEnd) => (end === 'top' ? bodyTop + 15 : bodyTop + bodyHeight - 6);
   return (
     <g aria-hidden="true">
@@ -40,14 +42,14 @@ export function CellFigure({ cell, plusEnd, width, height }: CellFigureProps) {
       </g>
       <g fill="var(--land-near)" textAnchor="middle">
         <text
-          transform={`translate(${String(middle - 4)} ${String(height / 2)}) rotate(-90)`}
+          transform={`translate(${String(middle - 4)} ${String(textY)}) rotate(-90)`}
           fontSize="11"
           fontWeight="600"
           dominantBaseline="middle"
         >
           {kindPrinted[cell.kind]}
         </text>
-        <text x={width - 11} y={height / 2 + 5} fontSize="14" fontWeight="700">
+        <text x={width - 11} y={textY + 5} fontSize="14" fontWeight="700">
           {cell.id}
         </text>
       </g>

@@ -12,7 +12,8 @@ type HolderFigureProps = {
   /** A cell in the hand, by its tag: bays that are free then show it. */
   held: string | null;
   onBay: (bay: number) => void;
-  onLift: (bay: number) => void;
+  /** Left out where nothing is to be moved. */
+  onLift: ((bay: number) => void) | null;
 };
 
 /** The open holder: eight bays with a spring at one end, cells in them, and a strip to lift each by. */
@@ -56,7 +57,7 @@ export function HolderFigure({ layout, bays, held, onBay, onLift }: HolderFigure
                 </g>
               )}
             </SvgButton>
-            {put === null ? (
+            {put === null || onLift === null ? (
               <text
                 x={slot.width / 2}
                 y={slot.height + 20}

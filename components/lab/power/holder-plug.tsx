@@ -15,8 +15,8 @@ export function HolderPlug({ layout, bays, isIn, onPress }: HolderPlugProps) {
   if (isIn) return null;
   const { x, y, width, height } = holderBox(layout, bays);
   const wide = layout.telescope !== null;
-  const from = wide ? { x: x + width, y: y + height / 2 } : { x: x + 60, y: y + height };
-  const plug = wide ? { x: from.x + 74, y: from.y + 30 } : { x: from.x + 90, y: from.y + 18 };
+  const from = wide ? { x: x + width, y: y + height / 2 } : { x: x + 12, y: y + height };
+  const plug = wide ? { x: from.x + 74, y: from.y + 30 } : { x: from.x + 70, y: from.y + 26 };
   return (
     <>
       <CurrentWire from={from} to={{ x: plug.x, y: plug.y + 14 }} sag={wide ? 40 : 14} amps={0} />

@@ -33,22 +33,24 @@ export function NightCard({ variant }: { variant: PowerVariant }) {
           </div>
         ))}
       </dl>
-      <ShortTable
-        caption="What one cell gives at 20 °C"
-        heads={['Current', 'Usable']}
-        rows={currentsA.map((a) => [
-          `${String(Math.round(a * 1000))} mA`,
-          `${usableCapacityAh(kind, a).toFixed(2)} Ah`,
-        ])}
-      />
-      <ShortTable
-        caption="What the cold leaves of it"
-        heads={['Cells at', 'Left']}
-        rows={temperaturesC.map((t) => [
-          degreesCText(t),
-          `${String(Math.round(coldShare(kind, t) * 100))} %`,
-        ])}
-      />
+      <div className="grid grid-cols-2 items-start gap-3">
+        <ShortTable
+          caption="What one cell gives at 20 °C"
+          heads={['Current', 'Usable']}
+          rows={currentsA.map((a) => [
+            `${String(Math.round(a * 1000))} mA`,
+            `${usableCapacityAh(kind, a).toFixed(2)} Ah`,
+          ])}
+        />
+        <ShortTable
+          caption="What the cold leaves of it"
+          heads={['Cells at', 'Left']}
+          rows={temperaturesC.map((t) => [
+            degreesCText(t),
+            `${String(Math.round(coldShare(kind, t) * 100))} %`,
+          ])}
+        />
+      </div>
       <p className="text-soft">
         {kind === 'alkaline'
           ? 'At 100 and 250 mA the least that the cells’ standard asks for; the rest, and the cold, typical.'

@@ -50,7 +50,7 @@ export function NightFigure(props: NightFigureProps) {
           },
         ]),
     {
-      name: `Volts while slewing, as you have it; it starts afresh left of the line, below ${voltsText(night.needs.resetBelowV)}`,
+      name: `Volts while slewing, as you have it (the line: ${voltsText(night.needs.resetBelowV)})`,
       long: props.slewingVolts === null ? null : volts(props.slewingVolts),
       text: props.slewingVolts === null ? 'not worked out' : voltsText(props.slewingVolts),
       look: 'said',

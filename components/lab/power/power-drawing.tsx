@@ -2,24 +2,23 @@
 
 import { useState } from 'react';
 import { SideView } from '@/components/telescope/side-view';
-import { cellVoltage } from '@/lib/power/cell';
 import { holderPlug, loose } from '@/lib/power/power-bench';
 import { isHolderClosed, isWired, nightOf } from '@/lib/variants/bench/power-variant';
-import { cardAt, holderBox, socketAt } from './bench-layout';
 import { ClosedHolderFigure } from './closed-holder-figure';
-import { CurrentWire } from './current-wire';
 import { HandFigure } from './hand-figure';
 import { HolderFigure } from './holder-figure';
 import { HolderPlug } from './holder-plug';
 import { LooseCells, lyingWay } from './loose-cells';
 import { MeterFigure } from './meter-figure';
+import { meterShows } from './meter-shows';
 import { NightFigure } from './night-figure';
 import { benchOf, perform, readoutOf, type PowerViewProps } from './power-play';
-import { ampsText, cellReads, voltsText } from './power-words';
+import { ReadingsFigure } from './readings-figure';
 import { SupplyCards } from './supply-cards';
 import { TelescopePlate } from './telescope-plate';
 import { useCellHand } from './use-cell-hand';
 import { useLayout } from './use-layout';
+import { HandWire, SupplyWire } from './wires';
 
 /** The bench from above: what gives the power on one side, what takes it on the other. */
 export function PowerDrawing(props: PowerViewProps) {
@@ -76,11 +75,21 @@ export function PowerDrawing(props: PowerViewProps) {
       ? { red: null, black: blackStud }
       : { red: last?.red ?? null, black: last?.black ?? null };
 
+  const supplyWire = (
+    <SupplyWire
+      layout={layout}
+      supplies={setup.supplies}
+      plugged={bench.plugged}
+      bays={bench.bays.length}
+      amps={readout.amps}
+    />
+  );
+
   return (
     <div className="on-sky flex size-full items-center justify-center overflow-hidden">
       <svg
         viewBox={`0 0 ${String(layout.width)} ${String(layout.height)}`}
-        className="block size-full"
+        className="block size-full select-none"
         role="group"
         aria-label="The bench"
       >
@@ -105,11 +114,17 @@ export function PowerDrawing(props: PowerViewProps) {
             bays={bench.bays}
             held={hand.held}
             onBay={onBay}
-            onLift={(bay) => {
-              does({ do: 'take', bay })();
-            }}
+            onLift={
+              wired
+                ? (bay) => {
+                    perform(props, { do: 'take', bay });
+                  }
+                : null
+            }
           />
         )}
+        {/* Under the cards, so that no label is crossed by it. */}
+        {hasHolder ? null : supplyWire}
         <SupplyCards
           layout={layout}
           supplies={setup.supplies}
@@ -145,44 +160,19 @@ export function PowerDrawing(props: PowerViewProps) {
           onHandSocket={does({ do: 'hand-control', connected: !bench.handControl })}
         />
         <HandFigure layout={layout} slewing={readout.slewing} onSlew={does({ do: 'slew' })} />
-        {bench.plugged === null ? null : (
-          <CurrentWire
-            from={sourceOf(layout, setup.supplies, bench.plugged, bench.bays.length)}
-            to={socketAt(layout)}
-            amps={readout.amps}
-          />
-        )}
-        {bench.handControl ? (
-          <CurrentWire
-            from={{
-              x: layout.plate.x + layout.plate.width - 38,
-              y: layout.plate.y + layout.plate.height / 2 - 8,
-            }}
-            to={{ x: layout.hand.x + layout.hand.width / 2 + 20, y: layout.hand.y + 4 }}
-            sag={10}
-            amps={readout.amps}
-          />
-        ) : null}
+        {hasHolder ? supplyWire : null}
+        <HandWire layout={layout} isIn={bench.handControl} amps={readout.amps} />
         {night === null ? (
           <MeterFigure
             layout={layout}
-            {...(heldCell !== undefined
-              ? { at: `across cell ${heldCell.id}`, reads: cellReads(cellVoltage(heldCell)) }
-              : isHolderClosed(variant) && bench.plugged === null
-                ? {
-                    at:
-                      probes.red === null
-                        ? probes.black === null
-                          ? 'black probe: tap a stud'
-                          : 'red probe: tap a stud'
-                        : `red ${String(probes.red)}, black ${String(probes.black)}`,
-                    reads: probes.red === null ? '– – V' : voltsText(last?.volts ?? null),
-                  }
-                : {
-                    at: 'at the socket',
-                    reads: voltsText(readout.volts),
-                    also: ampsText(readout.amps),
-                  })}
+            {...meterShows({
+              variant,
+              heldCell,
+              probes,
+              lastVolts: last?.volts ?? null,
+              isPlugged: bench.plugged !== null,
+              readout,
+            })}
           />
         ) : (
           <NightFigure
@@ -194,6 +184,9 @@ export function PowerDrawing(props: PowerViewProps) {
             slewingVolts={draft.slewingVolts}
           />
         )}
+        {isHolderClosed(variant) ? (
+          <ReadingsFigure layout={layout} readings={bench.readings} />
+        ) : null}
         <LooseCells
           layout={layout}
           cells={setup.cells}
@@ -203,24 +196,4 @@ export function PowerDrawing(props: PowerViewProps) {
       </svg>
     </div>
   );
-}
-
-/** Where the wire of what is plugged in comes from. */
-function sourceOf(
-  layout: Parameters<typeof cardAt>[0],
-  supplies: readonly { id: string }[],
-  plugged: string,
-  bays: number,
-): { x: number; y: number } {
-  if (plugged === holderPlug) {
-    const { x, y, width, height } = holderBox(layout, bays);
-    return layout.telescope === null
-      ? { x: x + 60, y: y + height }
-      : { x: x + width, y: y + height / 2 };
-  }
-  const card = cardAt(
-    layout,
-    supplies.findIndex(({ id }) => id === plugged),
-  );
-  return { x: card.x + layout.cards.width - 20, y: card.y + layout.cards.height - 8 };
 }

@@ -36,7 +36,7 @@ export function PowerResultPicture({ variant, result }: PowerResultPictureProps)
         ) : variant.setup.supplies.length > 0 ? (
           <Supplies variant={variant} plugged={end.plugged} />
         ) : (
-          <Holder variant={variant} bays={baysOf(variant, result)} />
+          <Holder bays={baysOf(variant, result)} />
         )}
       </div>
       <figcaption className="max-w-measure text-sm text-soft">
@@ -76,7 +76,7 @@ const baysOf = ({ setup }: PowerVariant, { end }: PowerResult): Bay<BenchCell>[]
   });
 
 /** Eight bays, each with a word below it. */
-function Holder({ variant, bays }: { variant: PowerVariant; bays: readonly Bay<BenchCell>[] }) {
+function Holder({ bays }: { bays: readonly Bay<BenchCell>[] }) {
   const kind = commonKind(bays);
   const slot = { width: 54, height: 128 };
   const words = bays.map((bay) => wordOf(bay, kind));
@@ -85,12 +85,12 @@ function Holder({ variant, bays }: { variant: PowerVariant; bays: readonly Bay<B
       viewBox="0 0 592 190"
       className="block w-full min-w-[30rem]"
       role="img"
-      aria-label={`The holder of ${variant.kitName}: ${listed(words.map((word, i) => `bay ${String(i + 1)} ${word}`))}.`}
+      aria-label={`The holder: ${listed(words.map((word, i) => `bay ${String(i + 1)} ${word}`))}.`}
     >
       <rect x="2" y="2" width="588" height="152" rx="8" {...mountPaint} />
       {bays.map(({ springEnd, put }, i) => (
         // Bays are known by their place.
-        <g key={i} transform={`translate(${String(14 + i * 71)} 14)`}>
+        <g key={i} transform={`translate(${String(20 + i * 71)} 14)`}>
           <rect {...slot} rx="3" {...darkPaint} />
           <BayContacts springTop={springEnd === 'top'} tight={put !== null} {...slot} />
           {put === null ? null : (

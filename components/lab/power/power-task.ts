@@ -1,6 +1,7 @@
 import type { PowerDraft, PowerSubmission } from '@/lib/grading/bench/power-submission';
 import { isWired, type PowerTemplate, type PowerVariant } from '@/lib/variants/bench/power-variant';
-import { listed, voltsText } from './power-words';
+import type { ComputerState } from '@/lib/power/terminals';
+import { voltsText } from './power-words';
 import { benchOf, readoutOf } from './power-play';
 
 /** What is asked, in one or two sentences. */
@@ -57,9 +58,10 @@ const needs: Readonly<Record<PowerTemplate, readonly Need[]>> = {
 
 /** Empty when nothing is. */
 export const missing = (draft: PowerDraft, variant: PowerVariant): string =>
-  listed(
-    needs[variant.template].filter(({ isDone }) => !isDone(draft, variant)).map(({ todo }) => todo),
-  );
+  needs[variant.template]
+    .filter(({ isDone }) => !isDone(draft, variant))
+    .map(({ todo }) => todo)
+    .join('; ');
 
 export const submissionOf = (draft: PowerDraft, variant: PowerVariant): PowerSubmission | null =>
   missing(draft, variant) === '' ? draft : null;
@@ -71,6 +73,16 @@ export function summary(draft: PowerDraft, variant: PowerVariant): string {
     return left === 0 ? 'All five are answered' : `${String(left)} of 5 to be worked out`;
   }
   const { bench } = benchOf(variant, draft);
-  const { volts, computer } = readoutOf(variant, draft, bench);
-  return `${voltsText(volts)} at the socket, ${computer === 'running' ? 'running' : bench.on ? 'switched on' : 'switched off'}`;
+  const { volts, computer, restarted } = readoutOf(variant, draft, bench);
+  const at = volts === null ? 'Nothing' : voltsText(volts);
+  return `${at} at the socket: ${restarted ? 'it starts afresh' : shortly[computer]}`;
 }
+
+const shortly: Readonly<Record<ComputerState, string>> = {
+  off: 'switched off',
+  'no-power': 'no power',
+  'too-few-volts': 'too few volts',
+  running: 'running',
+  reversed: 'polarity reversed',
+  'over-voltage': 'too many volts',
+};

@@ -17,7 +17,7 @@ export function SupplyFigure({ supply, width, height, isIn }: PartProps & { isIn
           plugged in
         </text>
       ) : (
-        <PlugFigure x={width - 26} y={height - 24} />
+        <PlugFigure x={width - 26} y={height - 20} />
       )}
     </>
   );

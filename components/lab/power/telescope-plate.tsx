@@ -49,8 +49,8 @@ export function TelescopePlate(props: TelescopePlateProps) {
       <text x="14" y={height - 11} fontSize="13.5" fontWeight="600" fill="var(--on-sky)">
         {needs.nominalV} V d.c. {needs.slewingA} A
       </text>
-      <Lamp x={width * 0.535} y={middle} readout={props.readout} />
-      <PowerSwitch x={width * 0.69} y={middle} on={bench.on} onPress={props.onSwitch} />
+      <Lamp x={width * 0.565} y={middle} readout={props.readout} />
+      <PowerSwitch x={width * 0.7} y={middle} on={bench.on} onPress={props.onSwitch} />
       <HandSocket
         x={width - 38}
         y={middle}
@@ -160,7 +160,7 @@ function HandSocket({ x, y, labelY, connected, onPress }: HandSocketProps) {
           strokeWidth="3"
         />
       )}
-      <text x={x + 26} y={labelY} fontSize="13" textAnchor="end" fill="var(--on-sky-soft)">
+      <text x={x - 12} y={labelY} fontSize="13" textAnchor="end" fill="var(--on-sky-soft)">
         hand control
       </text>
     </SvgButton>
