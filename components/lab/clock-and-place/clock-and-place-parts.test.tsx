@@ -153,11 +153,14 @@ describe('the two skies', () => {
     const variant = clockTask('skies', 'enter-the-card', 1);
     const user = await open(variant, 'practice');
     await tick(user, screen.getByRole('button', { name: 'Table' }));
-    expect(screen.getByText(/When the form is full/)).toBeDefined();
+    expect(screen.getByText(/The real sky. When the form is full/)).toBeDefined();
+    expect(screen.queryByRole('columnheader', { name: 'The mount would point' })).toBeNull();
     for (const row of formEntries) {
       await fillIn(user, row, { ...variant.right, summerTime: false });
     }
-    expect(screen.getByText(/lies 1\d\.\d°, about .* fists? beside the real one/)).toBeDefined();
+    expect(
+      screen.getByText(/On the whole the two lie 1\d\.\d°, about .* fists? apart/),
+    ).toBeDefined();
     expect(screen.getByRole('columnheader', { name: 'It stands' })).toBeDefined();
     cleanup();
     window.sessionStorage.clear();

@@ -29,9 +29,12 @@ export const clockAndPlaceParts: BenchParts<
   },
   missing: clockMissing,
   summary: (draft, variant) => {
+    const missing = clockMissing(draft, variant);
     const left = emptyRows(formAsItStands(variant, draft)).length;
-    if (left === 0) return clockMissing(draft, variant) === '' ? 'The form is full' : 'Task';
-    return `The mount asks: ${String(6 - left)} of 6 rows filled in`;
+    if (missing === '') return 'The form is full';
+    return left === 0 || variant.change !== null
+      ? `Next: ${missing}`
+      : `The mount asks: ${String(6 - left)} of 6 rows filled in`;
   },
   viewLabel: 'How to look at the card and the sky',
   drawingName: 'Bench',

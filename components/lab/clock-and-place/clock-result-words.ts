@@ -218,6 +218,12 @@ export function clockSlipWords(
         'The way in which the two skies differ belongs to another row.',
         'Poles first: at another height it is the latitude; else by how much is the sky turned, and what is that in hours, days or degrees?',
       );
+    case 'other-row-same-sky':
+      return words(
+        `It was another row, but the ${rowsInWords(rows)} you entered makes the same sky.`,
+        'From the landing alone the two cannot be told apart, so yours counts as much.',
+        'At the telescope, compare each row with what you know for certain.',
+      );
     case 'guessed':
       return words(
         `That night clocks showed this time ${verdictWords[variant.change?.verdict ?? 'plain']}.`,

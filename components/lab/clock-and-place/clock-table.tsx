@@ -6,6 +6,8 @@ import { CardPaper } from './card-paper';
 import { shownSky, type ClockViewProps } from './clock-view';
 import { missInWords } from './clock-words';
 import { landingText } from './landing-list';
+import type { Overlay } from './overlay-stars';
+import type { TwoSkiesProps } from './two-skies';
 
 /** The card and the two skies without any drawing: what is to be read, in words and numbers. */
 export function ClockTable(props: ClockViewProps) {
@@ -24,49 +26,56 @@ export function ClockTable(props: ClockViewProps) {
       <p>
         {sky.lead}
         {sky.overlay !== null && sky.shown === 'both'
-          ? ` The mount’s sky lies ${missInWords(sky.overlay.missDeg)} beside the real one.`
+          ? ` On the whole the two lie ${missInWords(sky.overlay.missDeg)} apart.`
           : ''}
       </p>
-      {sky.overlay === null ? null : (
-        <TableFrame caption="Bright stars, and where the mount would point for them" tall>
-          <thead>
-            <tr>
-              <th scope="col">Star</th>
-              {sky.shown === 'both' ? <th scope="col">It stands</th> : null}
-              <th scope="col">The mount would point</th>
-              {sky.shown === 'both' ? <th scope="col">Seen from the star</th> : null}
-            </tr>
-          </thead>
-          <tbody>
-            {sky.overlay.stars
-              .filter(({ judged }) => judged)
-              .map((star) => (
-                <tr key={star.name}>
-                  <th scope="row">{star.name}</th>
-                  {sky.shown === 'both' ? (
-                    <td>{positionInWords(star.real.azimuthDeg, star.real.altitudeDeg)}</td>
-                  ) : null}
-                  <td>
-                    {star.tube.altitudeDeg < 0
-                      ? 'into the ground'
-                      : positionInWords(star.tube.azimuthDeg, star.tube.altitudeDeg)}
-                  </td>
-                  {sky.shown === 'both' ? <td>{landingText(star)}</td> : null}
-                </tr>
-              ))}
-            <tr>
-              <th scope="row">The pole</th>
-              {sky.shown === 'both' ? <td>{poleText(sky.overlay.pole.real)}</td> : null}
-              <td>{poleText(sky.overlay.pole.tube)}</td>
-              {sky.shown === 'both' ? <td>–</td> : null}
-            </tr>
-          </tbody>
-        </TableFrame>
-      )}
+      {sky.overlay === null ? null : <StarTable overlay={sky.overlay} shown={sky.shown} />}
     </div>
   );
 }
 
+/** What the picture of the two skies shows, star by star. */
+function StarTable({ overlay, shown }: { overlay: Overlay; shown: TwoSkiesProps['shown'] }) {
+  const columns = {
+    real: shown !== 'believed',
+    tube: shown !== 'real',
+    beside: shown === 'both',
+  };
+  return (
+    <TableFrame caption="Bright stars, and where the mount would point for them" tall>
+      <thead>
+        <tr>
+          <th scope="col">Star</th>
+          {columns.real ? <th scope="col">It stands</th> : null}
+          {columns.tube ? <th scope="col">The mount would point</th> : null}
+          {columns.beside ? <th scope="col">Seen from the star</th> : null}
+        </tr>
+      </thead>
+      <tbody>
+        {overlay.stars
+          .filter(({ judged }) => judged)
+          .map((star) => (
+            <tr key={star.name}>
+              <th scope="row">{star.name}</th>
+              {columns.real ? <td>{placeText(star.real)}</td> : null}
+              {columns.tube ? <td>{placeText(star.tube)}</td> : null}
+              {columns.beside ? <td>{landingText(star)}</td> : null}
+            </tr>
+          ))}
+        <tr>
+          <th scope="row">The pole</th>
+          {columns.real ? <td>{poleText(overlay.pole.real)}</td> : null}
+          {columns.tube ? <td>{poleText(overlay.pole.tube)}</td> : null}
+          {columns.beside ? <td>–</td> : null}
+        </tr>
+      </tbody>
+    </TableFrame>
+  );
+}
+
+const placeText = ({ azimuthDeg, altitudeDeg }: Overlay['pole']['real']): string =>
+  altitudeDeg < 0 ? 'into the ground' : positionInWords(azimuthDeg, altitudeDeg);
+
 /** The pole in degrees: latitude is read off its height. */
-const poleText = ({ altitudeDeg }: { altitudeDeg: number }): string =>
+const poleText = ({ altitudeDeg }: Overlay['pole']['real']): string =>
   altitudeDeg < 0 ? 'below the ground' : `${String(Math.round(altitudeDeg))}° high`;

@@ -15,7 +15,8 @@ export const formNow = (
 
 /** The sky to be shown beside a work, or why there is none yet. */
 export type ShownSky =
-  { overlay: Overlay; shown: 'both' | 'believed'; lead: string } | { overlay: null; lead: string };
+  | { overlay: Overlay; shown: 'both' | 'believed' | 'real'; lead: string }
+  | { overlay: null; lead: string };
 
 const nothing = (lead: string): ShownSky => ({ overlay: null, lead });
 
@@ -37,7 +38,14 @@ export function shownSky({
   }
   const form = formNow(variant, draft);
   if (form === null) {
-    return nothing('When the form is full, the sky that the mount will believe in is drawn here.');
+    const real = mode === 'practice' ? overlayOf(variant, variant.right, null) : null;
+    return real === null
+      ? nothing('When the form is full, the sky that the mount will believe in is drawn here.')
+      : {
+          overlay: real,
+          shown: 'real',
+          lead: 'The real sky. When the form is full, the mount’s sky is laid over it.',
+        };
   }
   if (formProblem(form) !== null) return nothing('No mount would take this date or place.');
   if (variant.declinationDeg !== null && draft.compassDeg === null) {

@@ -8,7 +8,7 @@ import { toBearing } from './compass-controls';
 
 const ticks = Array.from({ length: 36 }, (_, index) => index * 10);
 const rim = 150;
-const handleAt = -178;
+const handleAt = -193;
 
 /** Clockwise from the top of the drawing, degrees; null where there is no drawing to ask. */
 function bearingOf(event: PointerEvent<SVGGElement>): number | null {
@@ -46,12 +46,11 @@ export function CompassBench({ variant, draft, change }: ClockViewProps) {
   };
   return (
     <svg
-      viewBox="-215 -215 430 430"
+      viewBox="-226 -226 452 452"
       role="group"
       aria-label="Telescope and compass from above"
       className="on-sky block size-full"
     >
-      <circle r="205" fill="var(--sky)" />
       <circle r={rim} fill="none" stroke="var(--sky-line)" strokeWidth="2" />
       {ticks.map((tick) => (
         <g key={tick} transform={`rotate(${String(tick)})`}>

@@ -22,13 +22,13 @@ export function CompassControls({ draft, change }: Pick<ClockViewProps, 'draft' 
   return (
     <fieldset className="space-y-2">
       <legend className="font-semibold">Start direction of the tube, on the compass</legend>
-      <div className="flex flex-wrap items-end gap-2">
-        <NumberField
-          {...{ label: 'Bearing, 0 to 359.9', least: 0, most: 359.9, unit: '°', decimals: true }}
-          className="w-36"
-          value={compassDeg}
-          onChange={set}
-        />
+      <NumberField
+        {...{ label: 'Bearing, 0 to 359.9', least: 0, most: 359.9, unit: '°', decimals: true }}
+        className="w-36"
+        value={compassDeg}
+        onChange={set}
+      />
+      <div className="flex flex-wrap gap-2">
         {steps.map((step) => (
           <Button
             key={step}

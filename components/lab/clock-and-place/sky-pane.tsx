@@ -19,11 +19,13 @@ export function SkyPane({ sky, landings }: { sky: ShownSky; landings: boolean })
   const both = shown === 'both';
   return (
     <Frame
-      lead={both ? `${lead} They are ${missInWords(overlay.missDeg)} apart.` : lead}
+      lead={both ? `${lead} On the whole the two lie ${missInWords(overlay.missDeg)} apart.` : lead}
       note={
         both
           ? 'Full stars: where they are, and + the pole. Rings: where the mount would point for them, and × its pole.'
-          : 'Rings: where the mount would point for the stars, and × its pole.'
+          : shown === 'real'
+            ? 'Full stars: where they are, and + the pole.'
+            : 'Rings: where the mount would point for the stars, and × its pole.'
       }
     >
       <TwoSkies
@@ -32,7 +34,9 @@ export function SkyPane({ sky, landings }: { sky: ShownSky; landings: boolean })
         title={
           both
             ? `The whole sky twice: the mount’s lies ${missInWords(overlay.missDeg)} beside the real one`
-            : 'The whole sky as the mount believes it to be'
+            : shown === 'real'
+              ? 'The whole sky as it is'
+              : 'The whole sky as the mount believes it to be'
         }
         className="min-h-0 w-full flex-1"
       />

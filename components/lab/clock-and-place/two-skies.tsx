@@ -1,10 +1,10 @@
 import { greatCirclePath, onDisc, type Placed } from '@/components/sky/all-sky';
 import type { Overlay } from './overlay-stars';
 
-type TwoSkiesProps = {
+export type TwoSkiesProps = {
   overlay: Overlay;
-  /** In a check only the mount's sky is drawn: whether it is the real one is for the learner to know. */
-  shown: 'both' | 'believed';
+  /** In a check only the mount's sky: whether it is the real one is for the learner to know. */
+  shown: 'both' | 'believed' | 'real';
   /** What the picture shows, for who cannot see it. */
   title: string;
   className?: string;
@@ -30,6 +30,8 @@ const at = (placed: Placed): string => {
  */
 export function TwoSkies({ overlay, shown, title, className }: TwoSkiesProps) {
   const both = shown === 'both';
+  const real = shown !== 'believed';
+  const believed = shown !== 'real';
   const { stars, pole } = overlay;
   const judged = stars.filter((star) => star.judged);
   return (
@@ -64,8 +66,8 @@ export function TwoSkies({ overlay, shown, title, className }: TwoSkiesProps) {
               />
             ))
         : null}
-      {both ? stars.map((star) => <RealStar key={star.name} {...star} />) : null}
-      {stars.map(({ name, tube, magnitude }) =>
+      {real ? stars.map((star) => <RealStar key={star.name} {...star} />) : null}
+      {(believed ? stars : []).map(({ name, tube, magnitude }) =>
         tube.altitudeDeg < 0 ? null : (
           <circle
             key={name}
@@ -77,7 +79,7 @@ export function TwoSkies({ overlay, shown, title, className }: TwoSkiesProps) {
           />
         ),
       )}
-      {pole.tube.altitudeDeg < 0 ? null : (
+      {!believed || pole.tube.altitudeDeg < 0 ? null : (
         <path
           transform={at(pole.tube)}
           d="M-8-8L8 8M-8 8L8-8"
@@ -85,11 +87,11 @@ export function TwoSkies({ overlay, shown, title, className }: TwoSkiesProps) {
           strokeWidth="2"
         />
       )}
-      {both ? (
+      {real ? (
         <path transform={at(pole.real)} d="M-8 0H8M0-8V8" stroke="var(--on-sky)" strokeWidth="2" />
       ) : null}
-      {judged.map(({ name, real, tube }) => (
-        <StarName key={name} name={name} place={both ? real : tube} />
+      {judged.map((star) => (
+        <StarName key={star.name} name={star.name} place={real ? star.real : star.tube} />
       ))}
       <g
         fontSize="17"

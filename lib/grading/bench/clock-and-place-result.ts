@@ -37,6 +37,7 @@ export const clockSlipCodes = [
   'wrong-row-missed',
   'right-row-crossed-out',
   'other-row-named',
+  'other-row-same-sky',
   'guessed',
   'asked-for-nothing',
   'other-readings',

@@ -77,7 +77,9 @@ const shares: Readonly<
 
   start: (_, { startDeg }) => band(Math.abs(startDeg), startFullDeg, startNothingDeg),
 
-  entries(variant, { wrong }) {
+  entries(variant, work) {
+    if (curedByAnotherRow(variant, work)) return 1;
+    const { wrong } = work;
     const toMend = rowsToMend(variant);
     // Rows that were right and are wrong now cost as much as those left wrong.
     const spoilt = wrong.filter((row) => !toMend.includes(row)).length;
@@ -92,8 +94,7 @@ const shares: Readonly<
     return Math.max(0, (found - besides) / toFind.length);
   },
 
-  named: (variant, { submission: { named } }) =>
-    named !== null && rowsToMend(variant).includes(named) ? 1 : 0,
+  named: (variant, work) => (curedByAnotherRow(variant, work) || namedRight(variant, work) ? 1 : 0),
 
   asked({ change }, { submission: { verdict, readings } }) {
     if (change === null || verdict !== change.verdict) return 0;
@@ -102,6 +103,18 @@ const shares: Readonly<
     return told.join() === [...change.canMean].sort().join() ? 1 : 0.5;
   },
 };
+
+const namedRight = (variant: ClockAndPlaceVariant, { submission: { named } }: ClockWork): boolean =>
+  named !== null && rowsToMend(variant).includes(named);
+
+/**
+ * Where the card is washed out the landing is all there is: another row that puts the sky right, such as
+ * a longitude for an hour, could not be told from the real one, and counts as much.
+ */
+export const curedByAnotherRow = (variant: ClockAndPlaceVariant, work: ClockWork): boolean =>
+  variant.template === 'dew-on-the-card' &&
+  !namedRight(variant, work) &&
+  work.missDeg <= skyFullDeg;
 
 /** The rows that have to be put right: all the open ones of an empty form, the wrong ones of a full one. */
 export function rowsToMend({

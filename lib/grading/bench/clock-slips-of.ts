@@ -5,7 +5,7 @@ import type { MissCause } from '../../clock/split-by-cause';
 import { wrap180 } from '../../units/angle';
 import type { ClockAndPlaceVariant } from '../../variants/bench/clock-and-place-variant';
 import type { ClockAndPlaceSlip } from './clock-and-place-result';
-import { rowsToMend, type ClockWork } from './clock-criteria';
+import { curedByAnotherRow, rowsToMend, type ClockWork } from './clock-criteria';
 import { formSlips } from './clock-slips';
 
 type Judged = ClockWork & {
@@ -19,7 +19,11 @@ const readOffDeg = 1;
 
 /** Everything that went wrong, what misses most first. */
 export function clockSlipsOf(variant: ClockAndPlaceVariant, work: Judged): ClockAndPlaceSlip[] {
-  const { form, missOf } = work;
+  const { form, missOf, submission } = work;
+  if (curedByAnotherRow(variant, work)) {
+    const rows = submission.named === null ? [] : [submission.named];
+    return [{ code: 'other-row-same-sky', rows, missDeg: 0 }];
+  }
   const { right, summerTimeMinutes } = variant;
   const inForm = formSlips(form, variant).map(({ code, rows }) => {
     const alone = believedSkyOf(

@@ -222,6 +222,30 @@ describe('a typical mistake is named, and costs what the sky misses by', () => {
   });
 });
 
+it('another row that puts the sky right counts as much: the landing cannot tell', () => {
+  const variant = taskWith(
+    'dew-on-the-card',
+    ({ card, given, right }) =>
+      card.smudged.includes('longitude') && given.zoneMinutes === right.zoneMinutes - 60,
+  );
+  const model = clockAndPlaceModelAnswer(variant);
+  expect(model.named).toBe('zone');
+  // An hour less ahead of UTC turns the sky on by 15.041°: 15° 2′ further west turns it back.
+  const { longitudeDegrees, longitudeMinutes } = variant.right;
+  const minutes = longitudeDegrees * 60 + longitudeMinutes + 15 * 60 + 2;
+  const result = resultOf(variant, {
+    ...model,
+    named: 'longitude',
+    form: {
+      ...model.form,
+      longitudeDegrees: Math.floor(minutes / 60),
+      longitudeMinutes: minutes % 60,
+    },
+  });
+  expect(codesOf(result)).toEqual(['other-row-same-sky']);
+  expect(result.total).toBeCloseTo(100, 9);
+});
+
 describe('what cannot be anybody’s answer is refused', () => {
   it('a day that is none, a place off the globe, a question left open', () => {
     const variant = task('enter-the-card');

@@ -62,6 +62,7 @@ const toldApartDeg = 3;
 /** A miss that a beginner at the telescope cannot overlook. */
 const plainMissDeg = 4;
 const smudgedRows = 3;
+const hourRows: readonly FormEntry[] = ['time', 'zone', 'summer-time'];
 
 /**
  * A form with one wrong row, and three rows of the card that cannot be read any more, the wrong one among
@@ -80,6 +81,8 @@ export function drawFormByLanding(
     const smudged = formEntries.filter(
       (row) => row === wrong || others.slice(0, smudgedRows - 1).includes(row),
     );
+    // An hour off may stand in any of the three: only one of them may be in doubt.
+    if (smudged.filter((row) => hourRows.includes(row)).length > 1) continue;
     const rivals = smudged.flatMap((row) =>
       slipsOf(row, right).filter((rival) => JSON.stringify(rival) !== JSON.stringify(slip)),
     );

@@ -82,7 +82,7 @@ const needleErrsDeg = 6;
 /** A year that the model of the Earth's field serves, for evenings outside it. */
 const servedInstant = '2026-06-01T00:00:00Z';
 
-/** As it stands on a card: to half a degree. */
+/** As it stands on a card: to the degree to which a compass is read. */
 function needleDeg({ place, instant }: ClockEvening): number {
   const at = {
     latitudeDeg: place.latitudeArcmin / 60,
@@ -91,7 +91,7 @@ function needleDeg({ place, instant }: ClockEvening): number {
   };
   const now = declinationAt(at, instant);
   const found = now.ok ? now : declinationAt(at, servedInstant);
-  return found.ok ? Math.round(found.declinationDeg * 2) / 2 : 0;
+  return found.ok ? Math.round(found.declinationDeg) : 0;
 }
 
 const eveningNearby = (random: Random, scenario: Scenario, windowMinutes: number): ClockEvening =>
