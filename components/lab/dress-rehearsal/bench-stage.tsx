@@ -23,7 +23,13 @@ type BenchStageProps<V, D, S> = {
 export function BenchStage<V, D, S>(props: BenchStageProps<V, D, S>) {
   const { evening, stage, parts, variant } = props;
   const { Drawing, Table, Panel } = parts;
-  const work = useBenchWork(props.start, props.onChange);
+  const dangersIn = (draft: D): number => parts.dangers?.(draft, variant) ?? 0;
+  const work = useBenchWork(
+    props.start,
+    props.onChange,
+    // In a check what happened has happened, on this bench as on its own.
+    (from, to) => evening.mode === 'practice' || dangersIn(to) >= dangersIn(from),
+  );
   useUndoKeys(work);
   const { draft } = work;
   const shown = { variant, draft, mode: evening.mode, change: work.change };

@@ -7,7 +7,7 @@ import { Field } from '@/components/ui/field';
 import { Select } from '@/components/ui/select';
 import { TableFrame } from '@/components/ui/table-frame';
 import type { Evening } from './evening';
-import { starsToPlanWith, type PlannedStar } from './planned-lights';
+import { namedOnPaper, starsToPlanWith, type PlannedStar } from './planned-lights';
 import { StageFrame, TableSpace } from './stage-frame';
 import { StagePanel } from './stage-panel';
 
@@ -74,13 +74,13 @@ function SkyPaper({
     <div className="h-full overflow-y-auto bg-page p-3">
       <SkyPicture
         className="mx-auto max-w-[40rem] lg:max-w-[min(40rem,calc(100dvh-18rem))]"
-        title={`The whole sky at the beginning of the evening, with ${String(stars.length)} stars named`}
+        title={`The whole sky at the beginning of the evening, on paper; the table lists where each star stands`}
         stars={backdrop}
         horizon={scenario.horizon}
         clouds={scenario.clouds}
         moon={moon}
         sun={{ azimuthDeg: sun.azimuthDeg, altitudeDeg: sun.trueAltitudeDeg }}
-        named={stars}
+        named={namedOnPaper(stars, [first, second])}
         pairs={
           first === null || second === null || first === second
             ? []

@@ -37,7 +37,7 @@ export function LabSheet({ summary, open, onOpenChange, children }: LabSheetProp
       </button>
       <div
         id="lab-sheet"
-        className={`min-h-0 flex-1 overflow-y-auto overscroll-contain px-4 pb-4 lg:block lg:p-5 ${open ? '' : 'hidden'}`}
+        className={`relative min-h-0 flex-1 overflow-y-auto overscroll-contain px-4 pb-4 lg:block lg:p-5 ${open ? '' : 'hidden'}`}
       >
         {children}
       </div>
