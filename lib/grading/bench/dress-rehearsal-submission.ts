@@ -76,17 +76,6 @@ export const emptyDressRehearsalDraft: DressRehearsalDraft = {
   packedUp: [],
 };
 
-/** What is handed in of the work: all but where the learner stands. */
-export const handedInOf = ({
-  benches,
-  clutchesLocked,
-  plannedPair,
-  log,
-  packedUp,
-}: DressRehearsalDraft): DressRehearsalSubmission => ({
-  ...{ benches, clutchesLocked, plannedPair, log, packedUp },
-});
-
 /** A log, and all that is done at the benches beside it. */
 export const longestRehearsalAsJson = longestLogAsJson + 120_000;
 

@@ -12,13 +12,13 @@ import type { DressRehearsalResult } from './dress-rehearsal-result';
 import {
   dressRehearsalSubmissionSchema,
   emptyDressRehearsalDraft,
-  handedInOf,
   longestRehearsalAsJson,
   workAfter,
 } from './dress-rehearsal-submission';
 import { gradeDressRehearsal } from './grade-dress-rehearsal';
 
-const untouched = handedInOf(emptyDressRehearsalDraft);
+const { benches, clutchesLocked, plannedPair, log, packedUp } = emptyDressRehearsalDraft;
+const untouched = { benches, clutchesLocked, plannedPair, log, packedUp };
 
 /** What a missed star is laid to. */
 function causeOf(result: DressRehearsalResult, kind: string): string | undefined {
