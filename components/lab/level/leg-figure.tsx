@@ -30,20 +30,20 @@ export function LegFigure({ shape, site, state }: LegFigureProps) {
         />
       </g>
       <g transform={`translate(${point(foot, 0, 21)})`} className="select-none">
-        <circle r="10" fill="var(--land-near)" stroke="var(--sky-line)" strokeWidth="1.4" />
+        <circle r="11" fill="var(--land-near)" stroke="var(--sky-line)" strokeWidth="1.4" />
         <text
           textAnchor="middle"
           dominantBaseline="central"
-          fontSize="14"
+          fontSize="16"
           fontWeight="700"
           fill="var(--on-sky)"
         >
           {legName(leg)}
         </text>
         <text
-          y="21"
+          y="23"
           textAnchor="middle"
-          fontSize="12"
+          fontSize="15"
           fill="var(--on-sky-soft)"
           className="font-figures"
         >
@@ -85,7 +85,7 @@ function Ground({ at, soft }: { at: Point; soft: boolean }) {
             strokeWidth="1.4"
             fill="none"
           />
-          <text x="30" y="4" fontSize="11" fill="var(--on-sky-soft)">
+          <text x="30" y="4" fontSize="14" fill="var(--on-sky-soft)">
             soft
           </text>
         </g>

@@ -2,7 +2,6 @@ import { angleInWords } from '@/components/sky/angle-words';
 import type { LevelResult } from '@/lib/grading/bench/level-result';
 import { tiltConsequences, type TiltConsequences } from '@/lib/levelling/tilt-consequences';
 import type { LevelVariant } from '@/lib/variants/bench/level-variant';
-import { leftOverInWords } from './level-question';
 import { degreesText } from './level-words';
 
 /** What a tilt does at worst anywhere from 20° to 80° up, as the mechanics have it, side by side. */
@@ -52,7 +51,9 @@ export function LevelCosts({ variant, result }: { variant: LevelVariant; result:
                 <td key={name} className="number">
                   {costs.afterTwoStarsArcmin === null
                     ? 'refused: no base leans so far'
-                    : leftOverInWords(costs.afterTwoStarsArcmin)}
+                    : costs.afterTwoStarsArcmin < 0.1
+                      ? 'less than 0.1′'
+                      : angleInWords(costs.afterTwoStarsArcmin)}
                 </td>
               ))}
             </tr>

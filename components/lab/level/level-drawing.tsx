@@ -15,17 +15,17 @@ export function LevelDrawing(props: LevelViewProps) {
   const byMark = readsFromMark(variant);
   return (
     <div className="on-sky flex size-full flex-col bg-sky">
-      <div className="flex min-h-0 flex-1 flex-col-reverse sm:flex-row">
+      <div className="flex min-h-0 flex-1 flex-col-reverse overflow-hidden select-none sm:flex-row">
         <svg
           viewBox={tripodViewBox}
           role="group"
           aria-label="The tripod, seen from a little above"
-          className="block min-h-0 w-full flex-[3] sm:h-full sm:w-auto sm:min-w-0"
+          className="block min-h-0 w-full flex-[5] overflow-visible sm:h-full sm:w-auto sm:min-w-0"
         >
           <TripodFigure variant={variant} state={hand.state} showsMark={byMark} />
           <TripodHandles variant={variant} hand={hand} />
         </svg>
-        <div className="flex min-h-0 flex-[2] items-center justify-center gap-2 p-2 sm:flex-col">
+        <div className="relative flex min-h-0 flex-[3] items-center justify-center gap-2 p-2 sm:flex-col">
           <VialFigure
             variant={variant}
             state={hand.state}
@@ -34,7 +34,7 @@ export function LevelDrawing(props: LevelViewProps) {
           {byMark ? <PlanInset variant={variant} state={hand.state} /> : null}
         </div>
       </div>
-      <div className="border-t border-(--sky-line) bg-page p-3 text-ink">
+      <div className="relative border-t border-(--sky-line) bg-page p-3 text-ink">
         <StandControls {...hand} armTurns={variant.site.armTurns} />
       </div>
     </div>

@@ -5,7 +5,6 @@ import { Notice } from '@/components/ui/notice';
 import { RadioGroup } from '@/components/ui/radio-group';
 import type { LevelTemplate } from '@/lib/variants/bench/level-variant';
 import { questionsOf, tiltSupposed } from './level-question';
-import { bubbleInWords } from './level-words';
 import { useTripodHand, type LevelViewProps } from './use-tripod-hand';
 
 const tasks: Readonly<Record<LevelTemplate, string>> = {
@@ -30,9 +29,7 @@ export function LevelPanel(props: LevelViewProps) {
   return (
     <div className="space-y-4">
       <p>{tasks[variant.template]}</p>
-      <p className="border-s-4 border-accent ps-3 text-sm">
-        Bubble {bubbleInWords(variant, state)}. Moves so far: {state.moves}.
-      </p>
+      <p className="border-s-4 border-accent ps-3 text-sm">Moves so far: {state.moves}.</p>
       <p className="text-sm text-soft">
         Open a leg’s lock, slide the leg, lock it again: that is one move. Treading a foot in is
         none.

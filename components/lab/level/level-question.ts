@@ -1,7 +1,7 @@
 import { angleInWords } from '@/components/sky/angle-words';
 import type { LevelDraft } from '@/lib/grading/bench/level-submission';
 import type { TiltQuestion } from '@/lib/variants/bench/level-variant';
-import { degreesText, windInWords } from './level-words';
+import { windInWords } from './level-words';
 
 export type AskedName = keyof LevelDraft['answers'];
 
@@ -15,7 +15,7 @@ export const leftOverInWords = (arcmin: number): string =>
   arcmin < 0.1 ? 'nothing worth naming: less than 0.1′' : `up to ${angleInWords(arcmin)}`;
 
 export const tiltSupposed = ({ tiltDeg, risesTowardsDeg }: TiltQuestion): string =>
-  `Say a base was left ${degreesText(tiltDeg)} off level, rising towards the ${windInWords(risesTowardsDeg)}, and nobody noticed.`;
+  `Say a base was left ${tiltDeg.toFixed(1)}° off level, rising towards the ${windInWords(risesTowardsDeg)}, and nobody noticed.`;
 
 type Asked = { name: AskedName; legend: string; options: readonly string[] };
 

@@ -30,11 +30,19 @@ export function LevelResultPicture({
     <div className="grid gap-4 md:grid-cols-2">
       {stands.map(({ name, state }) => (
         <figure key={name} className="keep-together">
-          <div className="on-sky flex items-center gap-2 rounded-b-lg border-t-2 border-strong bg-sky p-3">
-            <svg viewBox={tripodViewBox} aria-hidden="true" className="block h-64 min-w-0 flex-1">
+          <div className="on-sky flex items-center gap-2 overflow-hidden rounded-b-lg border-t-2 border-strong bg-sky p-3">
+            <svg
+              viewBox={tripodViewBox}
+              aria-hidden="true"
+              className="block h-64 min-w-0 flex-1 overflow-visible"
+            >
               <TripodFigure variant={variant} state={state} showsMark={readsFromMark(variant)} />
             </svg>
-            <VialFigure variant={variant} state={state} className="aspect-square w-2/5 shrink-0" />
+            <VialFigure
+              variant={variant}
+              state={state}
+              className="relative aspect-square w-2/5 shrink-0"
+            />
           </div>
           <figcaption className="mt-2 text-sm text-soft">
             {name}: {tiltInWords(variant.site, state)}; bubble {bubbleInWords(variant, state)}.

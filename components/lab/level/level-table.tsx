@@ -35,7 +35,7 @@ export function LevelTable(props: LevelViewProps) {
 function howToRead(variant: LevelVariant, { state }: TripodHand): string {
   const { site } = variant;
   const scale =
-    '2 mm of bubble are one degree; the ring is 3.5 mm wide from its middle. The bubble goes to the high side.';
+    '2 mm of bubble are one degree; the ring runs 3.5 mm from the middle. The bubble goes to the high side.';
   const legs = 'Seen from above, leg B stands 120° clockwise from leg A and leg C 240°.';
   const markDeg = Math.round(
     wrap360(vialNow(site, state).markAzimuthDeg - site.legs[0].azimuthDeg),

@@ -14,7 +14,9 @@ import { radiansToDegrees, wrap180, wrap360 } from '@/lib/units/angle';
 
 export const legName = (leg: LegIndex): string => ['A', 'B', 'C'][leg] ?? '';
 
-export const degreesText = (deg: number): string => `${deg.toFixed(deg < 0.995 ? 2 : 1)}°`;
+/** To a hundredth below one degree, where that is what is left; else to a tenth. */
+export const degreesText = (deg: number): string =>
+  `${deg < 0.995 ? deg.toFixed(2).replace(/0$/, '') : deg.toFixed(1)}°`;
 
 /** To a quarter of a millimetre, as an eye reads a bubble. */
 const quarters = (mm: number): number => Math.round(mm * 4) / 4;
@@ -49,6 +51,18 @@ export function bubbleInWords(variant: LevelVariant, state: TripodState): string
   return atTheWall
     ? `at the wall of its glass, ${direction}`
     : `${quarterText(mm)} from the middle, ${direction}`;
+}
+
+/** How far off, without the direction: for one short line. */
+export function bubbleInShort(variant: LevelVariant, state: TripodState): string {
+  if (vialIsCovered(variant, state)) return 'out of sight';
+  const { eastMm, northMm, atTheWall } = bubbleOf(variant.site, state);
+  const mm = Math.hypot(eastMm, northMm);
+  return atTheWall
+    ? 'at the wall'
+    : quarters(mm) === 0
+      ? 'in the middle'
+      : `${quarterText(mm)} off`;
 }
 
 /** The side that stands high, told by the legs. */

@@ -37,7 +37,7 @@ export function PlanInset({ variant: { site }, state }: PlanInsetProps) {
           strokeWidth="2.5"
         />
       </g>
-      <text y="57" textAnchor="middle" fontSize="9" fill="var(--on-sky-soft)">
+      <text y="57" textAnchor="middle" fontSize="11" fill="var(--on-sky-soft)">
         arrow: the vial’s mark
       </text>
     </svg>

@@ -26,7 +26,6 @@ export function StandControls({ state, act, armTurns }: TripodHand & { armTurns:
           </Button>
         ) : null}
         <Button
-          variant={state.tubeOn ? 'quiet' : 'primary'}
           onClick={() => {
             act({ do: state.tubeOn ? 'tube-off' : 'tube-on' });
           }}

@@ -23,7 +23,7 @@ export function TripodFigure({ variant: { site, tubeType }, state, showsMark }: 
   const top = shape.head(0, 0, 12);
   return (
     <g>
-      <path d="M-400 -60 Q-90 -84 20 -72 T400 -66 V400 H-400 Z" fill="var(--land)" />
+      <path d="M-1600 -66 H-400 Q-90 -84 20 -72 T400 -66 H1600 V600 H-1600 Z" fill="var(--land)" />
       {shape.legs.map((leg) => (
         <LegFigure key={leg.leg} shape={leg} site={site} state={state} />
       ))}

@@ -1,51 +1,40 @@
 'use client';
 
-import type { KeyboardEvent, PointerEvent } from 'react';
-import { useRef } from 'react';
+import type { KeyboardEvent } from 'react';
 import type { LevelVariant } from '@/lib/variants/bench/level-variant';
 import { legName } from './level-words';
-import { tripodShape, type LegShape } from './tripod-shape';
+import { tripodShape, type LegShape, type Point } from './tripod-shape';
+import { useLegDrag } from './use-leg-drag';
 import type { TripodHand } from './use-tripod-hand';
 
 type TripodHandlesProps = { variant: LevelVariant; hand: TripodHand };
+type OneLegProps = TripodHandlesProps & { shape: LegShape };
 
-/** A leg slides by so much for each pixel of the hand: finer than it is drawn. */
-const mmPerPixel = 0.4;
-
-/** What can be taken hold of at a tripod: legs that slide, locks, feet. It lies over the figure. */
+/**
+ * What can be taken hold of at a tripod: legs that slide, feet, locks, each from A to C. It lies over the
+ * figure; locks and feet lie over the legs, as one leg may pass before another's lock.
+ */
 export function TripodHandles({ variant, hand }: TripodHandlesProps) {
-  return tripodShape(variant.site, hand.state).legs.map((shape) => (
-    <g key={shape.leg}>
-      <LegHandle shape={shape} variant={variant} hand={hand} />
-      <Press
-        at={shape.foot}
-        label={`Tread in foot ${legName(shape.leg)}`}
-        onPress={() => {
-          hand.act({ do: 'tread-in', leg: shape.leg });
-        }}
-      />
-      <Press
-        at={shape.joint}
-        label={`${hand.state.legs[shape.leg].open ? 'Lock' : 'Open'} leg ${legName(shape.leg)}`}
-        onPress={() => {
-          const { leg } = shape;
-          hand.act({ do: hand.state.legs[leg].open ? 'lock' : 'open', leg });
-        }}
-      />
-    </g>
-  ));
+  const shapes = [...tripodShape(variant.site, hand.state).legs].sort((a, b) => a.leg - b.leg);
+  return (
+    <>
+      {shapes.map((shape) => (
+        <LegHandle key={shape.leg} shape={shape} variant={variant} hand={hand} />
+      ))}
+      {shapes.map((shape) => (
+        <g key={shape.leg}>
+          <Foot shape={shape} hand={hand} />
+          <Lock shape={shape} variant={variant} hand={hand} />
+        </g>
+      ))}
+    </>
+  );
 }
 
 /** Dragged up it grows, dragged down it shortens; arrow keys by 1 mm, with Shift by 10 mm. */
-function LegHandle({ shape, variant, hand }: TripodHandlesProps & { shape: LegShape }) {
-  const { leg, hip, foot } = shape;
+function LegHandle({ shape: { leg, hip, foot }, variant, hand }: OneLegProps) {
   const { lengthMm, open } = hand.state.legs[leg];
-  const { legMinMm, legMaxMm } = variant.site;
-  const grabbed = useRef<{ pointer: number; fromY: number; fromMm: number } | null>(null);
-  const slideTo = (mm: number, merge: boolean): void => {
-    const toMm = Math.min(legMaxMm, Math.max(legMinMm, Math.round(mm)));
-    if (!open || toMm !== lengthMm) hand.act({ do: 'slide', leg, toMm }, { merge });
-  };
+  const { slideTo, handlers } = useLegDrag(variant, hand, leg);
   const onKeyDown = (event: KeyboardEvent<SVGGElement>): void => {
     const way =
       event.key === 'ArrowUp' || event.key === 'ArrowRight'
@@ -55,11 +44,10 @@ function LegHandle({ shape, variant, hand }: TripodHandlesProps & { shape: LegSh
           : 0;
     if (way === 0) return;
     event.preventDefault();
-    slideTo(lengthMm + way * (event.shiftKey ? 10 : 1), true);
+    slideTo(lengthMm + way * (event.shiftKey ? 10 : 1));
   };
-  const letGo = (): void => {
-    grabbed.current = null;
-  };
+  // Close to the head the legs lie too near to each other to be told apart.
+  const from = { x: hip.x + 0.2 * (foot.x - hip.x), y: hip.y + 0.2 * (foot.y - hip.y) };
   return (
     <g
       role="slider"
@@ -67,60 +55,68 @@ function LegHandle({ shape, variant, hand }: TripodHandlesProps & { shape: LegSh
       aria-label={`Leg ${legName(leg)}`}
       aria-orientation="vertical"
       aria-valuenow={lengthMm}
-      aria-valuemin={legMinMm}
-      aria-valuemax={legMaxMm}
+      aria-valuemin={variant.site.legMinMm}
+      aria-valuemax={variant.site.legMaxMm}
       aria-valuetext={`${String(lengthMm)} mm, ${open ? 'open' : 'locked'}`}
       className={`touch-none ${open ? 'cursor-ns-resize' : 'cursor-not-allowed'}`}
       onKeyDown={onKeyDown}
-      onPointerDown={(event: PointerEvent<SVGGElement>) => {
-        if (event.button !== 0) return;
-        event.preventDefault();
-        event.currentTarget.focus({ preventScroll: true });
-        event.currentTarget.setPointerCapture(event.pointerId);
-        grabbed.current = { pointer: event.pointerId, fromY: event.clientY, fromMm: lengthMm };
-        if (!open) hand.act({ do: 'slide', leg, toMm: lengthMm });
-      }}
-      onPointerMove={(event) => {
-        const held = grabbed.current;
-        if (held?.pointer !== event.pointerId || !open) return;
-        slideTo(held.fromMm + (held.fromY - event.clientY) * mmPerPixel, true);
-      }}
-      onPointerUp={letGo}
-      onPointerCancel={letGo}
+      {...handlers}
     >
       <path
-        d={`M${String(hip.x)} ${String(hip.y)} L${String(foot.x)} ${String(foot.y)}`}
+        d={`M${String(from.x)} ${String(from.y)} L${String(foot.x)} ${String(foot.y)}`}
         stroke="transparent"
-        strokeWidth="40"
+        strokeWidth="34"
       />
     </g>
   );
 }
 
-function Press({
-  at,
-  label,
-  onPress,
-}: {
-  at: LegShape['foot'];
-  label: string;
-  onPress: () => void;
-}) {
+/** Pressed it opens or closes; pulled while open it takes its leg along. */
+function Lock({ shape: { leg, joint }, variant, hand }: OneLegProps) {
+  const { open } = hand.state.legs[leg];
+  const { wasPull, handlers } = useLegDrag(variant, hand, leg);
+  const press = (): void => {
+    hand.act({ do: open ? 'lock' : 'open', leg });
+  };
   return (
     <g
-      role="button"
-      tabIndex={0}
-      aria-label={label}
-      className="cursor-pointer touch-manipulation"
-      onClick={onPress}
-      onKeyDown={(event) => {
-        if (event.key !== 'Enter' && event.key !== ' ') return;
-        event.preventDefault();
-        onPress();
+      {...pressable(`${open ? 'Lock' : 'Open'} leg ${legName(leg)}`, press)}
+      className="cursor-pointer touch-none"
+      {...handlers}
+      onClick={() => {
+        if (!wasPull()) press();
       }}
     >
-      <title>{label}</title>
-      <circle cx={at.x} cy={at.y} r="22" fill="transparent" />
+      <Spot at={joint} />
     </g>
   );
 }
+
+function Foot({ shape: { leg, foot }, hand }: Omit<OneLegProps, 'variant'>) {
+  const press = (): void => {
+    hand.act({ do: 'tread-in', leg });
+  };
+  return (
+    <g
+      {...pressable(`Tread in foot ${legName(leg)}`, press)}
+      className="cursor-pointer touch-manipulation"
+      onClick={press}
+    >
+      <Spot at={foot} />
+    </g>
+  );
+}
+
+const pressable = (label: string, press: () => void) => ({
+  role: 'button',
+  tabIndex: 0,
+  'aria-label': label,
+  onKeyDown: (event: KeyboardEvent<SVGGElement>) => {
+    if (event.key !== 'Enter' && event.key !== ' ') return;
+    event.preventDefault();
+    press();
+  },
+});
+
+/** As large as a fingertip on a phone. */
+const Spot = ({ at }: { at: Point }) => <circle cx={at.x} cy={at.y} r="26" fill="transparent" />;

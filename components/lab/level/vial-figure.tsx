@@ -33,7 +33,8 @@ export function VialFigure({ variant, state, className }: VialFigureProps) {
       {vialIsCovered(variant, state) ? (
         <Covered />
       ) : (
-        <g transform={`rotate(${String(turnedDeg)})`}>
+        <g>
+          <path d="M-12 0 H12 M0 -12 V12" stroke="var(--sky-line)" strokeWidth="0.08" />
           {/* Two millimetres are one degree: a fine circle for each. */}
           {[2, 6, 8, 10].map((radius) => (
             <circle
@@ -45,26 +46,27 @@ export function VialFigure({ variant, state, className }: VialFigureProps) {
               strokeDasharray="0.5 0.5"
             />
           ))}
-          <path d="M-12 0 H12 M0 -12 V12" stroke="var(--sky-line)" strokeWidth="0.08" />
           <circle r={vialMm.ringRadius} fill="none" stroke="var(--on-sky)" strokeWidth="0.28" />
-          <g
-            className="motion-safe:transition-transform motion-safe:duration-300"
-            style={{
-              transform: `translate(${bubble.eastMm.toFixed(3)}px, ${(-bubble.northMm).toFixed(3)}px)`,
-            }}
-          >
-            <circle
-              r={vialMm.bubbleRadius}
-              fill="var(--sky-lamp)"
-              fillOpacity="0.55"
-              stroke="var(--sky-lamp)"
-              strokeWidth="0.2"
-            />
-            <path d="M-0.5 0 H0.5 M0 -0.5 V0.5" stroke="var(--on-sky)" strokeWidth="0.14" />
+          <g transform={`rotate(${String(turnedDeg)})`}>
+            <g
+              className="motion-safe:transition-transform motion-safe:duration-300"
+              style={{
+                transform: `translate(${bubble.eastMm.toFixed(3)}px, ${(-bubble.northMm).toFixed(3)}px)`,
+              }}
+            >
+              <circle
+                r={vialMm.bubbleRadius}
+                fill="var(--sky-lamp)"
+                fillOpacity="0.55"
+                stroke="var(--sky-lamp)"
+                strokeWidth="0.2"
+              />
+              <path d="M-0.5 0 H0.5 M0 -0.5 V0.5" stroke="var(--on-sky)" strokeWidth="0.14" />
+            </g>
           </g>
         </g>
       )}
-      <MarkOnRim azimuthDeg={byMark ? 0 : markDeg} />
+      <MarkOnRim azimuthDeg={byMark ? 0 : markDeg} named={byMark} />
       {byMark ? null : (
         <g fontSize="2.6" fontWeight="700" fill="var(--on-sky)">
           {legIndices.map((leg) => {
@@ -99,10 +101,22 @@ function Covered() {
 }
 
 /** A notch of the vial's own rim. */
-function MarkOnRim({ azimuthDeg }: { azimuthDeg: number }) {
+function MarkOnRim({ azimuthDeg, named }: { azimuthDeg: number; named: boolean }) {
   return (
     <g transform={`rotate(${String(azimuthDeg)})`}>
       <path d="M0 -12 L-0.9 -13.8 H0.9 Z" fill="var(--sky-lamp)" />
+      {named ? (
+        <text
+          y="-15.6"
+          textAnchor="middle"
+          dominantBaseline="central"
+          fontSize="2.2"
+          fontWeight="700"
+          fill="var(--sky-lamp)"
+        >
+          mark
+        </text>
+      ) : null}
     </g>
   );
 }
