@@ -7,8 +7,9 @@ import { TableFrame } from '@/components/ui/table-frame';
 import { bayEnds } from '@/lib/power/holder';
 import { loose } from '@/lib/power/power-bench';
 import { isHolderClosed } from '@/lib/variants/bench/power-variant';
+import { keepPlaceInRow } from './keep-place';
 import { benchOf, perform, type PowerViewProps } from './power-play';
-import { bayName, cellText, springAt, ways } from './power-words';
+import { bayName, cellText, ways } from './power-words';
 
 /** The holder, bay by bay: what is in it, and putting in, turning and taking out. */
 export function BaysTable(props: PowerViewProps) {
@@ -19,7 +20,7 @@ export function BaysTable(props: PowerViewProps) {
       <thead>
         <tr>
           <th scope="col">Bay</th>
-          {closed ? null : <th scope="col">Spring</th>}
+          {closed ? null : <th scope="col">Spring at the</th>}
           <th scope="col">In it</th>
           <th scope="col">Do</th>
         </tr>
@@ -28,8 +29,10 @@ export function BaysTable(props: PowerViewProps) {
         {bench.bays.map(({ springEnd, put }, bay) => (
           // Bays are known by their place.
           <tr key={bay}>
-            <th scope="row">{bay + 1}</th>
-            {closed ? null : <td>{springAt(springEnd)}</td>}
+            <th scope="row" tabIndex={-1}>
+              {bay + 1}
+            </th>
+            {closed ? null : <td>{springEnd}</td>}
             <td>
               {closed
                 ? 'a cell, its ends hidden'
@@ -53,7 +56,8 @@ export function BaysTable(props: PowerViewProps) {
                   {closed ? null : (
                     <Button
                       aria-label={`Take the cell out of ${bayName(bay)}`}
-                      onClick={() => {
+                      onClick={(event) => {
+                        keepPlaceInRow(event);
                         perform(props, { do: 'take', bay });
                       }}
                     >
@@ -99,12 +103,16 @@ function PutIn(props: PowerViewProps & { bay: number }) {
           key={plusEnd}
           aria-label={`Put it into ${bayName(bay)}, ${ways[plusEnd]}`}
           aria-disabled={cell === undefined}
-          onClick={() => {
-            if (cell === undefined) props.change(draft, 'Choose a cell for this bay first.');
-            else perform(props, { do: 'put', cell: cell.id, bay, plusEnd });
+          onClick={(event) => {
+            if (cell === undefined) {
+              props.change(draft, 'Choose a cell for this bay first.');
+              return;
+            }
+            keepPlaceInRow(event);
+            perform(props, { do: 'put', cell: cell.id, bay, plusEnd });
           }}
         >
-          {ways[plusEnd]}
+          {plusEnd === 'top' ? '+ up' : '+ down'}
         </Button>
       ))}
     </span>

@@ -57,46 +57,7 @@ export function HolderFigure({ layout, bays, held, onBay, onLift }: HolderFigure
                 </g>
               )}
             </SvgButton>
-            {put === null || onLift === null ? (
-              <text
-                x={slot.width / 2}
-                y={slot.height + 20}
-                fontSize="13"
-                textAnchor="middle"
-                fill="var(--on-sky-soft)"
-                aria-hidden="true"
-              >
-                {bay + 1}
-              </text>
-            ) : (
-              <SvgButton
-                label={`Take the cell out of ${bayName(bay)}`}
-                hit={{ x: -3, y: slot.height, width: bayWidth, height: liftHeight + 8 }}
-                onPress={() => {
-                  onLift(bay);
-                }}
-              >
-                <rect
-                  x="1"
-                  y={slot.height + 4}
-                  width={slot.width - 2}
-                  height={liftHeight - 6}
-                  rx="4"
-                  fill="var(--land-near)"
-                  stroke="var(--sky-line)"
-                  strokeWidth="1.2"
-                />
-                <text
-                  x={slot.width / 2}
-                  y={slot.height + 22}
-                  fontSize="13"
-                  textAnchor="middle"
-                  fill="var(--on-sky)"
-                >
-                  {bay + 1} out
-                </text>
-              </SvgButton>
-            )}
+            <LiftStrip {...slot} bay={bay} isEmpty={put === null} onLift={onLift} />
           </g>
         );
       })}
@@ -107,6 +68,55 @@ export function HolderFigure({ layout, bays, held, onBay, onLift }: HolderFigure
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 type SlotProps = { width: number; height: number };
+
+type LiftStripProps = SlotProps & {
+  bay: number;
+  isEmpty: boolean;
+  onLift: HolderFigureProps['onLift'];
+};
+
+/** Stays where it is when the bay is emptied by it, so that the keyboard's place is kept. */
+function LiftStrip({ width, height, bay, isEmpty, onLift }: LiftStripProps) {
+  const words = (
+    <text
+      x={width / 2}
+      y={height + 22}
+      fontSize="13"
+      textAnchor="middle"
+      fill={isEmpty ? 'var(--on-sky-soft)' : 'var(--on-sky)'}
+      aria-hidden="true"
+    >
+      {bay + 1}
+      {isEmpty || onLift === null ? '' : ' out'}
+    </text>
+  );
+  if (onLift === null) return words;
+  return (
+    <SvgButton
+      label={
+        isEmpty ? `Nothing to take out of ${bayName(bay)}` : `Take the cell out of ${bayName(bay)}`
+      }
+      hit={{ x: -3, y: height, width: width + 6, height: liftHeight + 8 }}
+      onPress={() => {
+        onLift(bay);
+      }}
+    >
+      {isEmpty ? null : (
+        <rect
+          x="1"
+          y={height + 4}
+          width={width - 2}
+          height={liftHeight - 6}
+          rx="4"
+          fill="var(--land-near)"
+          stroke="var(--sky-line)"
+          strokeWidth="1.2"
+        />
+      )}
+      {words}
+    </SvgButton>
+  );
+}
 
 function EmptyMark({ width, height, ready }: SlotProps & { ready: boolean }) {
   return (

@@ -5,6 +5,7 @@ import { TableFrame } from '@/components/ui/table-frame';
 import { holderPlug } from '@/lib/power/power-bench';
 import { isHolderClosed, isWired } from '@/lib/variants/bench/power-variant';
 import { BaysTable } from './bays-table';
+import { keepPlaceInRow } from './keep-place';
 import { LooseCellsTable } from './loose-cells-table';
 import { NightFigures } from './night-figures';
 import { benchOf, perform, readoutOf, type PowerViewProps } from './power-play';
@@ -47,7 +48,9 @@ function Supplies(props: PowerViewProps) {
       <tbody>
         {props.variant.setup.supplies.map(({ id, form, volts, ratedA, centre }) => (
           <tr key={id}>
-            <th scope="row">{id}</th>
+            <th scope="row" tabIndex={-1}>
+              {id}
+            </th>
             <td>{formNames[form]}</td>
             <td className="number">{volts} V</td>
             <td className="number">{ratedA} A</td>
@@ -57,7 +60,8 @@ function Supplies(props: PowerViewProps) {
                 'plugged in'
               ) : (
                 <Button
-                  onClick={() => {
+                  onClick={(event) => {
+                    keepPlaceInRow(event);
                     perform(props, { do: 'plug', supply: id });
                   }}
                 >
@@ -114,15 +118,15 @@ function Telescope(props: PowerViewProps) {
         >
           {bench.handControl ? 'Take the hand control off' : 'Connect the hand control'}
         </Button>
-        {bench.plugged !== null ? (
+        {bench.plugged !== null || springEnds.length === 0 ? (
           <Button
             onClick={() => {
               perform(props, { do: 'unplug' });
             }}
           >
-            Unplug {plugName(bench.plugged)}
+            {bench.plugged === null ? 'Unplug the supply' : `Unplug ${plugName(bench.plugged)}`}
           </Button>
-        ) : springEnds.length > 0 ? (
+        ) : (
           <Button
             onClick={() => {
               perform(props, { do: 'plug', supply: holderPlug });
@@ -130,7 +134,7 @@ function Telescope(props: PowerViewProps) {
           >
             Plug in the holder
           </Button>
-        ) : null}
+        )}
         <Button
           onClick={() => {
             perform(props, { do: 'slew' });

@@ -18,7 +18,7 @@ export function SvgButton({ label, hit, pressed, onPress, children, ...rest }: S
       tabIndex={0}
       aria-label={label}
       aria-pressed={pressed}
-      className="cursor-pointer"
+      className="cursor-pointer [&:focus:not(:focus-visible)]:outline-none"
       onClick={onPress}
       onKeyDown={(event: KeyboardEvent) => {
         if (event.key !== 'Enter' && event.key !== ' ') return;

@@ -66,9 +66,10 @@ function supplyShare({ setup, bench }: Wiring): Share {
   const supply = setup.supplies.find(({ id }) => id === bench.plugged);
   if (supply === undefined) return { share: 0, slips: [] };
   const [why] = faultsOfSupply(supply, setup.needs);
-  return why === undefined
-    ? { share: 1, slips: [] }
-    : { share: 0, slips: [{ code: 'wrong-supply', supply: supply.id, why }] };
+  if (why === undefined) return { share: 1, slips: [] };
+  // That mains was plugged in is told by what it did already.
+  const told = why === 'mains-outdoors';
+  return { share: 0, slips: told ? [] : [{ code: 'wrong-supply', supply: supply.id, why }] };
 }
 
 /** Each supply counts the same. Where two things speak against one, either is right. */

@@ -16,9 +16,9 @@ const withinBand = (offBy: number, full: number, none: number): number =>
   Math.max(0, Math.min(1, (none - Math.abs(offBy)) / (none - full)));
 
 /** Tables are read by eye: a tenth is as good as right. Volts: far less than the sag itself. */
-const meanBand = { full: 0.03, none: 0.2 };
+const meanBand = { full: 0.02, none: 0.08 };
 const runTimeBand = { full: 0.1, none: 0.3 };
-const voltsBand = { full: 0.2, none: 1 };
+const voltsBand = { full: 0.2, none: 1, shareOfSag: 0.8 };
 
 type Foretold = Pick<
   PowerSubmission,
@@ -83,7 +83,9 @@ function slewingVoltsShare(
 ): Share {
   if (said === null) return unanswered;
   const right = ahead.slewingV;
-  const share = withinBand(said - right, voltsBand.full, voltsBand.none);
+  // Whoever forgets the sag earns nothing for it, however small it is.
+  const none = Math.min(voltsBand.none, voltsBand.shareOfSag * (ahead.openV - right));
+  const share = withinBand(said - right, voltsBand.full, none);
   const mistake = slewingVoltsMistake(night, ahead, said);
   return { share, slip: share < 1 ? { code: 'slewing-volts-off', said, right, mistake } : null };
 }
