@@ -18,6 +18,8 @@ export type Evening = {
   /** Something was done at a stage; the status line says so, and when an alignment is lost by it. */
   work: (stage: RehearsalStage, change: StageChange, said?: string) => void;
   goTo: (stage: RehearsalStage) => void;
+  /** Whether the learner has gone from one stage to another since the page was opened. */
+  arrived: boolean;
   /** Says something without anything having been done. */
   tell: (said: string) => void;
   said: string;

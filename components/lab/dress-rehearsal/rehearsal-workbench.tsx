@@ -30,6 +30,7 @@ export function RehearsalWorkbench(props: RehearsalWorkbenchProps) {
   // On a phone the bench is seen first: the sheet waits folded.
   const [sheetOpen, setSheetOpen] = useState(false);
   const [reviewing, setReviewing] = useState(false);
+  const [arrived, setArrived] = useState(false);
   const [sender] = useState(() => new SubmissionSender(attemptKey, props.onSubmit));
   const sent = useSyncExternalStore(sender.subscribe, sender.state, sender.state);
   const { stop } = kept;
@@ -57,7 +58,7 @@ export function RehearsalWorkbench(props: RehearsalWorkbenchProps) {
     );
   }
   const evening: Evening = {
-    ...{ variant, catalogue, mode, draft, view, sheetOpen },
+    ...{ variant, catalogue, mode, draft, view, sheetOpen, arrived },
     hintLevels: mode === 'check' ? 0 : (props.hintLevels ?? 3),
     about: props.about,
     work: (...done) => {
@@ -67,6 +68,7 @@ export function RehearsalWorkbench(props: RehearsalWorkbenchProps) {
     goTo: (stage) => {
       setReviewing(false);
       setSheetOpen(false);
+      setArrived(true);
       kept.goTo(stage);
     },
     tell: kept.tell,

@@ -35,6 +35,7 @@ export function StageFrame({ evening, drawable = true, ...stage }: StageFramePro
           <h1 className="sr-only">Dress rehearsal</h1>
           <StagePath
             at={draft.at}
+            arrived={evening.arrived}
             isDone={(one) => stillToDo(draft, variant, one) === ''}
             onGo={evening.goTo}
           />

@@ -7,23 +7,23 @@ import { stageWords } from './stage-words';
 
 type StagePathProps = {
   at: RehearsalStage;
+  /** Whether the learner has come here from another stage: the focus comes along. */
+  arrived: boolean;
   isDone: (stage: RehearsalStage) => boolean;
   onGo: (stage: RehearsalStage) => void;
 };
 
 /** The evening's way through its stages; any of them can be gone to, back and forth, as outdoors. */
-export function StagePath({ at, isDone, onGo }: StagePathProps) {
+export function StagePath({ at, arrived, isDone, onGo }: StagePathProps) {
   const [open, setOpen] = useState(false);
   const fold = useRef<HTMLButtonElement>(null);
   const current = useRef<HTMLButtonElement>(null);
-  const before = useRef(at);
   useEffect(() => {
-    if (before.current === at) return;
-    before.current = at;
+    if (!arrived) return;
     // Where the line is folded to one button, that one says where one is.
     if (fold.current?.offsetParent) fold.current.focus();
     else current.current?.focus();
-  }, [at]);
+  }, [at, arrived]);
   const number = rehearsalStages.indexOf(at) + 1;
   const Chevron = open ? ChevronUp : ChevronDown;
   return (
