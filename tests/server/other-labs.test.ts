@@ -403,7 +403,7 @@ describe('setting a lab', () => {
 
   test.each([
     ['a kind of task of another lab', { templates: ['decoy'] }, 'templates'],
-    ['a lab that is none', { lab: 'level' }, 'lab'],
+    ['a lab that is none', { lab: 'sundial' }, 'lab'],
     ['time in a lab where it cannot count', { minutesAllowed: 20 }, 'minutesAllowed'],
     ['no time to speak of', { ...runTask, minutesAllowed: 1 }, 'minutesAllowed'],
   ])('%s is refused by name', async (_, change, field) => {
