@@ -53,7 +53,7 @@ function Picture({ variant, result }: Omit<ClockAndPlaceResultViewProps, 'markSh
   const overlay = overlayOf(variant, form, compassDeg);
   const wrong = entriesThatDiffer(form, right, summerTimeMinutes);
   return (
-    <div className="grid gap-6 lg:grid-cols-2">
+    <div className="grid items-start gap-6 lg:grid-cols-2">
       {overlay === null ? null : (
         <figure>
           <TwoSkies
@@ -130,7 +130,7 @@ function Misses({ result }: { result: ClockAndPlaceResult }) {
         {result.stars.map(({ name, missDeg, shares, togetherDeg }) => (
           <tr key={name}>
             <th scope="row">{name}</th>
-            <td className="font-semibold">{missInWords(missDeg)}</td>
+            <td className="number font-semibold">{degText(missDeg)}</td>
             {shares.map(({ cause, deg }) => (
               <td key={cause} className="number">
                 {signedText(deg)}

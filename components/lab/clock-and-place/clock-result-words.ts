@@ -55,7 +55,7 @@ export function afterAlignmentText({
       ? ' The Moon’s place goes by the clock alone, and that was right.'
       : moonDeg < 0.05
         ? ''
-        : ` The Moon moves among the stars with the clock, and would stay ${moonDeg > 30 ? 'quite elsewhere' : `${degText(moonDeg)} off`}; so would every rising and setting.`;
+        : ` The Moon moves among the stars with the clock, and would ${moonDeg > 30 ? 'be in quite another place' : `stay ${degText(moonDeg)} off`}; so would every rising and setting.`;
   return stars + moon;
 }
 
