@@ -1,13 +1,8 @@
 import type { FieldOffset } from '../optics/image-orientation';
+import { withHazard, type Companion, type DayHazard, type StandingPlace } from './day-hazard';
 import { dotAfterTurns, type Adjusters, type Turns } from './adjusters';
 import { leastSunDistanceDeg, nearestToSunDeg, type AzAlt } from './way-past-sun';
 
-/** Who stands beside the telescope. */
-export const companions = ['nobody', 'classmate', 'adult'] as const;
-export type Companion = (typeof companions)[number];
-/** Where the telescope stands. */
-export const standingPlaces = ['open-ground', 'under-a-tree', 'building-shadow'] as const;
-export type StandingPlace = (typeof standingPlaces)[number];
 export type WhichEyepiece = 'low' | 'high';
 
 /** One thing done while setting a finder. Places are the mount's, angles in degrees. */
@@ -38,13 +33,6 @@ export type SettingStart = {
   /** Whether dusk can be waited for. */
   hasDusk: boolean;
 };
-
-/** What must not happen by day, with the worst of it. */
-export type DayHazard =
-  | { id: 'near-sun'; how: 'opened-there' | 'on-the-way'; distanceDeg: number }
-  | { id: 'no-adult'; companion: Companion | null }
-  | { id: 'not-in-shadow'; stand: StandingPlace | null }
-  | { id: 'left-open' };
 
 /** How things stood at an instant worth keeping. */
 export type SettingMoment = {
@@ -223,13 +211,4 @@ function watched(state: SettingState): SettingState {
     hazards = withHazard(hazards, { id: 'not-in-shadow', stand: state.stand });
   }
   return hazards === state.hazards ? state : { ...state, hazards };
-}
-
-/** The first of a kind is kept, but of ways past the Sun the nearest. */
-function withHazard(hazards: readonly DayHazard[], hazard: DayHazard): readonly DayHazard[] {
-  const before = hazards.find(({ id }) => id === hazard.id);
-  if (before === undefined) return [...hazards, hazard];
-  const nearer =
-    before.id === 'near-sun' && hazard.id === 'near-sun' && hazard.distanceDeg < before.distanceDeg;
-  return nearer ? hazards.map((one) => (one === before ? hazard : one)) : hazards;
 }

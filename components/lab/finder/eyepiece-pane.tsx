@@ -19,7 +19,7 @@ export function EyepiecePane(props: FinderProps) {
     return at === null ? [] : [{ aim, at }];
   });
   return (
-    <section aria-label="Eyepiece" className="flex min-w-0 flex-col gap-2 p-2">
+    <section aria-label="Eyepiece" className="flex min-w-0 flex-col gap-2 p-1 sm:p-2">
       <p className="text-center text-sm leading-snug">
         <strong className="font-semibold">Eyepiece {eyepieceName(variant, state.eyepiece)}</strong>
         <span className="block text-xs text-on-sky-soft">

@@ -18,12 +18,10 @@ export function FinderPane(props: FinderProps) {
   const x = state.dot.rightArcmin * unitsPerArcmin;
   const y = -state.dot.upArcmin * unitsPerArcmin;
   return (
-    <section aria-label="Finder" className="flex min-w-0 flex-col gap-2 p-2">
+    <section aria-label="Finder" className="flex min-w-0 flex-col gap-2 p-1 sm:p-2">
       <p className="text-center text-sm leading-snug">
         <strong className="font-semibold">Finder</strong>
-        <span className="block text-xs text-on-sky-soft">
-          Upright, no magnification; ring: the dot
-        </span>
+        <span className="block text-xs text-on-sky-soft">Upright; ring: the dot</span>
       </p>
       <div className="mx-auto w-full max-w-[min(20rem,35cqh)] min-w-0">
         <RoundView

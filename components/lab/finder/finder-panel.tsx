@@ -2,33 +2,21 @@
 
 import { arcminuteInWords } from '@/components/sky/angle-words';
 import { Button } from '@/components/ui/button';
-import { Field } from '@/components/ui/field';
 import { Notice } from '@/components/ui/notice';
 import { RadioGroup } from '@/components/ui/radio-group';
-import { Select } from '@/components/ui/select';
 import { SunCaution } from '@/components/ui/sun-caution';
 import {
   companions,
   standingPlaces,
   type Companion,
   type StandingPlace,
-} from '@/lib/finder/setting';
-import { minus, tubeMoved } from '@/lib/finder/sights';
-import { finderHand, viewsInWords, type FinderProps } from './finder-hand';
+} from '@/lib/finder/day-hazard';
+import { finderHand, type FinderProps } from './finder-hand';
 import { FinderQuestions } from './finder-questions';
 import { hourInWords, taskInWords } from './finder-task';
-import { aimsNow, chosenAim, dangersNow } from './finder-work';
-import {
-  aimInWords,
-  companionNames,
-  finderPlaceInWords,
-  fromSunInWords,
-  hazardInWords,
-  metresInWords,
-  standNames,
-  startingCapital,
-} from './finder-words';
-import { lettersOf } from './scene-places';
+import { dangersNow } from './finder-work';
+import { companionNames, finderPlaceInWords, hazardInWords, standNames } from './finder-words';
+import { TargetChoice } from './target-choice';
 
 /** What is asked, who and where, what to set it on, and when it is done. */
 export function FinderPanel(props: FinderProps) {
@@ -103,65 +91,3 @@ export function FinderPanel(props: FinderProps) {
     </div>
   );
 }
-
-/** Which thing or light it is set on, and the turn towards it. */
-function TargetChoice(props: FinderProps) {
-  const { variant } = props;
-  const { state, act } = finderHand(props);
-  const letters = lettersOf(variant);
-  const chosen = chosenAim(variant, state);
-  const given = variant.givenTargetId !== null;
-  return (
-    <div className="space-y-2">
-      {given ? null : (
-        <Field label="Set it on">
-          {(control) => (
-            <Select
-              {...control}
-              value={chosen?.id ?? ''}
-              onChange={(event) => {
-                const target = event.target.value;
-                if (target === '') return;
-                act({ do: 'choose', target }, (after) => {
-                  const aim = chosenAim(variant, after);
-                  return aim === null ? '' : `Chosen: ${aimInWords(aim)}.`;
-                });
-              }}
-            >
-              {chosen === null ? <option value="">Choose</option> : null}
-              {aimsNow(variant, state).map((aim) => (
-                <option key={aim.id} value={aim.id}>
-                  {`${letters.get(aim.id) ?? ''} · ${aim.name}${aim.distanceM === null ? '' : `, ${metresInWords(aim.distanceM)}`}`}
-                </option>
-              ))}
-            </Select>
-          )}
-        </Field>
-      )}
-      {chosen === null ? null : (
-        <>
-          <p className="text-sm">
-            {startingCapital(aimInWords(chosen))}
-            {byDayInWords(fromSunInWords(variant, state, chosen))}.
-          </p>
-          <Button
-            onClick={() => {
-              const landing = variant.landings[chosen.id] ?? { rightArcmin: 0, upArcmin: 0 };
-              const to = tubeMoved(chosen, minus({ rightArcmin: 0, upArcmin: 0 }, landing));
-              act({ do: 'move', ...to }, (after) =>
-                [
-                  `The tube points about towards ${chosen.name}, by eye along it.`,
-                  viewsInWords(variant, after),
-                ].join(' '),
-              );
-            }}
-          >
-            Turn the tube straight there
-          </Button>
-        </>
-      )}
-    </div>
-  );
-}
-
-const byDayInWords = (fromSun: string): string => (fromSun === '' ? '' : `: ${fromSun}`);

@@ -1,7 +1,8 @@
 import { angleInWords } from '@/components/sky/angle-words';
 import { fieldPlaceInWords } from '@/components/sky/clock-direction';
 import { nearestSignpost } from '@/components/sky/directions';
-import type { Companion, DayHazard, SettingState, StandingPlace } from '@/lib/finder/setting';
+import type { Companion, DayHazard, StandingPlace } from '@/lib/finder/day-hazard';
+import type { SettingState } from '@/lib/finder/setting';
 import { leastSunDistanceDeg, nearestToSunDeg, type AzAlt } from '@/lib/finder/way-past-sun';
 import type { NamedAim } from '@/lib/grading/bench/finder-replay';
 import type { FieldOffset } from '@/lib/optics/image-orientation';

@@ -1,9 +1,9 @@
+import type { DayHazard } from '@/lib/finder/day-hazard';
 import {
   hazardsAtEnd,
   settingAfter,
   settingAfterAll,
   settingAtFirst,
-  type DayHazard,
   type SettingAction,
   type SettingState,
 } from '@/lib/finder/setting';

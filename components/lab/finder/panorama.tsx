@@ -17,6 +17,7 @@ import {
   type ScenePoint,
 } from './scene-places';
 import { ScenePicture } from './scene-picture';
+import { TubeMark } from './tube-mark';
 
 /** A press of an arrow key turns the tube by so much; with Shift by ten times as much. Arcminutes. */
 const keyStepArcmin = 60;
@@ -33,14 +34,14 @@ export function Panorama(props: FinderProps) {
   const tube = toScene(state.tube, middleAzimuthDeg);
   const x = Math.min(sceneHalfWidth, Math.max(-sceneHalfWidth, tube.x));
 
-  // On a phone the scene is wider than the window: begin where the tube is.
-  const startX = useRef(x);
+  // On a phone the scene is wider than the window: what was turned out of it is brought back.
   useEffect(() => {
     const box = frame.current;
-    if (box === null) return;
-    const share = (startX.current + sceneHalfWidth) / (2 * sceneHalfWidth);
-    box.scrollLeft = share * box.scrollWidth - box.clientWidth / 2;
-  }, []);
+    if (box === null || dragged.current) return;
+    const atPx = ((x + sceneHalfWidth) / (2 * sceneHalfWidth)) * box.scrollWidth;
+    const seen = atPx > box.scrollLeft + 24 && atPx < box.scrollLeft + box.clientWidth - 24;
+    if (!seen) box.scrollLeft = atPx - box.clientWidth / 2;
+  }, [x]);
 
   const turnTo = (to: AzAlt, merge: boolean): void => {
     act(
@@ -156,40 +157,5 @@ function WayThere({ from, to }: { from: ScenePoint; to: ScenePoint }) {
       strokeDasharray="0.6 1.4"
       pointerEvents="none"
     />
-  );
-}
-
-/** Where the tube points: a ring, closed by a cap or open round a cross. */
-function TubeMark({ capped }: { capped: boolean }) {
-  return (
-    <g>
-      <circle
-        r="3.4"
-        fill={capped ? 'var(--land-near)' : 'transparent'}
-        stroke="var(--on-sky)"
-        strokeWidth="0.9"
-      />
-      {capped ? (
-        <path d="M-2.4 -2.4 L2.4 2.4" stroke="var(--on-sky)" strokeWidth="0.7" />
-      ) : (
-        <path
-          d="M-3.4 0 H-1 M1 0 H3.4 M0 -3.4 V-1 M0 1 V3.4"
-          stroke="var(--on-sky)"
-          strokeWidth="0.6"
-        />
-      )}
-      <text
-        y="7.6"
-        textAnchor="middle"
-        fontSize="3.4"
-        fontWeight="600"
-        fill="var(--on-sky)"
-        stroke="var(--land-near)"
-        strokeWidth="0.8"
-        paintOrder="stroke"
-      >
-        {capped ? 'tube, capped' : 'tube, open'}
-      </text>
-    </g>
   );
 }

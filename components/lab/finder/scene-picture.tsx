@@ -1,18 +1,11 @@
 import type { ReactNode } from 'react';
 import { signpostDirections } from '@/components/sky/directions';
-import type { StandingPlace } from '@/lib/finder/setting';
+import type { StandingPlace } from '@/lib/finder/day-hazard';
 import type { DayTarget, DuskLight, FinderVariant } from '@/lib/variants/bench/finder-variant';
 import { degreesToRadians, wrap180 } from '@/lib/units/angle';
 import { metresInWords } from './finder-words';
-import {
-  keepOutPath,
-  lettersOf,
-  pathOf,
-  sceneBottom,
-  sceneHalfWidth,
-  sceneTop,
-  toScene,
-} from './scene-places';
+import { lettersOf, pathOf, sceneBottom, sceneHalfWidth, sceneTop, toScene } from './scene-places';
+import { SunInScene, Wall } from './scene-sun';
 import { TargetShape } from './target-shape';
 
 type ScenePictureProps = {
@@ -113,72 +106,6 @@ function LightInScene({ light, middleAzimuthDeg }: { light: DuskLight; middleAzi
   const radius =
     light.kind === 'moon' ? 1.6 : 0.85 - 0.2 * Math.min(2, Math.max(0, light.magnitude));
   return <circle cx={x} cy={y} r={radius} fill="var(--on-sky)" />;
-}
-
-function SunInScene({
-  variant,
-  sun,
-}: {
-  variant: FinderVariant;
-  sun: { azimuthDeg: number; altitudeDeg: number };
-}) {
-  const { x, y } = toScene(sun, variant.middleAzimuthDeg);
-  const ring = keepOutPath(sun, variant.middleAzimuthDeg);
-  return (
-    <g>
-      <path d={ring} fill="var(--sky-lamp)" fillOpacity="0.16" />
-      <path
-        d={ring}
-        fill="none"
-        stroke="var(--sky-lamp)"
-        strokeWidth="0.6"
-        strokeDasharray="2 1.2"
-      />
-      <circle cx={x} cy={y} r="1.6" fill="var(--sky-lamp)" />
-      {Array.from({ length: 8 }, (_, i) => (
-        <path
-          key={i}
-          d="M0 -2.4 V-4.2"
-          transform={`translate(${x.toFixed(2)} ${y.toFixed(2)}) rotate(${String(i * 45)})`}
-          stroke="var(--sky-lamp)"
-          strokeWidth="0.6"
-        />
-      ))}
-      <text
-        x={x}
-        y={y - 14}
-        textAnchor="middle"
-        fontSize="3.6"
-        fontWeight="700"
-        fill="var(--sky-lamp)"
-      >
-        Sun: 30° all round
-      </text>
-      <text x={x} y={y - 9.6} textAnchor="middle" fontSize="3.6" fill="var(--sky-lamp)">
-        no open tube in here
-      </text>
-    </g>
-  );
-}
-
-/** The building in whose shadow the telescope stands: it covers the Sun. */
-function Wall({ x, top }: { x: number; top: number }) {
-  return (
-    <g>
-      <rect
-        x={x - 9}
-        y={top}
-        width="18"
-        height={sceneBottom - top}
-        fill="var(--land-near)"
-        stroke="var(--sky-line)"
-        strokeWidth="0.5"
-      />
-      <text x={x} y={top + 5} textAnchor="middle" fontSize="3.4" fill="var(--on-sky-soft)">
-        wall
-      </text>
-    </g>
-  );
 }
 
 function Signposts({ middleAzimuthDeg }: { middleAzimuthDeg: number }) {

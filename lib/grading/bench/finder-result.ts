@@ -1,4 +1,4 @@
-import type { DayHazard } from '../../finder/setting';
+import type { DayHazard } from '../../finder/day-hazard';
 import type { AzAlt } from '../../finder/way-past-sun';
 import type { FieldOffset } from '../../optics/image-orientation';
 import type { FinderTemplate } from '../../variants/bench/finder-variant';

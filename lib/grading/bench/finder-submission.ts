@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { companions, mostTurns, standingPlaces, type SettingAction } from '../../finder/setting';
+import { companions, standingPlaces } from '../../finder/day-hazard';
+import { mostTurns, type SettingAction } from '../../finder/setting';
 import { mostActions } from '../../finder/setting-record';
 
 const azimuthDeg = z.number().min(0).lt(360);
@@ -35,9 +36,11 @@ const answersSchema = z.strictObject({
 });
 export type FinderAnswers = z.infer<typeof answersSchema>;
 
+const actions = z.array(actionSchema).max(mostActions);
+
 /** What the learner did, in order, and answered. Never a score. */
 export const finderSubmissionSchema = z.strictObject({
-  actions: z.array(actionSchema).max(mostActions),
+  actions: actions.min(1),
   answers: answersSchema,
 });
 export type FinderSubmission = {
@@ -46,7 +49,7 @@ export type FinderSubmission = {
 };
 
 /** Work in progress, kept so that an interrupted attempt resumes. */
-export const finderDraftSchema = finderSubmissionSchema;
+export const finderDraftSchema = z.strictObject({ actions, answers: answersSchema });
 export type FinderDraft = FinderSubmission;
 export const emptyFinderDraft: FinderDraft = {
   actions: [],

@@ -46,7 +46,7 @@ describe('a task of "Finder"', () => {
   it('has by day something well clear of the Sun, and nothing near the limit', () => {
     for (const { day, middleAzimuthDeg, tubeAtFirst } of finderTasks({
       templates: finderTemplates.filter((one) => one !== 'set-by-another'),
-      count: 120,
+      count: 60,
       name: 'clear',
     })) {
       if (day === null) throw new Error('by day');

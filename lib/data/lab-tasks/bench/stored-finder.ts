@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { companions, standingPlaces, type DayHazard } from '../../../finder/setting';
+import { companions, standingPlaces, type DayHazard } from '../../../finder/day-hazard';
 import {
   finderCriteria,
   type FinderResult,
