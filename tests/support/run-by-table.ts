@@ -76,7 +76,7 @@ export async function centreByTable(page: Page, radiusArcmin: number): Promise<v
     await move(page, 'Altitude', up);
     await move(page, 'Azimuth', right * (await axisPerSky(page)));
   }
-  await chooseFrom(page, 'Numbers are', 'minutes');
+  await chooseFrom(page, 'Numbers are', 'arcminutes');
   for (let look = 0; look < 8; look += 1) {
     const place = (await brightestIn(page, 'In the eyepiece'))?.place ?? '';
     if (look > 0 && nearEnough(place)) return;
