@@ -186,6 +186,7 @@ describe('the table, by keyboard', () => {
     await press(user, 'Take the caps off');
     expect(screen.getAllByText(/no adult stood beside/).length).toBeGreaterThan(0);
     cleanup();
+    window.sessionStorage.clear();
     const inCheck = await open(variant, 'check');
     await press(inCheck, 'Take the caps off');
     expect(screen.queryByText(/no adult stood beside/)).toBeNull();
