@@ -105,7 +105,10 @@ test('by keyboard in the tables: the tube is laid, the pair planned, the telesco
   expect(stageButton('start-position').textContent).toContain(', done');
 
   await press(user, stageButton('pack-up'));
-  for (const step of packUpSteps) await press(user, button(packUpName(step)));
+  await press(user, button(packUpName('tube-level')));
+  // The focus stays among the cards.
+  expect(document.activeElement?.closest('ul')).toBe(button(packUpName('caps-on')).closest('ul'));
+  for (const step of packUpSteps.slice(1)) await user.click(button(packUpName(step)));
   expect(screen.getByText('Nothing is left.')).toBeTruthy();
   await press(user, button('That was my evening'));
   await press(user, button('Submit'));

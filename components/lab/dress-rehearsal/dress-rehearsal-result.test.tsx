@@ -52,7 +52,7 @@ test('a share is told of the whole, in one unit to a line', () => {
       { cause: 'tilt' as const, moved: { rightArcmin: 7, upArcmin: 0 }, arcmin: 7 },
     ],
   };
-  expect(missInWords({ fieldRadiusArcmin: 27 }, traced)).toBe(
+  expect(missInWords({ kind: 'third', fieldRadiusArcmin: 27 }, traced)).toBe(
     'It came to rest 31′ beside the star; the eyepiece shows 27′ to each side, so the star was out of view. 24′ of the 31′ came from the tube creeping in its clutch.',
   );
 });

@@ -1,4 +1,4 @@
-import { angleInWords, angleWordsFor } from '@/components/sky/angle-words';
+import { angleWordsFor } from '@/components/sky/angle-words';
 import type { RehearsalMiss } from '@/lib/grading/bench/dress-rehearsal-result';
 import type { Attribution, Share } from '@/lib/rehearsal/attribution';
 
@@ -40,13 +40,18 @@ const middleArcmin = 1;
 
 /** How far off, whether it was in view, and what most of it came from. */
 export function missInWords(
-  { fieldRadiusArcmin }: Pick<RehearsalMiss, 'fieldRadiusArcmin'>,
+  { kind, fieldRadiusArcmin }: Pick<RehearsalMiss, 'kind' | 'fieldRadiusArcmin'>,
   { missArcmin, shares }: TracedMiss,
 ): string {
-  if (missArcmin < middleArcmin) return 'It came to rest in the middle of the eyepiece.';
+  if (missArcmin < middleArcmin)
+    return kind === 'first-view'
+      ? 'With the dot on the star, the star stood in the middle of the eyepiece.'
+      : 'It came to rest with the star in the middle of the eyepiece.';
   const inView = missArcmin <= fieldRadiusArcmin;
   const where = angleWordsFor(missArcmin, fieldRadiusArcmin);
-  const landed = `It came to rest ${where(missArcmin)} beside the star; the eyepiece shows ${where(fieldRadiusArcmin)} to each side, so the star was ${inView ? 'in view' : 'out of view'}.`;
+  const pointed =
+    kind === 'first-view' ? 'With the dot on the star, the tube pointed' : 'It came to rest';
+  const landed = `${pointed} ${where(missArcmin)} beside the star; the eyepiece shows ${where(fieldRadiusArcmin)} to each side, so the star was ${inView ? 'in view' : 'out of view'}.`;
   const [most] = shares;
   if (most === undefined || most.arcmin <= 0) return landed;
   const of = angleWordsFor(most.arcmin, missArcmin);
@@ -81,5 +86,3 @@ const mendedInWords = (mends: readonly Cause[]): string =>
 /** A share along the miss: towards it, or back from it. */
 export const shareInWords = (arcmin: number, words: (arcmin: number) => string): string =>
   arcmin < 0 ? `${words(arcmin)} less` : words(arcmin);
-
-export const sizeInWords = angleInWords;

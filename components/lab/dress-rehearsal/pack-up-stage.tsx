@@ -1,10 +1,11 @@
 'use client';
 
 import { Button } from '@/components/ui/button';
-import { packUpSteps, type PackUpStep } from '@/lib/rehearsal/pack-up';
+import { packedUp, packUpSteps, type PackUpStep } from '@/lib/rehearsal/pack-up';
 import type { Evening } from './evening';
 import { HandIn } from './hand-in';
 import { packUpName } from './pack-up-words';
+import { PackUpCards } from './pack-up-cards';
 import { StageFrame, TableSpace } from './stage-frame';
 import { StagePanel } from './stage-panel';
 import { StandPicture } from './stand-picture';
@@ -19,8 +20,8 @@ type PackUpStageProps = { evening: Evening; onHandIn: () => void };
 
 /** The evening's last stage: everything comes off and away, each thing once, in a safe order. */
 export function PackUpStage({ evening, onHandIn }: PackUpStageProps) {
-  const { packedUp } = evening.draft;
-  const cards = <ReadyCards evening={evening} />;
+  const done = evening.draft.packedUp.length;
+  const cards = <PackUpCards evening={evening} />;
   return (
     <StageFrame
       evening={evening}
@@ -36,7 +37,7 @@ export function PackUpStage({ evening, onHandIn }: PackUpStageProps) {
           <TableSpace>{cards}</TableSpace>
         )
       }
-      summary={`Put away: ${String(packedUp.length)} of ${String(packUpSteps.length)} steps`}
+      summary={`Put away: ${String(done)} of ${String(packUpSteps.length)} steps`}
       panel={
         <StagePanel evening={evening} stage="pack-up" hints={hints}>
           <p>
@@ -55,38 +56,17 @@ export function PackUpStage({ evening, onHandIn }: PackUpStageProps) {
   );
 }
 
-// Not in the order in which they are done: by name.
-const byName: readonly PackUpStep[] = [...packUpSteps].sort((a, b) =>
-  packUpName(a).localeCompare(packUpName(b), 'en'),
-);
+const dangersIn = (steps: readonly PackUpStep[]): number =>
+  packedUp(steps).broken.filter(({ danger }) => danger).length;
 
-function ReadyCards({ evening: { draft, work } }: { evening: Evening }) {
-  const open = byName.filter((step) => !draft.packedUp.includes(step));
-  return (
-    <section aria-labelledby="pack-heading" className="space-y-2">
-      <h2 id="pack-heading" className="text-sm font-semibold">
-        Still to be put away
-      </h2>
-      {open.length === 0 ? <p className="text-sm text-soft">Nothing is left.</p> : null}
-      <ul className="flex flex-wrap gap-2">
-        {open.map((step) => (
-          <li key={step}>
-            <Button
-              onClick={() => {
-                const packedUp = [...draft.packedUp, step];
-                work('pack-up', { packedUp }, `${packUpName(step)}: done.`);
-              }}
-            >
-              {packUpName(step)}
-            </Button>
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
-}
-
-function DoneSteps({ evening: { draft, work } }: { evening: Evening }) {
+function DoneSteps({ evening }: { evening: Evening }) {
+  const { draft, mode, work } = evening;
+  const takeBack = (step: PackUpStep): void => {
+    const left = draft.packedUp.filter((one) => one !== step);
+    if (mode === 'check' && dangersIn(left) < dangersIn(draft.packedUp))
+      evening.tell('What happened has happened: in a check it cannot be taken back.');
+    else work('pack-up', { packedUp: left }, `${packUpName(step)}: taken back.`);
+  };
   return (
     <section aria-labelledby="packed-heading" className="space-y-2">
       <h3 id="packed-heading" className="text-sm font-semibold">
@@ -102,8 +82,7 @@ function DoneSteps({ evening: { draft, work } }: { evening: Evening }) {
                 variant="plain"
                 aria-label={`Take back: ${packUpName(step)}`}
                 onClick={() => {
-                  const packedUp = draft.packedUp.filter((one) => one !== step);
-                  work('pack-up', { packedUp }, `${packUpName(step)}: taken back.`);
+                  takeBack(step);
                 }}
               >
                 Take back

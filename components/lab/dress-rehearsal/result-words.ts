@@ -1,4 +1,5 @@
 import { runAdviceInWords, sunGateInWords } from '@/components/grading/run/run-result-words';
+import { markText } from '@/components/grading/mark-text';
 import type { SlipWords } from '@/components/grading/bench-result-view';
 import type {
   DressRehearsalCriterion,
@@ -84,7 +85,7 @@ export function slipWords(
     }
     case 'alignment-run':
       return {
-        what: 'Alignment:',
+        what: `Align on two stars: ${markText(slip.lostMarks)} marks were lost here.`,
         why: '',
         next: result.run === null ? '' : runAdviceInWords(result.run.advice),
       };
