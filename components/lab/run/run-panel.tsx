@@ -11,6 +11,7 @@ import { CentreStep } from './centre-step';
 import { ChooseStep } from './choose-step';
 import { ResultStep } from './result-step';
 import type { RunModel } from './run-model';
+import { runHints } from './run-hints';
 import { RunReview } from './run-review';
 import {
   afterwardsInWords,
@@ -18,7 +19,6 @@ import {
   approachInWords,
   judgeable,
   minutesInWords,
-  runHints,
   stageTitles,
 } from './run-words';
 import { StageLine } from './stage-line';

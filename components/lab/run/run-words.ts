@@ -216,51 +216,6 @@ export function declinationInWords(declinationDeg: number, latitudeDeg: number):
 export const approachInWords = (approach: { azimuth: 1 | -1; altitude: 1 | -1 }): string =>
   `${approach.azimuth > 0 ? 'right' : 'left'} and ${approach.altitude > 0 ? 'up' : 'down'}`;
 
-/** Hints for the step one is at, each telling more. They speak of the kit, never of where a star is. */
-export function runHints(
-  stage: RunStage,
-  kit: { orientation: 'true' | 'mirrored' | 'turned'; approach: string },
-): readonly string[] {
-  switch (stage) {
-    case 'start-position':
-      return [
-        'The needle shows magnetic north. True north lies a little to one side of it: the box above says how far.',
-        'Where the needle points east of true north, true north is to the left of the needle; west of it, to the right.',
-        'The bubble goes to the higher end of the tube.',
-      ];
-    case 'choose-first':
-    case 'choose-second':
-      return [
-        'Take a bright star that stands alone, neither low nor almost straight up.',
-        'The two stars should lie in quite different directions: about nine fists apart is best.',
-        'In the sky, pick a light to see how high it stands. A planet shines steadily and is in no list of stars.',
-      ];
-    case 'centre-first':
-    case 'centre-second':
-      return [
-        'Look up first. The red dot shows roughly where the tube points: bring it to the star with the fast steps.',
-        'A star that is a wide disc is out of focus: turn the knob until it is a point.',
-        `${orientationHint[kit.orientation]} Come to the middle with your last moves to the ${kit.approach}: then the play of the gears is taken up.`,
-      ];
-    case 'result':
-    case 'check-third':
-      return [
-        'A third star far from both tells what two cannot.',
-        'If it is in the eyepiece, most targets will be. If it is not, something was wrong.',
-      ];
-    case 'judged':
-      return [];
-  }
-}
-
-const orientationHint = {
-  true: 'This tube shows the sky as it is: when the tube goes right, the star goes left.',
-  mirrored:
-    'This tube shows right and left exchanged: when the tube goes right, the star goes right; up and down are as they are.',
-  turned:
-    'This tube shows the sky turned upside down: when the tube goes right, the star goes right, and when it goes up, the star goes up.',
-} as const;
-
 /** Which way round a view is. The finder's window has no glass that turns anything. */
 export function wayRoundInWords(
   view: 'finder' | 'eyepiece',
