@@ -47,6 +47,7 @@ const shownAgainOfFaults = ['evidence', 'fault-view', 'fault-words', 'cure-words
 /**
  * Folders of components with the siblings each may use; ui has a rule of its own. A lab fetches the
  * view of its result when there is one, and that view draws the sky the lab has shown: by name, no more.
+ * The rehearsal's result tells each stage's mark and the run's advice as those stages' own results do.
  */
 const componentFolders = {
   sky: ['ui'],
@@ -60,6 +61,8 @@ const componentFolders = {
     'grading/pair/pair-result-view',
     'grading/fault/fault-result-view',
     'grading/run/run-result-view',
+    'grading/run/run-result-words',
+    'grading/mark-text',
   ],
   grading: [
     'ui',

@@ -14,7 +14,7 @@ import type {
 import { generateDressRehearsal } from '@/lib/variants/bench/generate-dress-rehearsal';
 import { eveningScenario } from './evening';
 
-const catalogue = loadCatalogue();
+export const catalogue = loadCatalogue();
 
 /** Dark in winter, in spring, in the south and far north; all in December. */
 const places = [

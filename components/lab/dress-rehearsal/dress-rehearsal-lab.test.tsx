@@ -1,7 +1,6 @@
 import { cleanup, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { loadCatalogue } from '@/lib/content/sky-catalogue';
 import {
   dressRehearsalSubmissionSchema,
   emptyDressRehearsalDraft,
@@ -10,12 +9,11 @@ import {
 } from '@/lib/grading/bench/dress-rehearsal-submission';
 import { packUpSteps } from '@/lib/rehearsal/pack-up';
 import type { RehearsalStage } from '@/lib/rehearsal/stages';
-import { markOf, rehearsalOf, rehearsed } from '@/tests/support/rehearsal';
+import { catalogue, markOf, rehearsalOf, rehearsed } from '@/tests/support/rehearsal';
 import { packUpName } from './pack-up-words';
 import { RehearsalWorkbench } from './rehearsal-workbench';
 import { runBeginsAgainText, stageWords } from './stage-words';
 
-const catalogue = loadCatalogue();
 const variant = rehearsalOf('from-the-boxes', 0);
 const model = rehearsed(variant);
 
