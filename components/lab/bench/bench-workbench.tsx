@@ -2,7 +2,6 @@
 
 import type { ReactNode } from 'react';
 import { useEffect, useState, useSyncExternalStore } from 'react';
-import { StatusLine } from '@/components/ui/status-line';
 import type { AnyBenchResult } from '@/lib/grading/bench/any-bench-result';
 import { LabFrame } from '../shell/lab-frame';
 import { LabOutcome } from '../shell/lab-outcome';
@@ -109,11 +108,12 @@ function Workbench<V, D, S>(props: BenchWorkbenchProps<V, D, S>) {
           />
         </>
       }
+      status={[work.said, saveInWords(saving.saveState)].filter((line) => line !== '').join(' ')}
       scene={
         view === 'drawing' ? (
           <Drawing {...shown} />
         ) : (
-          <div className="h-full overflow-y-auto bg-page p-4 pb-16 sm:p-6">
+          <div className="h-full overflow-y-auto bg-page p-4 sm:p-6">
             <Table {...shown} />
           </div>
         )
@@ -159,9 +159,6 @@ function Workbench<V, D, S>(props: BenchWorkbenchProps<V, D, S>) {
               <Panel {...shown} />
             </BenchPanel>
           )}
-          <StatusLine className="mt-3">
-            {[work.said, saveInWords(saving.saveState)].filter((line) => line !== '').join(' ')}
-          </StatusLine>
         </>
       }
     />

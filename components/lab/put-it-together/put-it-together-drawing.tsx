@@ -18,7 +18,7 @@ export function PutItTogetherDrawing(
       <div className="on-sky min-h-0 flex-1 p-2">
         <StandDrawing stand={stand} kind={variant.tubeType} label={standInWords(stand)} />
       </div>
-      <div className="max-h-[46%] overflow-y-auto border-t-2 border-strong bg-panel p-4 pb-16 lg:pb-4">
+      <div className="max-h-[46%] overflow-y-auto border-t-2 border-strong bg-panel p-4">
         <StepCards {...props} />
       </div>
     </div>

@@ -34,8 +34,17 @@ export function standInWords(stand: Stand): string {
     said.push(on.length === 0 ? 'Nothing is on it yet.' : `On it: ${on.join(', ')}.`);
     said.push(caps ? 'The caps are on.' : 'The caps are off.');
   }
-  return [...said, ...(tipped ? ['The stand has tipped over.'] : [])].join(' ');
+  return [...said, ...(tipped ? [tippedOver] : [])].join(' ');
 }
+
+const tippedOver = 'The stand has tipped over.';
+
+/** What must not go unsaid after a step; empty where nothing happened. */
+export const harmInWords = ({ tube, tipped }: Stand): string =>
+  [tube === 'fallen' ? tubeInWords.fallen : '', tipped ? tippedOver : '']
+    .filter((text) => text !== '')
+    .map((text) => ` ${text}`)
+    .join('');
 
 const tubeInWords: Readonly<Record<Stand['tube'], string>> = {
   away: 'The tube is off.',

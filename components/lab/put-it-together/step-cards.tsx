@@ -4,7 +4,7 @@ import { Button } from '@/components/ui/button';
 import type { PutItTogetherDraft } from '@/lib/grading/bench/put-it-together-submission';
 import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together-variant';
 import type { BenchViewProps } from '../bench/bench-parts';
-import { standInWords, standNow } from './stand-words';
+import { harmInWords, standNow } from './stand-words';
 import { stepName } from './step-words';
 
 type StepCardsProps = Pick<
@@ -27,7 +27,7 @@ export function StepCards({ variant, draft, change }: StepCardsProps) {
             <Button
               onClick={() => {
                 const next = { ...draft, order: [...draft.order, step] };
-                change(next, `${stepName[step]}: done. ${standInWords(standNow(variant, next))}`);
+                change(next, `${stepName[step]}: done.${harmInWords(standNow(variant, next))}`);
               }}
             >
               {stepName[step]}
