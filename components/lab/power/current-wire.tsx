@@ -22,8 +22,6 @@ export function CurrentWire({ from, to, sag = 40, amps }: CurrentWireProps) {
   useEffect(() => {
     const shown = flow.current;
     if (shown === null || amps === 0) return;
-    // Not every browser-like thing can animate, and some people asked for stillness.
-    if (!('animate' in shown) || !('matchMedia' in window)) return;
     if (window.matchMedia('(prefers-reduced-motion: reduce)').matches) return;
     const moving = shown.animate([{ strokeDashoffset: 0 }, { strokeDashoffset: -dash }], {
       duration: 1000 / dashesPerSecond(amps),

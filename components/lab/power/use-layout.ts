@@ -7,7 +7,6 @@ import { tallLayout, wideLayout, type BenchLayout } from './bench-layout';
 const wide = '(min-width: 64rem)';
 
 function subscribe(onChange: () => void): () => void {
-  if (!('matchMedia' in window)) return () => undefined;
   const list = window.matchMedia(wide);
   list.addEventListener('change', onChange);
   return () => {
@@ -19,6 +18,6 @@ function subscribe(onChange: () => void): () => void {
 export const useLayout = (): BenchLayout =>
   useSyncExternalStore(
     subscribe,
-    () => (!('matchMedia' in window) || window.matchMedia(wide).matches ? wideLayout : tallLayout),
+    () => (window.matchMedia(wide).matches ? wideLayout : tallLayout),
     () => wideLayout,
   );

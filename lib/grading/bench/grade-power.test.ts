@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { clickedAtRandom } from '@/tests/support/power-clicks';
 import { manyPowerTasks, powerTask } from '@/tests/support/power-tasks';
 import { powerResultSchema } from '../../data/lab-tasks/bench/stored-power';
-import { act } from '../../power/act';
-import { bayEnds, otherEnd } from '../../power/holder';
+import { otherEnd } from '../../power/holder';
 import { nightAhead, powerPlans, type PowerNight } from '../../power/night';
-import { benchAtStart, holderPlug, type PowerAction } from '../../power/power-bench';
-import { faultsOfSupply, supplyVerdicts, type SupplyVerdict } from '../../power/supply';
+import { holderPlug, type PowerAction } from '../../power/power-bench';
+import { faultsOfSupply, type SupplyVerdict } from '../../power/supply';
 import {
   isWired,
   nightOf,
@@ -13,15 +13,10 @@ import {
   type PowerTemplate,
   type PowerVariant,
 } from '../../variants/bench/power-variant';
-import { randomFrom, type Random } from '../../variants/random';
+import { randomFrom } from '../../variants/random';
 import { gradePower } from './grade-power';
 import { powerModelAnswer } from './power-model-answer';
-import {
-  emptyPowerDraft,
-  powerLimits,
-  powerSubmissionSchema,
-  type PowerSubmission,
-} from './power-submission';
+import { emptyPowerDraft, powerSubmissionSchema, type PowerSubmission } from './power-submission';
 
 const passMark = 70;
 const tasks = manyPowerTasks(200);
@@ -109,57 +104,6 @@ describe('guessing what is likely', () => {
     expect(passed.length / (20 * night.length)).toBeLessThan(0.005);
   });
 });
-
-/** Anything that can be done, sixty times over, and any answer. */
-function clickedAtRandom(variant: PowerVariant, random: Random): PowerSubmission {
-  const { setup } = variant;
-  const actions: PowerAction[] = [];
-  let bench = benchAtStart(setup);
-  for (let click = 0; isWired(variant) && click < 60; click++) {
-    const action = anyAction(variant, random);
-    const acted = act(setup, bench, action);
-    if (acted === null) continue;
-    bench = acted.bench;
-    actions.push(action);
-  }
-  return {
-    actions,
-    reversedCount: random.integer(0, 8),
-    verdicts: Object.fromEntries(
-      setup.supplies.map(({ id }) => [id, random.pick<SupplyVerdict>(supplyVerdicts) ?? 'fits']),
-    ),
-    meanMilliamperes: random.between(0, powerLimits.milliamperes),
-    runTimeHours: random.between(0, powerLimits.hours),
-    slewingVolts: random.between(0, powerLimits.volts),
-    resets: random.next() < 0.5,
-    plan: random.pick(powerPlans) ?? 'go',
-  };
-}
-
-function anyAction({ setup }: PowerVariant, random: Random): PowerAction {
-  const bay = random.integer(0, 7);
-  const plugs = [
-    ...setup.supplies.map(({ id }) => id),
-    ...(setup.springEnds.length ? [holderPlug] : []),
-  ];
-  const actions: PowerAction[] = [
-    {
-      do: 'put',
-      cell: random.pick(setup.cells)?.id ?? 'A',
-      bay,
-      plusEnd: random.pick(bayEnds) ?? 'top',
-    },
-    { do: 'take', bay },
-    { do: 'turn', bay },
-    { do: 'plug', supply: random.pick(plugs) ?? holderPlug },
-    { do: 'unplug' },
-    { do: 'hand-control', connected: random.next() < 0.7 },
-    { do: 'switch', on: random.next() < 0.6 },
-    { do: 'slew' },
-    { do: 'read', red: random.integer(0, 8), black: random.integer(0, 8) },
-  ];
-  return random.pick(actions) ?? { do: 'slew' };
-}
 
 describe('mistakes of wiring', () => {
   const order = powerTask('order', 'fill-the-holder');
