@@ -49,7 +49,6 @@ export const kitBenchSchema = z.strictObject({
   }),
 });
 type KitBench = z.infer<typeof kitBenchSchema>;
-export type TubePart = KitBench['parts'][number];
 
 /** One telescope as the bench labs take it up. */
 export type BenchKit = KitBench & {
