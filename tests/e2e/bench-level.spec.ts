@@ -77,7 +77,11 @@ async function byKeyboard(page: Page, action: TripodAction): Promise<void> {
     case 'lock':
       return press(page, `Lock leg ${legName(action.leg)}`);
     case 'slide':
-      await typeInto(page, `Length of leg ${legName(action.leg)}`, String(action.toMm));
+      await typeInto(
+        page,
+        new RegExp(`^Length of leg ${legName(action.leg)}$`),
+        String(action.toMm),
+      );
       return page.keyboard.press('Enter');
     case 'turn-arm':
       return press(page, 'Turn the arm half round');
