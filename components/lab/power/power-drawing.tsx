@@ -85,6 +85,23 @@ export function PowerDrawing(props: PowerViewProps) {
     />
   );
 
+  const plate = (
+    <TelescopePlate
+      layout={layout}
+      needs={setup.needs}
+      bench={bench}
+      readout={readout}
+      onSocket={() => {
+        if (!wired) still();
+        else if (bench.plugged !== null) perform(props, { do: 'unplug' });
+        else if (hasHolder) perform(props, { do: 'plug', supply: holderPlug });
+        else change(draft, 'Choose a supply: its plug goes in here.');
+      }}
+      onSwitch={does({ do: 'switch', on: !bench.on })}
+      onHandSocket={does({ do: 'hand-control', connected: !bench.handControl })}
+    />
+  );
+
   return (
     <div className="on-sky flex size-full items-center justify-center overflow-hidden">
       <svg
@@ -123,7 +140,8 @@ export function PowerDrawing(props: PowerViewProps) {
             }
           />
         )}
-        {/* Under the cards, so that no label is crossed by it. */}
+        {/* Over the plate and under the cards, so that no label is crossed by it. */}
+        {hasHolder ? null : plate}
         {hasHolder ? null : supplyWire}
         <SupplyCards
           layout={layout}
@@ -145,20 +163,7 @@ export function PowerDrawing(props: PowerViewProps) {
             }
           />
         ) : null}
-        <TelescopePlate
-          layout={layout}
-          needs={setup.needs}
-          bench={bench}
-          readout={readout}
-          onSocket={() => {
-            if (!wired) still();
-            else if (bench.plugged !== null) perform(props, { do: 'unplug' });
-            else if (hasHolder) perform(props, { do: 'plug', supply: holderPlug });
-            else change(draft, 'Choose a supply: its plug goes in here.');
-          }}
-          onSwitch={does({ do: 'switch', on: !bench.on })}
-          onHandSocket={does({ do: 'hand-control', connected: !bench.handControl })}
-        />
+        {hasHolder ? plate : null}
         <HandFigure layout={layout} slewing={readout.slewing} onSlew={does({ do: 'slew' })} />
         {hasHolder ? supplyWire : null}
         <HandWire layout={layout} isIn={bench.handControl} amps={readout.amps} />

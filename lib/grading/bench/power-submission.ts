@@ -29,8 +29,7 @@ export const mostPowerActions = 140;
 /** The most that the fields take: far beyond any answer. */
 export const powerLimits = { milliamperes: 5000, hours: 200, volts: 20 };
 
-/** What the learner did at the bench, in order, and what was answered beside it. Never a score. */
-export const powerSubmissionSchema = z.strictObject({
+const work = {
   actions: z.array(powerActionSchema).max(mostPowerActions),
   /** How many cells were the wrong way round. */
   reversedCount: z.int().min(0).max(bayCount).nullable(),
@@ -41,11 +40,14 @@ export const powerSubmissionSchema = z.strictObject({
   slewingVolts: z.number().min(0).max(powerLimits.volts).nullable(),
   resets: z.boolean().nullable(),
   plan: z.enum(powerPlans).nullable(),
-});
+};
+
+/** What the learner did at the bench, in order, and what was answered beside it. Never a score. */
+export const powerSubmissionSchema = z.strictObject(work);
 export type PowerSubmission = z.infer<typeof powerSubmissionSchema>;
 
 /** Work in progress has the same parts: what a task does not ask stays empty in its answer too. */
-export const powerDraftSchema = powerSubmissionSchema;
+export const powerDraftSchema = z.strictObject(work);
 export type PowerDraft = PowerSubmission;
 export const emptyPowerDraft: PowerDraft = {
   actions: [],
