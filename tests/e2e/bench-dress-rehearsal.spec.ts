@@ -27,9 +27,9 @@ async function openEvening(page: Page, product: Product) {
 type Task = Awaited<ReturnType<typeof openEvening>>;
 
 const stageButton = (page: Page, stage: RehearsalStage) =>
-  page
-    .getByRole('navigation', { name: 'Stages of the evening' })
-    .getByRole('button', { name: new RegExp(`${stageWords[stage].short}, (done|not done yet)`) });
+  page.getByRole('navigation', { name: 'Stages of the evening' }).getByRole('button', {
+    name: new RegExp(`${stageWords[stage].short} ?, (done|not done yet)$`),
+  });
 
 async function planPair(page: Page, { answer }: Task) {
   for (const [label, hip] of [
@@ -107,5 +107,5 @@ test('Dress rehearsal by keyboard, in the tables, without canvas: back and forth
   await press(page, 'Show how it came out');
   const sent = await expectEnginesMark(page, task);
   expect(sent.clutchesLocked).toBe(true);
-  expect(sent.log).toHaveLength(1);
+  expect(sent.log).toEqual([]);
 });

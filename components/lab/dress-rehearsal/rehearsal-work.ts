@@ -39,7 +39,10 @@ export const withClutches = ({ log }: DressRehearsalDraft, locked: boolean): Sta
   log: onlyStarted(log) ? log : log.slice(0, 1),
 });
 
-/** What is sent: the work, without where the learner stands in it. */
+/**
+ * What is sent: the work, without where the learner stands in it. A tube that was laid and never steered
+ * is no run: on a computer that stayed dark there was none to begin.
+ */
 export const handedIn = ({
   benches,
   clutchesLocked,
@@ -47,5 +50,6 @@ export const handedIn = ({
   log,
   packedUp,
 }: DressRehearsalDraft): DressRehearsalSubmission => ({
-  ...{ benches, clutchesLocked, plannedPair, log, packedUp },
+  ...{ benches, clutchesLocked, plannedPair, packedUp },
+  log: onlyStarted(log) ? [] : log,
 });
