@@ -17,6 +17,8 @@ import {
 } from './clock-and-place-submission';
 import { gradeClockAndPlace } from './grade-clock-and-place';
 
+/* Over 250 lines: every mistake that is known is tried on one set of tasks, which takes long to draw. */
+
 const passMark = 70;
 
 /** As many as a large school would hand out. */
