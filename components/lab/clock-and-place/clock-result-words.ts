@@ -9,8 +9,6 @@ import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place-
 import { dayOfYear, degText, missInWords, readingText, rowsInWords, rowText } from './clock-words';
 import { verdictWords } from './verdict-words';
 
-/* Over 250 lines: one sentence after another, and each slip is read beside the others. */
-
 export const criterionNames: Readonly<Record<ClockAndPlaceCriterion, string>> = {
   entries: 'Rows that are right',
   sky: 'How well the mount’s sky fits the real one',
