@@ -18,7 +18,7 @@ type BenchReviewProps = {
 export function BenchReview({ mode, lines, onBack, children }: BenchReviewProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
-    heading.current?.focus({ preventScroll: true });
+    heading.current?.focus();
   }, []);
   return (
     <section aria-labelledby="review-heading" className="space-y-4">

@@ -20,7 +20,7 @@ export function VisitorRound({
       mode="practice"
       attemptKey={address}
       draft={null}
-      afterwards={<RoundAfterwards nextAddress={nextAddress} setUpAddress={setUpAddress} />}
+      afterwards={<RoundAfterwards {...{ nextAddress, setUpAddress }} next="Another round" />}
     />
   );
 }

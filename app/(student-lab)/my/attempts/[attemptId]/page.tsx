@@ -10,6 +10,7 @@ import { loadCatalogue, loadKits } from '@/lib/content/sky-catalogue';
 import { systemClock } from '@/lib/data/clock';
 import { getAttemptResult, getOpenAttempt, type OpenAttempt } from '@/lib/data/attempts';
 import { routes } from '@/lib/routes';
+import { isBenchLab } from '@/lib/variants/bench/bench-labs';
 import { startPracticeRound } from '@/app/(student)/my/actions';
 import { dueInWords } from '@/app/(student)/my/due-words';
 import { StartForm } from '@/app/(student)/my/start-form';
@@ -126,7 +127,7 @@ function Afterwards({ attempt }: { attempt: OpenAttempt }) {
             ...(assignmentId === null ? {} : { assignmentId }),
             ...(kitId === null ? {} : { kitId }),
           }}
-          label="Practise on another sky"
+          label={isBenchLab(attempt.lab) ? 'Practise another round' : 'Practise on another sky'}
         />
       ) : null}
       <LinkButton

@@ -9,6 +9,7 @@ import { loadKits } from '@/lib/content/sky-catalogue';
 import { getAttemptResult, listStudentAssignments, type AttemptResult } from '@/lib/data/attempts';
 import { systemClock } from '@/lib/data/clock';
 import { routes } from '@/lib/routes';
+import { isBenchLab } from '@/lib/variants/bench/bench-labs';
 import { AttemptOutcome } from '@/app/attempt-outcome';
 import { startCheck, startPracticeRound } from '../../../actions';
 import { nextStepOf } from '../../../assignment-standing';
@@ -73,7 +74,7 @@ export default async function ResultPage({ params }: ResultPageProps) {
               ...(attempt.assignmentId === null ? {} : { assignmentId: attempt.assignmentId }),
               ...(attempt.kitId === null ? {} : { kitId: attempt.kitId }),
             }}
-            label="Practise on another sky"
+            label={isBenchLab(attempt.lab) ? 'Practise another round' : 'Practise on another sky'}
             variant="quiet"
           />
           <LinkButton href={routes.student.myWork()}>Back to my work</LinkButton>
