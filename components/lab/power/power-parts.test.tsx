@@ -158,6 +158,9 @@ test('a check says what is to be seen, and leaves what it means to its feedback'
   const said = screen.getAllByRole('status').map(({ textContent }) => textContent);
   expect(said.join(' ')).toContain('−12.0 V');
   expect(said.join(' ')).not.toContain('may not survive');
+  // What happened has happened: the switch stays on, whatever is taken back.
+  await press('Undo');
+  expect(screen.getByRole('button', { name: 'Switch off' })).toBeTruthy();
 });
 
 test('what is still missing is said in words until the work can be handed in', () => {
