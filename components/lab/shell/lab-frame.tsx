@@ -68,7 +68,7 @@ function Top({ top, status }: Pick<LabFrameProps, 'top' | 'status'>) {
   return (
     <div className="flex flex-col lg:flex-row">
       {top}
-      <StatusLine className="h-12 overflow-y-auto border-b border-line bg-panel px-4 py-1 leading-snug empty:h-0 empty:min-h-0 empty:border-b-0 empty:py-0 lg:h-auto lg:max-h-[2.9rem] lg:flex-1 lg:border-b-2 lg:border-strong lg:empty:h-auto lg:empty:border-b-2">
+      <StatusLine className="h-12 overflow-hidden border-b border-line bg-panel px-4 py-1 leading-snug empty:h-0 empty:min-h-0 empty:border-b-0 empty:py-0 lg:h-auto lg:max-h-[2.9rem] lg:flex-1 lg:border-b-2 lg:border-strong lg:empty:h-auto lg:empty:border-b-2">
         {status}
       </StatusLine>
     </div>
