@@ -37,7 +37,7 @@ export function standAfter(order: readonly AssemblyStep[], from: 'packed' | 'bui
 }
 
 function after(stand: Stand, step: AssemblyStep, done: ReadonlySet<AssemblyStep>): Stand {
-  const heldByNothing = stand.tube === 'held' || stand.tube === 'clamped';
+  const onTheMount = stand.tube === 'held' || stand.tube === 'clamped';
   switch (step) {
     case 'spread-legs':
       return { ...stand, legs: 'spread' };
@@ -75,11 +75,13 @@ function after(stand: Stand, step: AssemblyStep, done: ReadonlySet<AssemblyStep>
     case 'eyepiece-out':
       return { ...stand, eyepiece: false };
     case 'open-clamp':
-      return heldByNothing && !done.has('hold-tube') ? { ...stand, tube: 'fallen' } : stand;
+      return onTheMount && !done.has('hold-tube') ? { ...stand, tube: 'fallen' } : stand;
     case 'tube-off':
       return { ...stand, tube: stand.tube === 'fallen' ? 'fallen' : 'away' };
     case 'unbolt-mount':
-      return { ...stand, mount: 'on', tipped: stand.tipped || stand.tube === 'clamped' };
+      return stand.mount === 'bolted'
+        ? { ...stand, mount: 'on', tipped: stand.tipped || stand.tube === 'clamped' }
+        : stand;
     case 'mount-off':
       return { ...stand, mount: 'away' };
     case 'tray-out':

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { standAfter } from '../assembly/stand';
+import { assemblySteps, type AssemblyStep } from '../assembly/steps';
 import { packedUp, packUpSteps, type PackUpStep } from './pack-up';
 
 const without = (step: PackUpStep): PackUpStep[] => packUpSteps.filter((one) => one !== step);
@@ -20,6 +22,31 @@ describe('packing up', () => {
     expect(share).toBeLessThan(1);
     const { broken: live } = packedUp(['unplug-hand-control', ...without('unplug-hand-control')]);
     expect(live).toEqual([{ before: 'switch-off', after: 'unplug-hand-control', danger: true }]);
+  });
+
+  it('holds legs folded under the mount for a danger, and a hand control pulled when the supply is out for none', () => {
+    const folded: PackUpStep[] = [...without('fold-legs')];
+    folded.splice(folded.indexOf('mount-off'), 0, 'fold-legs');
+    expect(packedUp(folded).broken).toContainEqual({
+      ...{ before: 'mount-off', after: 'fold-legs' },
+      danger: true,
+    });
+    const last = without('switch-off');
+    last.splice(last.indexOf('unplug-hand-control') + 1, 0, 'switch-off');
+    expect(packedUp(last).broken.map(({ danger }) => danger)).toEqual([false, false]);
+  });
+
+  it('holds whatever lets the tube fall or the stand go over for a danger', () => {
+    const orders = fc.shuffledSubarray([...packUpSteps], { minLength: packUpSteps.length });
+    const isAssembly = (step: PackUpStep): step is AssemblyStep =>
+      assemblySteps.some((one) => one === step);
+    fc.assert(
+      fc.property(orders, (steps) => {
+        const stand = standAfter(steps.filter(isAssembly), 'built');
+        if (stand.tipped || stand.tube === 'fallen')
+          expect(packedUp(steps).broken.some(({ danger }) => danger)).toBe(true);
+      }),
+    );
   });
 
   it('names what was never done, and takes no rule for broken because nothing followed', () => {

@@ -50,6 +50,8 @@ const dangerousAfter: ReadonlySet<PackUpStep> = new Set<PackUpStep>([
 
 const packUpRules: readonly PackUpRule[] = [
   ...powered,
+  // The legs are no place to fold under what still stands on them.
+  { before: 'mount-off', after: 'fold-legs', danger: true },
   ...edgesOf(takingDown).map((edge) => ({ ...edge, danger: dangerousAfter.has(edge.after) })),
 ];
 
@@ -76,7 +78,15 @@ export function packedUp(steps: readonly PackUpStep[]): PackedUp {
   // With the later step done a rule that is not kept is broken.
   const keptWhole = kept.filter(({ after }) => steps.includes(after));
   return {
-    broken: packUpRules.filter(({ before, after }) => place(after) < place(before)),
+    broken: packUpRules
+      .filter(({ before, after }) => place(after) < place(before))
+      // With the supply out nothing is live any more, whatever the switch says.
+      .map((rule) =>
+        rule.after === 'unplug-hand-control' &&
+        place('unplug-supply') < place('unplug-hand-control')
+          ? { ...rule, danger: false }
+          : rule,
+      ),
     missing,
     share: (keptWhole.length + done) / (packUpRules.length + packUpSteps.length),
   };

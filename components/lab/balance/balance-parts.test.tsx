@@ -173,6 +173,14 @@ describe('the bench', () => {
     expect(screen.getByRole('button', { name: 'Let go' })).toBeTruthy();
   });
 
+  it('lets a screw that came out go back in, in a check as well: nothing has happened yet', async () => {
+    const { user } = await open(balanceTask('screw', 'two-edges'));
+    await toTable(user);
+    for (const name of ['Let go', 'Stop screw out', 'Stop screw in']) await press(user, name);
+    expect(screen.getByRole('button', { name: 'Stop screw out' })).toBeTruthy();
+    expect(screen.queryByText(/What happened has happened/)).toBeNull();
+  });
+
   it('keeps the torques to itself in a check, where weights are unknown, and until a foresight', async () => {
     const known = balanceTask('torques', 'first-balance');
     const { user } = await open(known, 'practice');

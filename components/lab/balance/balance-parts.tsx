@@ -7,7 +7,6 @@ import {
   type BalanceDraft,
   type BalanceSubmission,
 } from '@/lib/grading/bench/balance-submission';
-import { balanceGates } from '@/lib/grading/bench/balance-gates';
 import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
 import type { BenchParts } from '../bench/bench-parts';
 import { BalanceDrawing } from './balance-drawing';
@@ -33,7 +32,7 @@ export const balanceParts: BenchParts<BalanceVariant, BalanceDraft, BalanceSubmi
   readDraft: (json) => balanceDraftSchema.safeParse(json).data ?? null,
   submissionOf: (draft, variant) => (missing(draft, variant) === '' ? draft : null),
   missing,
-  dangers: ({ actions }, variant) => balanceGates(afterAll(variant, actions)).length,
+  dangers: ({ actions }, variant) => afterAll(variant, actions).hazards.length,
   summary: (draft, variant) => {
     const state = afterAll(variant, draft.actions);
     if (variant.asksForesight && state.foreseen === null) return 'First: what do you expect?';

@@ -25,8 +25,9 @@ export type BenchParts<V, D, S> = {
   /** Empty when all is there. */
   missing: (draft: D, variant: V) => string;
   /**
-   * How many safety gates the work so far has failed, where a lab has any. In a check what happened has
-   * happened: nothing may take one back.
+   * How many things have happened so far that fail a safety gate, where a lab has any. In a check what
+   * happened has happened: nothing may take one back. Going on never makes them fewer, so what is merely
+   * left undone for now, such as a cap still off, does not count here.
    */
   dangers?: (draft: D, variant: V) => number;
   /** The state in one short line: the panel folded, on a phone. */

@@ -69,6 +69,12 @@ export function BenchStage<V, D, S>(props: BenchStageProps<V, D, S>) {
               It may be right or not. Look it over before you trust it.
             </Notice>
           ) : null}
+          {evening.draft.log.length > 1 ? (
+            <Notice tone="caution" title="An alignment is under way">
+              Look as long as you like. Whatever you change here, the alignment begins again, as it
+              would outdoors.
+            </Notice>
+          ) : null}
           <Panel {...shown} />
         </StagePanel>
       }

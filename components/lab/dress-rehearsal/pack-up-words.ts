@@ -16,6 +16,8 @@ export const packUpName = (step: PackUpStep): string =>
 
 /** What happens when the second is done before the first. */
 export function packUpConsequence(before: PackUpStep, after: PackUpStep): string {
+  if (before === 'mount-off' && after === 'fold-legs')
+    return 'Legs that fold under the mount let it fall over, on feet and fingers.';
   if (before === 'switch-off' && after === 'unplug-hand-control')
     return 'A hand control is never pulled out or put in with the power on: a contact that touches wrongly burns the electronics.';
   if (before === 'switch-off') return 'Pulled out under load, a plug sparks.';

@@ -35,7 +35,7 @@ export function finderHand({ variant, draft, mode, change }: FinderProps): Finde
         return;
       }
       const { state, newHazards } = done;
-      // In a check nobody is told at once what can still be taken back.
+      // In a check the result tells: a warning at once would do the looking for them.
       const warned = mode === 'practice' ? newHazards.map((hazard) => hazardInWords(hazard)) : [];
       const said = say === undefined ? viewsInWords(variant, state) : say(state);
       change(

@@ -149,8 +149,10 @@ describe('the table, by keyboard', () => {
     await tick(user, 'In the shadow of a building that hides the Sun');
     await setOn(user, variant, /mast/, 'The mast');
     await press(user, 'Put the caps on');
+    expect(screen.getByRole('button', { name: 'Take the caps off' })).toBeTruthy();
     await handIn(user);
     expect(screen.getByText(/^100 of 100$/)).toBeTruthy();
+    expect(screen.queryByText(/Not yet/)).toBeNull();
   });
 
   it('leads to full marks at dusk on a finder that another has set', async () => {

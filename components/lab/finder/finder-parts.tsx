@@ -7,7 +7,6 @@ import {
   type FinderSubmission,
 } from '@/lib/grading/bench/finder-submission';
 import { answered } from '@/lib/grading/bench/grade-finder';
-import { hazardsAtEnd } from '@/lib/finder/setting';
 import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
 import type { BenchParts } from '../bench/bench-parts';
 import { FinderDrawing } from './finder-drawing';
@@ -46,7 +45,7 @@ export const finderParts: BenchParts<FinderVariant, FinderDraft, FinderSubmissio
   readDraft: (json) => finderDraftSchema.safeParse(json).data ?? null,
   submissionOf: (draft, variant) => (missing(draft, variant) === '' ? draft : null),
   missing,
-  dangers: (draft, variant) => hazardsAtEnd(stateOf(variant, draft)).length,
+  dangers: (draft, variant) => stateOf(variant, draft).hazards.length,
   summary,
   viewLabel: 'How to look at the bench',
   drawingName: 'Bench',

@@ -70,8 +70,7 @@ export const whyNotSupply: Readonly<Record<SupplyVerdict, string>> = {
   'too-few-volts': 'Its label says fewer volts than the telescope’s.',
   'too-little-current':
     'Its label says fewer amperes than the telescope takes while it slews: then the volts fall and the computer starts afresh.',
-  'mains-outdoors':
-    'Volts, current and polarity agree, but it is a mains adapter, and this is a field.',
+  'mains-outdoors': 'Whatever its label says: it is a mains adapter, and this is a field.',
 };
 
 /** What happened, how far off, why it matters, and what to do next time. */

@@ -235,6 +235,41 @@ describe('gates', () => {
     expect(result.gates.map(({ id, gate }) => [id, gate])).toContainEqual(['finder', 'no-adult']);
     expect(notShown(result)).toEqual(expect.arrayContaining(['finder', 'safety']));
   });
+
+  it('of a bench that was left unfinished hold the evening back too, though it has no mark', () => {
+    const variant = rehearsalOf('from-the-boxes', 0);
+    const result = markOf(
+      variant,
+      rehearsed(variant, ({ benches: work }) => ({
+        benches: {
+          ...work,
+          // The screws loosened again at the end: the lab itself would not take this work.
+          finder: {
+            ...work.finder,
+            actions: [
+              ...work.finder.actions.filter((action) => action.do !== 'companion'),
+              { do: 'lock', on: false } as const,
+            ],
+          },
+          // The stop screw and then the clamp opened with no hand at the tube: it lies on the ground.
+          balance: {
+            ...work.balance,
+            actions: [
+              ...work.balance.actions,
+              { do: 'stop', in: false } as const,
+              { do: 'clamp', open: true } as const,
+            ],
+          },
+        },
+      })),
+    );
+    expect(result.benches.finder).toBeNull();
+    expect(result.benches.balance).toBeNull();
+    const failed = result.gates.map(({ id, gate }) => [id, gate]);
+    expect(failed).toContainEqual(['finder', 'no-adult']);
+    expect(failed).toContainEqual(['balance', 'opened-unsupported']);
+    expect(result.readyForTheField).toBe(false);
+  });
 });
 
 describe('work that is none', () => {

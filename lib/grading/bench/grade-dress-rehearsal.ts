@@ -16,6 +16,7 @@ import {
 } from './dress-rehearsal-result';
 import type { DressRehearsalSubmission } from './dress-rehearsal-submission';
 import { benchResults } from './rehearsal-benches';
+import { benchGates } from './rehearsal-gates';
 import { handedOnBy } from './rehearsal-handed-on';
 import { rehearsalMisses } from './rehearsal-misses';
 import { rehearsalRun, runBeforeSetUp, type RehearsalRun } from './rehearsal-run';
@@ -86,7 +87,7 @@ export function gradeDressRehearsal({
     possible: possible[id],
     earned: possible[id] * (shares[id] ?? 0),
   }));
-  const gates = gatesOf(benches, run, packed);
+  const gates = gatesOf(benchGates(tasks, submission.benches), run, packed);
   const total = criteria.reduce((sum, { earned }) => sum + earned, 0);
   const { power } = handedOnBy(variant, submission);
   return {
@@ -160,15 +161,13 @@ const sharesOf = (benches: DressRehearsalResult['benches']) => {
 };
 
 function gatesOf(
-  benches: DressRehearsalResult['benches'],
+  benches: ReturnType<typeof benchGates>,
   run: RunResult | null,
   { broken }: PackedUp,
 ): DressRehearsalGate[] {
   const dangers = broken.filter(({ danger }) => danger);
   return [
-    ...benchStages.flatMap((stage) =>
-      (benches[stage]?.gates ?? []).map(({ id }: { id: string }) => ({ id: stage, gate: id })),
-    ),
+    ...benchStages.flatMap((stage) => benches[stage].map((gate) => ({ id: stage, gate }))),
     ...(run?.gates ?? []).map(({ id }) => ({ id: 'alignment-run' as const, gate: id })),
     ...dangers.map(({ after }) => ({ id: 'pack-up' as const, gate: after })),
   ];
