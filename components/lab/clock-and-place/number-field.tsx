@@ -1,6 +1,7 @@
 'use client';
 
 import { useId, useState } from 'react';
+import { FieldError } from '@/components/ui/field';
 import { TextInput } from '@/components/ui/text-input';
 
 type NumberFieldProps = {
@@ -29,6 +30,7 @@ export function NumberField(props: NumberFieldProps) {
   };
   // What stands in it follows the work when that is undone.
   const shown = read(text) === value ? text : value === null ? '' : String(value);
+  const errorId = `${id}-error`;
   const outside = shown.trim() !== '' && read(shown) === null;
   return (
     <div className={`flex flex-col text-sm ${props.className ?? 'w-20'}`}>
@@ -41,6 +43,7 @@ export function NumberField(props: NumberFieldProps) {
           inputMode={decimals ? 'decimal' : 'numeric'}
           autoComplete="off"
           aria-invalid={outside || undefined}
+          aria-describedby={outside ? errorId : undefined}
           value={shown}
           onChange={(event) => {
             setText(event.target.value);
@@ -50,6 +53,11 @@ export function NumberField(props: NumberFieldProps) {
         />
         {unit}
       </span>
+      {outside ? (
+        <FieldError id={errorId}>
+          A number from {least} to {most}.
+        </FieldError>
+      ) : null}
     </div>
   );
 }

@@ -32,7 +32,7 @@ export function FieldDrawing({ variant, draft, change }: BenchViewProps<FieldVar
           />
         </div>
       </div>
-      <div className="grid gap-x-8 gap-y-3 border-t-2 border-strong bg-panel p-4 lg:grid-cols-2">
+      <div className="grid grid-cols-[minmax(0,1fr)] gap-x-8 gap-y-3 border-t-2 border-strong bg-panel p-4 lg:grid-cols-2">
         <EyepieceBox {...{ variant, draft, change }} />
         <Focuser {...{ draft, change }} />
       </div>

@@ -21,16 +21,16 @@ export function taskInWords({
 }: FieldVariant): string {
   switch (template) {
     case 'whole-cluster':
-      return `Show ${target.name} whole and as large as that allows. ${sizeInWords(target)}`;
+      return `Show ${target.name} whole and as large as that allows, in focus. ${sizeInWords(target)}`;
     case 'split-the-double':
-      return `Show ${target.name} as two stars. ${sizeInWords(target)} If no eyepiece here can do it with ${kitName}, say so.`;
+      return `Show ${target.name} as two stars, in focus. ${sizeInWords(target)} If no eyepiece here can do it with ${kitName}, say so.`;
     case 'whole-moon':
-      return 'Show the Moon whole and as large as that allows. It is about 31 arcminutes across, half a degree.';
+      return 'Show the Moon whole and as large as that allows, in focus. It is about 31 arcminutes across, half a degree.';
     case 'by-the-drift':
-      return `The label has rubbed off the eyepiece that is in. With the mount switched off, a star at declination ${degreesInWords(target.declinationDeg)} took ${String(unlabelled?.timedSeconds ?? 0)} seconds from edge to edge. Which eyepiece is it?`;
+      return `The label has rubbed off the eyepiece that is in. With the mount switched off, a star at declination ${degreesInWords(target.declinationDeg)} took ${String(unlabelled?.timedSeconds ?? 0)} seconds from edge to edge. Bring it into focus: which eyepiece is it?`;
     case 'lost-star': {
       const { along, up } = offsetInWords(starOnSky);
-      return `The red dot is not set yet: with the dot in the middle of nothing, the star stands ${along} and ${up} of it on the sky. Choose the eyepiece that has the star in its field and shows it as large as that allows, and say where it will appear.`;
+      return `The red dot is not set yet: on the sky the star stands ${along} of the dot and ${up} it. Choose the eyepiece that still has the star in its field and magnifies most, bring it into focus, and say where in it the star will appear.`;
     }
   }
 }

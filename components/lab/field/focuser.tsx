@@ -56,7 +56,9 @@ export function Focuser({
         >
           <Plus aria-hidden="true" className="size-4" />
         </Button>
-        <span className="w-20 text-end font-figures">{draft.focusMm.toFixed(1)} mm</span>
+        <span className="w-16 shrink-0 text-end text-sm font-figures">
+          {draft.focusMm.toFixed(1)} mm
+        </span>
       </div>
     </div>
   );

@@ -8,7 +8,7 @@ import { LegFigure } from './leg-figure';
 import { headCircle, tripodShape, type TripodShape } from './tripod-shape';
 
 /** What a tripod takes of the page, from its shortest to its longest, with a tube on top. */
-export const tripodViewBox = '-180 -316 360 420';
+export const tripodViewBox = '-180 -316 360 450';
 
 type TripodFigureProps = {
   variant: Pick<LevelVariant, 'site' | 'tubeType'>;

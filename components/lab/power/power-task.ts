@@ -20,12 +20,17 @@ export const taskText: Readonly<Record<PowerTemplate, string>> = {
 
 type Need = { isDone: (draft: PowerDraft, variant: PowerVariant) => boolean; todo: string };
 
+const connected: Need = {
+  isDone: (draft, variant) => benchOf(variant, draft).bench.handControl,
+  todo: 'connect the hand control',
+};
+const plugged: Need = {
+  isDone: (draft, variant) => benchOf(variant, draft).bench.plugged !== null,
+  todo: 'connect a supply',
+};
 const switchedOn: Need = {
-  isDone: (draft, variant) => {
-    const { bench } = benchOf(variant, draft);
-    return bench.handControl && bench.plugged !== null && bench.on;
-  },
-  todo: 'connect the hand control and a supply, and switch on',
+  isDone: (draft, variant) => benchOf(variant, draft).bench.on,
+  todo: 'switch on',
 };
 const filled: Need = {
   isDone: (draft, variant) => benchOf(variant, draft).bench.bays.every(({ put }) => put !== null),
@@ -33,18 +38,22 @@ const filled: Need = {
 };
 
 const needs: Readonly<Record<PowerTemplate, readonly Need[]>> = {
-  'fill-the-holder': [filled, switchedOn],
-  'switch-on': [filled, switchedOn],
+  'fill-the-holder': [filled, connected, plugged, switchedOn],
+  'switch-on': [filled, connected, plugged, switchedOn],
   'choose-the-supply': [
     {
       isDone: ({ verdicts }, { setup }) =>
         setup.supplies.every(({ id }) => verdicts[id] !== undefined),
       todo: 'a word on each supply',
     },
+    connected,
+    plugged,
     switchedOn,
   ],
   'find-the-reversed': [
     { isDone: ({ reversedCount }) => reversedCount !== null, todo: 'how many were reversed' },
+    connected,
+    plugged,
     switchedOn,
   ],
   'last-the-night': [

@@ -46,7 +46,7 @@ export function HazardSpotting({
                   set([], 'Nothing there is dangerous, you say.');
                 }}
               >
-                Nothing of it
+                None of these
               </Button>
             ) : null}
           </fieldset>

@@ -30,9 +30,10 @@ export function PutItTogetherPanel(
   return (
     <div className="space-y-5">
       <p>{task[template](kitName)}</p>
+      {template === 'by-day' ? <SunCaution short /> : null}
       <StepsDone {...props} />
       <HazardSpotting {...props} />
-      <SunCaution short />
+      {template === 'by-day' ? null : <SunCaution short />}
       <p className="text-sm">
         <strong className="font-semibold text-caution">With care:</strong> lift with two, keep
         fingers clear of folding legs, and leave the rest to the adult who knows the place.

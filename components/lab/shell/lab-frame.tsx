@@ -60,7 +60,7 @@ function dragNoText(event: DragEvent): void {
 
 /**
  * With nothing to say the status takes no room; it stays mounted, so that what follows is read out. With
- * much to say it takes no more than two lines: a scene that moved while something is dragged on it would
+ * much to say it takes no more than its lines, three on a phone: a scene that moved while something is dragged on it would
  * put it elsewhere.
  */
 function Top({ top, status }: Pick<LabFrameProps, 'top' | 'status'>) {
@@ -68,7 +68,7 @@ function Top({ top, status }: Pick<LabFrameProps, 'top' | 'status'>) {
   return (
     <div className="flex flex-col lg:flex-row">
       {top}
-      <StatusLine className="h-12 overflow-hidden border-b border-line bg-panel px-4 py-1 leading-snug empty:h-0 empty:min-h-0 empty:border-b-0 empty:py-0 lg:h-auto lg:max-h-[2.9rem] lg:flex-1 lg:border-b-2 lg:border-strong lg:empty:h-auto lg:empty:border-b-2">
+      <StatusLine className="h-[4.6rem] overflow-hidden border-b border-line bg-panel px-4 py-1 leading-snug empty:h-0 empty:min-h-0 empty:border-b-0 empty:py-0 lg:h-auto lg:max-h-[2.9rem] lg:flex-1 lg:border-b-2 lg:border-strong lg:empty:h-auto lg:empty:border-b-2">
         {status}
       </StatusLine>
     </div>
