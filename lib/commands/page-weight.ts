@@ -4,6 +4,7 @@
  */
 import type { Browser } from '@playwright/test';
 import { routes } from '../routes';
+import { benchTemplates } from '../variants/bench/bench-labs';
 import { fixedRound, withProduct } from './measured-product';
 
 type MeasuredPage = {
@@ -32,6 +33,10 @@ const pages: readonly MeasuredPage[] = [
     path: routes.labs.one('what-went-wrong', fixedRound),
     barKb: 400,
   },
+  ...Object.keys(benchTemplates).map((lab) => ({
+    ...{ name: `lab, ${lab}`, path: routes.labs.one(lab, fixedRound) },
+    barKb: 400,
+  })),
   { name: 'sign-in', path: routes.signIn.student(), barKb: null },
 ];
 

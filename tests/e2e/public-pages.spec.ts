@@ -1,4 +1,5 @@
 import { routes } from '../../lib/routes';
+import { benchTemplates } from '../../lib/variants/bench/bench-labs';
 import { expectAccessible, expectNothingSticksOut } from '../support/accessibility';
 import { expect, test } from '../support/product';
 
@@ -14,6 +15,7 @@ const pages = [
   routes.labs.one('alignment-run', { seed: 'first-sky' }),
   routes.labs.one('what-went-wrong'),
   routes.labs.one('what-went-wrong', { seed: 'first-sky' }),
+  ...Object.keys(benchTemplates).map((lab) => routes.labs.one(lab, { seed: 'first-sky' })),
   routes.signIn.student(),
   routes.signIn.teacher(),
   routes.firstTeacher(),
