@@ -31,12 +31,12 @@ export function Doors() {
         </Door>
         <Door
           who="I am just looking"
-          way={<LinkButton href={routes.labs.pickThePair()}>Open “Pick the pair”</LinkButton>}
+          way={<LinkButton href={routes.labs.all()}>See the labs</LinkButton>}
         >
           <p>
-            One lab is on the bench so far: find two good alignment stars on a sky in three
-            dimensions, by hand and fist. There is{' '}
-            <TextLink href={routes.lessons.all()}>a lesson</TextLink> to go with it.
+            Every lab is open to you: put a telescope together, level and balance it, find two good
+            alignment stars, align, or rehearse a whole evening. There is{' '}
+            <TextLink href={routes.lessons.all()}>a lesson</TextLink> too.
           </p>
         </Door>
       </div>
