@@ -12,6 +12,7 @@ const evening = ['units', 'sky', 'pointing', 'optics', 'finder', 'clock', 'align
 /** Folders that know no React, three, Next, Prisma or Node, with the siblings each may use. */
 const pure = {
   units: [],
+  course: [],
   sky: ['units'],
   pointing: ['units', 'sky'],
   optics: ['units', 'sky', 'pointing'],
@@ -24,8 +25,10 @@ const pure = {
   alignment: ['units', 'sky', 'pointing', 'optics', 'finder', 'clock'],
   faults: ['units', 'sky', 'pointing', 'optics', 'finder', 'clock', 'alignment'],
   rehearsal: [...evening, ...bench],
-  variants: [...evening, ...bench, 'rehearsal'],
-  grading: [...evening, ...bench, 'rehearsal', 'variants'],
+  variants: [...evening, ...bench, 'rehearsal', 'course'],
+  items: [...evening, ...bench, 'rehearsal', 'course', 'variants'],
+  grading: [...evening, ...bench, 'rehearsal', 'course', 'variants', 'items'],
+  mastery: ['course', 'variants'],
 };
 
 /** @param {string[]} folders */

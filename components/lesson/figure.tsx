@@ -1,17 +1,7 @@
 import { useId, type ReactNode } from 'react';
-import type { FigureName } from '@/lib/content/lesson-names';
-import { AltitudeDrawing } from './figures/altitude-drawing';
-import { altitudeFacts } from './figures/altitude-facts';
-import { altitudeWords } from './figures/altitude-words';
-import {
-  startingAltitudeDeg,
-  startingLatitudeDeg,
-  startingPair,
-  type FigureData,
-} from './figures/figure-data';
-import { FistsDrawing } from './figures/fists-drawing';
-import { pairFacts } from './figures/pair-facts';
-import { SeparationDrawing } from './figures/separation-drawing';
+import type { FigureName } from '@/lib/content/figure-names';
+import { allStills } from './figures/all-stills';
+import type { FigureData } from './figures/figure-data';
 import { LazyFigure } from './lazy-figure';
 
 type FigureProps = {
@@ -30,7 +20,7 @@ export function Figure({ name, alternative, data, children }: FigureProps) {
       aria-describedby={wordsId}
       className="keep-together my-6 border-y-2 border-strong bg-panel px-3 py-4 sm:px-5"
     >
-      {drawing(name, data)}
+      <LazyFigure name={name} data={data} still={allStills[name](data)} />
       <figcaption className="mt-3 max-w-measure text-sm text-soft [&_p]:inline">
         {children}
       </figcaption>
@@ -44,34 +34,4 @@ export function Figure({ name, alternative, data, children }: FigureProps) {
       </details>
     </figure>
   );
-}
-
-function drawing(name: FigureName, data: FigureData): ReactNode {
-  switch (name) {
-    case 'fists-up':
-      return <FistsDrawing label="Three fists reach from level to a star at 30°" />;
-    case 'separation-and-hit-rate': {
-      const kit = data.kits[0];
-      if (kit === undefined) return null;
-      const facts = pairFacts(kit, startingPair);
-      return (
-        <LazyFigure
-          name={name}
-          data={data}
-          still={<SeparationDrawing stars={startingPair} facts={facts} label={facts.advice} />}
-        />
-      );
-    }
-    case 'altitude-limits': {
-      const facts = altitudeFacts(startingAltitudeDeg, startingLatitudeDeg);
-      const label = altitudeWords(startingAltitudeDeg, facts);
-      return (
-        <LazyFigure
-          name={name}
-          data={data}
-          still={<AltitudeDrawing altitudeDeg={startingAltitudeDeg} facts={facts} label={label} />}
-        />
-      );
-    }
-  }
 }

@@ -1,16 +1,12 @@
 'use client';
 
 import { useEffect, useRef, useState, type ComponentType, type ReactNode } from 'react';
+import type { FigureName } from '@/lib/content/figure-names';
+import { allLive } from './figures/all-live';
 import type { FigureData } from './figures/figure-data';
 
-const loaders = {
-  'separation-and-hit-rate': async () =>
-    (await import('./figures/separation-figure')).SeparationFigure,
-  'altitude-limits': async () => (await import('./figures/altitude-figure')).AltitudeFigure,
-} satisfies Record<string, () => Promise<ComponentType<FigureData>>>;
-
 type LazyFigureProps = {
-  name: keyof typeof loaders;
+  name: FigureName;
   data: FigureData;
   /** The figure as it starts, drawn by the server: for paper, for no script, and while it loads. */
   still: ReactNode;
@@ -18,7 +14,7 @@ type LazyFigureProps = {
 
 /**
  * Fetches a figure's code when its place is about to be scrolled into view, so that a lesson's first
- * load stays small. Without script, and on paper, the still picture remains.
+ * load stays small. Without script, on paper, and where nothing moves, the still picture remains.
  */
 export function LazyFigure({ name, data, still }: LazyFigureProps) {
   const place = useRef<HTMLDivElement>(null);
@@ -27,13 +23,14 @@ export function LazyFigure({ name, data, still }: LazyFigureProps) {
 
   useEffect(() => {
     const element = place.current;
-    if (element === null || Live !== null || failed) return;
+    const load = allLive[name];
+    if (element === null || load === undefined || Live !== null || failed) return;
     let wanted = true;
     const observer = new IntersectionObserver(
       (entries) => {
         if (!entries.some((entry) => entry.isIntersecting)) return;
         observer.disconnect();
-        loaders[name]().then(
+        load().then(
           (figure) => {
             if (wanted) setLive(() => figure);
           },

@@ -1,5 +1,6 @@
 import type { ComponentType, ReactNode } from 'react';
-import type { FigureName, LessonComponentName } from '@/lib/content/lesson-names';
+import type { FigureName } from '@/lib/content/figure-names';
+import type { LessonComponentName } from '@/lib/content/lesson-names';
 import type { AnswerCheck } from '@/lib/content/check-state';
 import type { CheckItemFace } from '@/lib/content/check-item';
 import type { LessonView } from '@/lib/content/lesson-view';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CheckItem, NumericItem } from './check-item';
-import { faceOf, gradeCheckItem, readNumber } from './grade-check-item';
+import { readNumber } from '../items/read-number';
+import { faceOf, gradeCheckItem } from './grade-check-item';
 import { lessonQuantities } from './lesson-quantities';
 import { listLessons } from './lessons';
 import { reckoningFrom } from './reckoning';

@@ -1,3 +1,4 @@
+import { readNumber } from '../items/read-number';
 import { wrap180 } from '../units/angle';
 import type { CheckItem, CheckItemFace, ChoiceItem, NumericItem } from './check-item';
 import type { Reckoning } from './reckoning';
@@ -73,17 +74,6 @@ function gradeChoice(
         reveal && !right ? reckoning.fill(`${key.text.replace(/\.$/, '')}. ${key.reason}`) : null,
     },
   };
-}
-
-/** "12,5°" → 12.5; null when it is no number. */
-export function readNumber(answer: string): number | null {
-  const plain = answer
-    .trim()
-    .replace(/\s*(°|′|degrees?|deg|arcmin(utes)?|%|fists?)$/i, '')
-    .replace('−', '-')
-    .replace(',', '.');
-  if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain)) return null;
-  return Number(plain);
 }
 
 const valueOf = (value: number | string, reckoning: Reckoning) =>

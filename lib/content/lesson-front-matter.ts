@@ -1,21 +1,6 @@
 import { z } from 'zod';
+import { skills } from '../course/skills';
 import { checkItemSchema } from './check-item';
-
-/** The rows of every progress view. */
-const skills = [
-  'kit',
-  'assemble',
-  'level',
-  'balance',
-  'field',
-  'finder',
-  'power',
-  'clock-and-place',
-  'choose-stars',
-  'align',
-  'diagnose',
-  'safety',
-] as const;
 
 const slug = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'use small letters, figures and hyphens');
 const text = z.string().trim().min(1);

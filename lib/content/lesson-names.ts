@@ -33,7 +33,3 @@ export const lessonParts = [
   'Summary',
   'Sources',
 ] as const satisfies readonly LessonComponentName[];
-
-/** Every figure that a lesson can show. components/lesson/figures has one drawing for each. */
-export const figureNames = ['fists-up', 'separation-and-hit-rate', 'altitude-limits'] as const;
-export type FigureName = (typeof figureNames)[number];

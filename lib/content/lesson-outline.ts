@@ -1,4 +1,5 @@
-import { figureNames, lessonComponentNames } from './lesson-names';
+import { figureNames } from './figure-names';
+import { lessonComponentNames } from './lesson-names';
 
 /** What a lesson's text is made of, in the order of reading: what the checks of a lesson look at. */
 export type LessonPiece =

@@ -4,6 +4,17 @@ import { airmass } from '../sky/extinction';
 import { apparentToTrueRefractionDeg } from '../sky/refraction';
 import { wrap180 } from '../units/angle';
 import { directionFromAzAlt, separationDeg } from '../units/vector';
+import { whatIsInTheCaseQuantities } from './quantities/what-is-in-the-case';
+import { standingItUpQuantities } from './quantities/standing-it-up';
+import { levelEnoughQuantities } from './quantities/level-enough';
+import { tubeOnAndBalancedQuantities } from './quantities/tube-on-and-balanced';
+import { eyepiecesAndViewsQuantities } from './quantities/eyepieces-and-views';
+import { finderByDayQuantities } from './quantities/finder-by-day';
+import { powerWithoutSmokeQuantities } from './quantities/power-without-smoke';
+import { clockAndPlaceQuantities } from './quantities/clock-and-place';
+import { alignOnTwoStarsQuantities } from './quantities/align-on-two-stars';
+import { whatWentWrongQuantities } from './quantities/what-went-wrong';
+import { theNightQuantities } from './quantities/the-night';
 import type { Quantity, ReckoningSources, SkyPlace } from './reckoning';
 
 const directionOf = (place: SkyPlace) => directionFromAzAlt(place.azimuthDeg, place.altitudeDeg);
@@ -65,8 +76,8 @@ const keyStar = (words: readonly string[], sources: ReckoningSources) => {
   return sky.answerKey.stars.find((star) => star.hip === hip);
 };
 
-/** What a lesson can ask of the engine. Angles in degrees unless said. */
-export const lessonQuantities: Readonly<Record<string, Quantity>> = {
+/** What every lesson can ask of the engine. Angles in degrees unless said. */
+const quantitiesOfAll: Readonly<Record<string, Quantity>> = {
   altitude: {
     takes: 'place',
     digits: 0,
@@ -199,4 +210,20 @@ export const lessonQuantities: Readonly<Record<string, Quantity>> = {
       return eyepiece === undefined ? Number.NaN : fieldRadiusArcmin(telescope, eyepiece) / 30;
     },
   },
+};
+
+/** The same with what single lessons ask beyond it. Two lessons may not use one name for two things. */
+export const lessonQuantities: Readonly<Record<string, Quantity>> = {
+  ...quantitiesOfAll,
+  ...whatIsInTheCaseQuantities,
+  ...standingItUpQuantities,
+  ...levelEnoughQuantities,
+  ...tubeOnAndBalancedQuantities,
+  ...eyepiecesAndViewsQuantities,
+  ...finderByDayQuantities,
+  ...powerWithoutSmokeQuantities,
+  ...clockAndPlaceQuantities,
+  ...alignOnTwoStarsQuantities,
+  ...whatWentWrongQuantities,
+  ...theNightQuantities,
 };

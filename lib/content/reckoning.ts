@@ -28,7 +28,7 @@ export class UnknownExpression extends Error {
 }
 
 export type Quantity = {
-  /** How the arguments are written, for messages. */
+  /** How the arguments are written, for messages: a word each; '' for none. */
   takes: string;
   digits: number;
   value: (words: readonly string[], sources: ReckoningSources) => number;
@@ -91,7 +91,8 @@ export function reckoningFrom(
     const [name = '', ...words] = expression.trim().split(/\s+/);
     const quantity = Object.hasOwn(quantities, name) ? quantities[name] : undefined;
     if (quantity === undefined) return refuse(`"${name}" is no quantity of the lessons`);
-    if (words.length !== quantity.takes.split(' ').length) {
+    const taken = quantity.takes === '' ? 0 : quantity.takes.split(' ').length;
+    if (words.length !== taken) {
       return refuse(`"${name}" takes ${quantity.takes}`);
     }
     return { quantity, value: quantity.value(words, sources) };

@@ -1,13 +1,30 @@
-import type { FigureKit } from './pair-facts';
+import type { TubeType } from '@/lib/optics/image-orientation';
+import type { Eyepiece, Telescope } from '@/lib/pointing/scenario';
+import type { KitBench } from '@/lib/variants/bench/bench-kit';
 import type { SkyPosition } from './sky-disc';
 
-/** What the server hands every live figure. */
-export type FigureData = { kits: readonly FigureKit[] };
+/** A telescope as the figures need it. */
+export type FigureKit = {
+  id: string;
+  name: string;
+  tubeType: TubeType;
+  telescope: Telescope;
+  eyepieces: readonly (Eyepiece & { id: string })[];
+  /** Of the observing eyepiece. */
+  fieldRadiusArcmin: number;
+  bench: KitBench;
+};
 
-/** How the figures start, on the server and in the browser alike. */
-export const startingPair: readonly [SkyPosition, SkyPosition] = [
-  { azimuthDeg: 150, altitudeDeg: 40 },
-  { azimuthDeg: 180, altitudeDeg: 40 },
-];
-export const startingAltitudeDeg = 12;
-export const startingLatitudeDeg = 52;
+/** One of the lesson's own evenings: the bright lights above its horizon. */
+export type FigureSky = {
+  name: string;
+  title: string;
+  lights: readonly (SkyPosition & {
+    name: string;
+    kind: 'star' | 'planet';
+    magnitude: number | null;
+  })[];
+};
+
+/** What the server hands every figure. */
+export type FigureData = { kits: readonly FigureKit[]; skies: readonly FigureSky[] };

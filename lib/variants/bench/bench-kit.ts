@@ -48,7 +48,7 @@ export const kitBenchSchema = z.strictObject({
     legMaxMm: mm,
   }),
 });
-type KitBench = z.infer<typeof kitBenchSchema>;
+export type KitBench = z.infer<typeof kitBenchSchema>;
 
 /** One telescope as the bench labs take it up. */
 export type BenchKit = KitBench & {

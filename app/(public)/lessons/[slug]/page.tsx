@@ -9,10 +9,9 @@ import { PrintButton } from '@/components/ui/print-button';
 import { jsonForScript, learningResource } from '@/lib/content/learning-resource';
 import { lessonView } from '@/lib/content/lesson-view';
 import { getLesson, listLessons, type Lesson } from '@/lib/content/lessons';
-import { loadKits } from '@/lib/content/sky-catalogue';
-import { fieldRadiusArcmin } from '@/lib/pointing/field-radius';
 import { routes } from '@/lib/routes';
 import { answerCheck } from './actions';
+import { figureData } from './figure-data';
 
 type LessonPageProps = { params: Promise<{ slug: string }> };
 
@@ -25,15 +24,6 @@ async function lessonOf(params: LessonPageProps['params']): Promise<Lesson> {
 export async function generateMetadata({ params }: LessonPageProps): Promise<Metadata> {
   const { frontMatter } = await lessonOf(params);
   return { title: frontMatter.title, description: frontMatter.summary };
-}
-
-/** The telescopes as the figures need them. */
-function figureKits() {
-  return loadKits().map(({ id, name, telescope, eyepieces, observingEyepieceId }) => {
-    const eyepiece = eyepieces.find((one) => one.id === observingEyepieceId);
-    if (eyepiece === undefined) throw new Error(`${id} has no observing eyepiece`);
-    return { id, name, telescope, fieldRadiusArcmin: fieldRadiusArcmin(telescope, eyepiece) };
-  });
 }
 
 /** The address that this request came to, for the metadata; nothing is decided by it. */
@@ -52,7 +42,7 @@ export default async function LessonPage({ params }: LessonPageProps) {
   };
   const request = await headers();
   const resource = learningResource(frontMatter, fullAddress(request, routes.lessons.one(slug)));
-  const components = lessonComponents(lessonView(lesson), { kits: figureKits() }, answerCheck);
+  const components = lessonComponents(lessonView(lesson), figureData(lesson.skies), answerCheck);
   return (
     <>
       <script

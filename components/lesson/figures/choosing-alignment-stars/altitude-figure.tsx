@@ -4,8 +4,8 @@ import { useState } from 'react';
 import { AltitudeDrawing } from './altitude-drawing';
 import { altitudeFacts } from './altitude-facts';
 import { altitudeWords } from './altitude-words';
-import { DegreeControl } from './degree-control';
-import { startingAltitudeDeg, startingLatitudeDeg } from './figure-data';
+import { DegreeControl } from '../degree-control';
+import { startingAltitudeDeg, startingLatitudeDeg } from './starts';
 
 /** One star to move up and down, and what its altitude does to light and mount. */
 export function AltitudeFigure() {

@@ -3,13 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { pairWorthDirect } from '@/lib/pointing/pair-worth-direct';
 import { directionFromAzAlt, azAltFromDirection, type Vector3 } from '@/lib/units/vector';
 import { altitudeFacts, azimuthRateDegPerHour } from './altitude-facts';
-import { pairFacts, type FigureKit } from './pair-facts';
-import { discPoint, discPosition } from './sky-disc';
+import { pairFacts, type PointingKit } from './pair-facts';
+import { discPoint, discPosition } from '../sky-disc';
 
 /** Wren, as in the kits of the product: 80 mm, f/6.25, observing with 9 mm of 50°. */
-const wren: FigureKit = {
-  id: 'wren',
-  name: 'Wren',
+const wren: PointingKit = {
   telescope: {
     focalLengthMm: 500,
     apertureMm: 80,

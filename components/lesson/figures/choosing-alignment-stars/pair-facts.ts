@@ -1,18 +1,12 @@
 import { errorMap } from '@/lib/pointing/error-map';
 import { pairWorth } from '@/lib/pointing/pair-worth';
-import type { Telescope } from '@/lib/pointing/scenario';
 import { wrap180 } from '@/lib/units/angle';
 import { directionFromAzAlt, separationDeg } from '@/lib/units/vector';
-import type { SkyPosition } from './sky-disc';
+import type { FigureKit } from '../figure-data';
+import type { SkyPosition } from '../sky-disc';
 
-/** A telescope as the figures need it. */
-export type FigureKit = {
-  id: string;
-  name: string;
-  telescope: Telescope;
-  /** Of the observing eyepiece. */
-  fieldRadiusArcmin: number;
-};
+/** What of a telescope a pair's worth hangs on. */
+export type PointingKit = Pick<FigureKit, 'telescope' | 'fieldRadiusArcmin'>;
 
 export type PairFacts = {
   separationDeg: number;
@@ -31,7 +25,7 @@ const lowestTargetDeg = 20;
 const highestTargetDeg = 80;
 
 /** What aligning on these two directions is worth with this telescope; all from the engine. */
-export function pairFacts(kit: FigureKit, stars: readonly [SkyPosition, SkyPosition]): PairFacts {
+export function pairFacts(kit: PointingKit, stars: readonly [SkyPosition, SkyPosition]): PairFacts {
   const worth = pairWorth(kit.telescope, kit.fieldRadiusArcmin, stars[0], stars[1]);
   const apart = separationDeg(
     directionFromAzAlt(stars[0].azimuthDeg, stars[0].altitudeDeg),
@@ -50,7 +44,7 @@ export function pairFacts(kit: FigureKit, stars: readonly [SkyPosition, SkyPosit
 }
 
 function targetsOf(
-  kit: FigureKit,
+  kit: PointingKit,
   stars: readonly [SkyPosition, SkyPosition],
   determined: boolean,
 ): PairFacts['targets'] {

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { PairFacts } from './pair-facts';
-import { discPoint, discRadius, type SkyPosition } from './sky-disc';
+import { discPoint, discRadius, type SkyPosition } from '../sky-disc';
 
 type SeparationDrawingProps = {
   stars: readonly [SkyPosition, SkyPosition];

@@ -4,11 +4,12 @@ import { useDeferredValue, useId, useMemo, useRef, useState, type PointerEvent }
 import { Button } from '@/components/ui/button';
 import { Meter } from '@/components/ui/meter';
 import { Select } from '@/components/ui/select';
-import { DegreeControl } from './degree-control';
-import { startingPair, type FigureData } from './figure-data';
-import { pairFacts, type FigureKit, type PairFacts } from './pair-facts';
+import { DegreeControl } from '../degree-control';
+import type { FigureData, FigureKit } from '../figure-data';
+import { startingPair } from './starts';
+import { pairFacts, type PairFacts } from './pair-facts';
 import { SeparationDrawing } from './separation-drawing';
-import { discPoint, discPosition, type SkyPosition } from './sky-disc';
+import { discPoint, discPosition, type SkyPosition } from '../sky-disc';
 
 type Pair = readonly [SkyPosition, SkyPosition];
 

@@ -1,0 +1,3 @@
+import type { FigureStills } from '../figure-registry';
+
+export const alignOnTwoStarsStills: FigureStills<'align-on-two-stars'> = {};

@@ -1,0 +1,3 @@
+import type { LiveFigures } from '../figure-registry';
+
+export const theNightLive: LiveFigures<'the-night'> = {};

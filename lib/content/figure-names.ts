@@ -1,0 +1,20 @@
+import type { LessonSlug } from '../course/lessons';
+
+/** Every figure that a lesson can show, by the lesson whose own it is; any lesson may show any of them. */
+export const figureNamesOf = {
+  'what-is-in-the-case': [],
+  'standing-it-up': [],
+  'level-enough': [],
+  'tube-on-and-balanced': [],
+  'eyepieces-and-views': [],
+  'finder-by-day': [],
+  'power-without-smoke': [],
+  'clock-and-place': [],
+  'choosing-alignment-stars': ['fists-up', 'separation-and-hit-rate', 'altitude-limits'],
+  'align-on-two-stars': [],
+  'what-went-wrong': [],
+  'the-night': [],
+} as const satisfies Record<LessonSlug, readonly string[]>;
+export type FigureNameOf<S extends LessonSlug> = (typeof figureNamesOf)[S][number];
+export type FigureName = FigureNameOf<LessonSlug>;
+export const figureNames: readonly FigureName[] = Object.values(figureNamesOf).flat();

@@ -1,0 +1,75 @@
+import { randomFrom, type Random } from '../variants/random';
+import { letter } from './build-item';
+import type { ItemFamily, ItemWorld } from './item-family';
+import type { Item, ItemBody } from './item';
+
+/** Goes up whenever shuffling or lettering changes; a family has a version of its own besides. */
+const drawVersion = 1;
+
+/**
+ * Draws one question: made by its template, then shuffled and lettered anew, so that neither place nor
+ * letter tells the answer. The same seed draws the same question.
+ * @throws {RangeError} when the family has no such template.
+ */
+export function drawItem(
+  family: ItemFamily,
+  template: string,
+  { seed, world }: { seed: string; world: ItemWorld },
+): Item {
+  const make = family.templates[template];
+  if (make === undefined) throw new RangeError(`${family.id} has no template "${template}"`);
+  const random = randomFrom(`${seed}/${family.id}/${template}`);
+  const body = shuffled(make({ random, world }), random);
+  return {
+    family: family.id,
+    template,
+    generatorVersion: 1000 * family.version + drawVersion,
+    ...body,
+  };
+}
+
+/** New letters in a new order, and how the old ones read now. */
+function dealt<T extends { id: string }>(things: readonly T[], random: Random) {
+  const dealtOut = random.shuffle(things);
+  const now = new Map(dealtOut.map(({ id }, index) => [id, letter(index)]));
+  return {
+    things: dealtOut.map((one, index) => ({ ...one, id: letter(index) })),
+    now: (id: string): string => now.get(id) ?? id,
+  };
+}
+
+function shuffled(body: ItemBody, random: Random): ItemBody {
+  switch (body.kind) {
+    case 'choice': {
+      const { things, now } = dealt(body.options, random);
+      return { ...body, options: things, key: now(body.key) };
+    }
+    case 'several':
+      return { ...body, options: dealt(body.options, random).things };
+    case 'order': {
+      const { things, now } = dealt(body.steps, random);
+      const rules = body.rules.map((rule) => ({
+        ...rule,
+        first: now(rule.first),
+        then: now(rule.then),
+      }));
+      return { ...body, steps: things, rules };
+    }
+    case 'match': {
+      const left = dealt(body.left, random);
+      const right = dealt(body.right, random);
+      const pairs = body.pairs.map((pair) => ({
+        ...pair,
+        left: left.now(pair.left),
+        right: right.now(pair.right),
+      }));
+      return { ...body, left: left.things, right: right.things, pairs };
+    }
+    case 'point': {
+      const { things, now } = dealt(body.spots, random);
+      return { ...body, spots: things, key: now(body.key) };
+    }
+    case 'numeric':
+      return body;
+  }
+}

@@ -1,0 +1,52 @@
+import { wrap180 } from '../units/angle';
+import { namedIn, refused, type Judged } from './judgement';
+import type { NumericItem } from './item';
+import { readNumber } from './read-number';
+
+const awayFrom = (item: NumericItem, a: number, b: number): number =>
+  Math.abs(item.wrapsAt360 === true ? wrap180(a - b) : a - b);
+
+/** Full and zero of the band in the answer's own unit. */
+export function bandOf({ key, tolerance }: Pick<NumericItem, 'key' | 'tolerance'>) {
+  const scale = tolerance.mode === 'relative' ? Math.abs(key) : 1;
+  return { full: tolerance.full * scale, zero: tolerance.zero * scale };
+}
+
+/** A number within its band; a known slip is named. */
+export function judgeNumeric(item: NumericItem, text: string): Judged {
+  if (text.trim() === '') return refused('no-answer');
+  const given = readNumber(text);
+  if (given === null) return refused('not-a-number');
+  const { full, zero } = bandOf(item);
+  const off = awayFrom(item, given, item.key);
+  // A bound that cannot be written exactly in binary must not cost the mark.
+  const slack = 1e-9 * Math.max(1, Math.abs(item.key));
+  const mark = off <= full + slack ? 1 : Math.max(0, (zero - off) / (zero - full));
+  const slip =
+    mark === 1
+      ? undefined
+      : item.slips.find((one) => awayFrom(item, given, one.gives) <= full + slack);
+  return {
+    ok: true,
+    judgement: {
+      mark,
+      said: [slip?.reason ?? howFar(item, mark, given - item.key, off)],
+      misconceptions: slip === undefined ? [] : namedIn([slip]),
+      right: `${inFigures(item.key, full)} ${item.unit}.`,
+    },
+  };
+}
+
+/** As many decimals as the band makes sense of. */
+export function inFigures(value: number, full: number): string {
+  const decimals = full >= 0.5 ? 0 : Math.min(4, Math.ceil(-Math.log10(full === 0 ? 1 : full)));
+  // A whole key of a narrow band needs no zeros behind it.
+  return String(Number(value.toFixed(Math.max(decimals, 0)))).replace('-', '−');
+}
+
+function howFar(item: NumericItem, mark: number, difference: number, off: number): string {
+  if (mark === 1) return 'That is near enough.';
+  const { full } = bandOf(item);
+  const way = item.wrapsAt360 === true ? 'away' : difference > 0 ? 'too much' : 'too little';
+  return `${mark > 0 ? 'Close' : 'Not yet'}: ${inFigures(off, full)} ${item.unit} ${way}.`;
+}

@@ -1,0 +1,4 @@
+import type { ItemFamily } from '../item-family';
+
+/** The families of the lesson "power-without-smoke", in the order of its objectives. */
+export const powerWithoutSmokeItems: readonly ItemFamily[] = [];
