@@ -1,0 +1,77 @@
+import { passes, type Evidence } from './evidence';
+
+/** Passed in a row, on different templates. Kelly et al. 2015, by the design's word. */
+export const neededInARow = 3;
+/** Days after mastery at which a skill is asked for again. Our judgement; fixed, as Latimier 2021 found no gain in expanding. */
+export const reviewDays = [2, 7, 21] as const;
+
+const dayMs = 24 * 60 * 60 * 1000;
+
+export type Mastery = {
+  /** 'kept': mastered, and every review passed. */
+  state: 'not-started' | 'practising' | 'mastered' | 'review-due' | 'kept';
+  /** Passed in a row on different templates since the last that was not; up to {@link neededInARow}. */
+  inARow: number;
+  masteredAt: Date | null;
+  /** Null before mastery and after the last review. */
+  nextReviewAt: Date | null;
+  reviewsPassed: number;
+  pieces: number;
+  lastAt: Date | null;
+};
+
+/**
+ * Where one student stands in one skill, from all evidence of it in order of time.
+ *
+ * Mastery: three passed in a row on three different templates; a template met again adds nothing and
+ * breaks nothing. Then a review falls due 2, 7 and 21 days after mastery; the first piece passed at or after
+ * that time is the review, a piece not passed keeps it due. A review that is late moves those after it along
+ * by as much, so that the gaps stay. Mastery once shown is not taken back: the state says what is due.
+ */
+export function masteryOf(evidence: readonly Evidence[], now: Date): Mastery {
+  const inOrder = [...evidence].sort((a, b) => a.at.getTime() - b.at.getTime());
+  let row: string[] = [];
+  let masteredAt: Date | null = null;
+  let reviewsPassed = 0;
+  let nextReviewAt: Date | null = null;
+
+  for (const piece of inOrder) {
+    if (!passes(piece)) row = [];
+    else if (!row.includes(piece.template)) row.push(piece.template);
+    if (masteredAt === null) {
+      if (row.length < neededInARow) continue;
+      masteredAt = piece.at;
+      nextReviewAt = reviewAfter(piece.at, 0);
+    } else if (nextReviewAt !== null && passes(piece) && piece.at >= nextReviewAt) {
+      reviewsPassed += 1;
+      nextReviewAt = reviewAfter(piece.at, reviewsPassed);
+    }
+  }
+  return {
+    state: stateOf({ pieces: inOrder.length, masteredAt, nextReviewAt, now }),
+    inARow: Math.min(row.length, neededInARow),
+    ...{ masteredAt, nextReviewAt, reviewsPassed },
+    pieces: inOrder.length,
+    lastAt: inOrder.at(-1)?.at ?? null,
+  };
+}
+
+/** The gap before a review, counted from mastery or from the review before; null after the last. */
+function reviewAfter(from: Date, reviewsPassed: number): Date | null {
+  const days = reviewDays[reviewsPassed];
+  if (days === undefined) return null;
+  const before = reviewDays[reviewsPassed - 1] ?? 0;
+  return new Date(from.getTime() + (days - before) * dayMs);
+}
+
+function stateOf(of: {
+  pieces: number;
+  masteredAt: Date | null;
+  nextReviewAt: Date | null;
+  now: Date;
+}): Mastery['state'] {
+  if (of.pieces === 0) return 'not-started';
+  if (of.masteredAt === null) return 'practising';
+  if (of.nextReviewAt === null) return 'kept';
+  return of.now >= of.nextReviewAt ? 'review-due' : 'mastered';
+}
