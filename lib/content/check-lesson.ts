@@ -1,8 +1,9 @@
 import type { LessonFrontMatter } from './lesson-front-matter';
 import { lessonParts } from './lesson-names';
-import type { LessonOutline, LessonPiece } from './lesson-outline';
+import { expressionsKnown } from './check-lesson-expressions';
+import { namedComponents, type LessonOutline } from './lesson-outline';
 import { readingLevel, type ReadingLevel } from './reading-level';
-import { UnknownExpression, type Reckoning } from './reckoning';
+import type { Reckoning } from './reckoning';
 
 /** What a check of one lesson needs to know. */
 export type LessonToCheck = {
@@ -12,6 +13,8 @@ export type LessonToCheck = {
   reckoning: Reckoning;
   /** Addresses that exist in the product. */
   knownPaths: ReadonlySet<string>;
+  /** The objectives that the lesson's families of questions are about. */
+  objectivesOfFamilies: readonly string[];
 };
 
 export type LessonReport = {
@@ -25,13 +28,6 @@ export type LessonReport = {
 
 /** Reading speed of a learner who thinks along, words a minute (design: lesson format). */
 const wordsPerMinute = 130;
-
-type Component = Extract<LessonPiece, { kind: 'component' }>;
-
-const namedComponents = (outline: LessonOutline, name: string): Component[] =>
-  outline.pieces.filter(
-    (piece): piece is Component => piece.kind === 'component' && piece.name === name,
-  );
 
 /** Everything that a lesson's author must put right, in sentences. */
 export function checkLesson(lesson: LessonToCheck): LessonReport {
@@ -54,6 +50,8 @@ export function checkLesson(lesson: LessonToCheck): LessonReport {
       ...partsInOrder(outline),
       ...vocabularyUsed(lesson),
       ...objectivesChecked(frontMatter),
+      ...objectivesPractised(lesson),
+      ...figuresEnough(lesson),
       ...checksPlaced(lesson),
       ...hazardsFirst(lesson),
       ...minutesHonest(frontMatter, minutesNeeded),
@@ -109,6 +107,27 @@ function objectivesChecked({ objectives, checks }: LessonFrontMatter): string[] 
       .filter(({ objective }) => !ids.includes(objective))
       .map(({ item }) => `The question "${item.id}" names an unknown objective.`),
   ];
+}
+
+function objectivesPractised({ frontMatter, objectivesOfFamilies }: LessonToCheck): string[] {
+  const ids = frontMatter.objectives.map(({ id }) => id);
+  return [
+    ...ids
+      .filter((id) => !objectivesOfFamilies.includes(id))
+      .map((id) => `No family of questions is about the objective "${id}".`),
+    ...objectivesOfFamilies
+      .filter((id) => !ids.includes(id))
+      .map((id) => `A family of questions is about "${id}", which is no objective.`),
+  ];
+}
+
+const fewestFigures = 2;
+
+function figuresEnough({ outline }: LessonToCheck): string[] {
+  const figures = namedComponents(outline, 'Figure').length;
+  return figures >= fewestFigures
+    ? []
+    : [`It has ${figures} figures; ${fewestFigures} are the least.`];
 }
 
 function checksPlaced({ frontMatter, outline }: LessonToCheck): string[] {
@@ -176,96 +195,4 @@ function linksLead({ outline, knownPaths }: LessonToCheck): string[] {
       })
       .map((url) => `The link ${url} leads nowhere.`),
   ];
-}
-
-/** Every number must come from a known quantity, and every reason must be true. */
-function expressionsKnown({ frontMatter, outline, reckoning }: LessonToCheck): string[] {
-  const problems: string[] = [];
-  const attempt = (where: string, ask: () => boolean, otherwise: string) => {
-    try {
-      if (!ask()) problems.push(`${where}: ${otherwise}`);
-    } catch (error) {
-      if (!(error instanceof UnknownExpression)) throw error;
-      problems.push(`${where}: ${error.message}`);
-    }
-  };
-  for (const { attributes } of namedComponents(outline, 'Computed')) {
-    const value = attributes['value'] ?? '';
-    attempt(`<Computed value="${value}">`, () => reckoning.text(value) !== '', 'is empty');
-  }
-  for (const { attributes } of namedComponents(outline, 'Figure')) {
-    attempt(
-      `The figure "${attributes['name'] ?? ''}"`,
-      () => reckoning.fill(attributes['alternative'] ?? '') !== '',
-      'has no alternative',
-    );
-  }
-  for (const piece of outline.pieces) {
-    if (piece.kind !== 'component') continue;
-    for (const condition of (piece.attributes['holds'] ?? '').split(';')) {
-      if (condition.trim() === '') continue;
-      attempt(
-        `<${piece.name}>`,
-        () => reckoning.holds(condition.trim()),
-        `"${condition.trim()}" is not true`,
-      );
-    }
-  }
-  for (const { item } of [...frontMatter.retrieval, ...frontMatter.checks]) {
-    const where = `The question "${item.id}"`;
-    const sentences =
-      item.kind === 'choice'
-        ? item.options.flatMap((option) => [option.text, option.reason])
-        : [item.reason, ...item.slips.map((slip) => slip.reason)];
-    for (const sentence of [item.prompt, ...sentences]) {
-      attempt(where, () => reckoning.fill(sentence) !== '', 'has an empty sentence');
-    }
-    if (item.kind === 'numeric') continue;
-    for (const condition of item.options.flatMap((option) => option.shownBy)) {
-      attempt(where, () => reckoning.holds(condition), `"${condition}" is not true`);
-    }
-    attempt(
-      where,
-      () => {
-        const measures = item.options.map((option) =>
-          option.measure === undefined ? Number.NaN : reckoning.number(option.measure),
-        );
-        const best = Math.max(...measures);
-        return (
-          Number.isNaN(best) ||
-          measures[item.options.findIndex((one) => one.id === item.key)] === best
-        );
-      },
-      'its key does not have the highest measure',
-    );
-  }
-  return problems;
-}
-
-/** Between lessons: `next` of one is the other's `previous`, and nothing is its own prerequisite. */
-export function checkLessonOrder(
-  lessons: ReadonlyMap<string, Pick<LessonFrontMatter, 'previous' | 'next' | 'prerequisites'>>,
-): string[] {
-  const problems: string[] = [];
-  for (const [slug, { previous, next }] of lessons) {
-    const after = next === null ? undefined : lessons.get(next);
-    if (after !== undefined && after.previous !== slug) {
-      problems.push(`"${slug}" is followed by "${next ?? ''}", which does not know it.`);
-    }
-    const before = previous === null ? undefined : lessons.get(previous);
-    if (before !== undefined && before.next !== slug) {
-      problems.push(`"${slug}" follows "${previous ?? ''}", which does not know it.`);
-    }
-  }
-  const leadsTo = (from: string, target: string, seen: Set<string>): boolean =>
-    (lessons.get(from)?.prerequisites ?? []).some((needed) => {
-      if (needed === target) return true;
-      if (seen.has(needed)) return false;
-      seen.add(needed);
-      return leadsTo(needed, target, seen);
-    });
-  for (const slug of lessons.keys()) {
-    if (leadsTo(slug, slug, new Set())) problems.push(`"${slug}" is its own prerequisite.`);
-  }
-  return problems;
 }

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import type { CheckItem, NumericItem } from './check-item';
-import { readNumber } from '../items/read-number';
 import { faceOf, gradeCheckItem } from './grade-check-item';
 import { lessonQuantities } from './lesson-quantities';
 import { listLessons } from './lessons';
@@ -55,23 +54,6 @@ describe('a numeric answer', () => {
     expect(feedback(azimuth, '200', true).answer).toBe('358 degrees. Almost north.');
     expect(feedback(azimuth, '358').answer).toBe('358 degrees. Almost north.');
   });
-
-  it.each([
-    ['12,5', 12.5],
-    [' 12.5° ', 12.5],
-    ['−3', -3],
-    ['35 degrees', 35],
-    ['+7', 7],
-  ])('is read from %j as %f', (typed, value) => {
-    expect(readNumber(typed)).toBe(value);
-  });
-
-  it.each(['', 'about 35', '1e3', '0x10', '3 5', '--3', 'NaN', 'Infinity'])(
-    'is not read from %j',
-    (typed) => {
-      expect(readNumber(typed)).toBeNull();
-    },
-  );
 });
 
 describe('an answer that cannot be looked at', () => {

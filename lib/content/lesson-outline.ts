@@ -14,6 +14,14 @@ export type LessonOutline = {
   prose: string;
 };
 
+type Component = Extract<LessonPiece, { kind: 'component' }>;
+
+/** The components of one name, in the order of reading. */
+export const namedComponents = (outline: LessonOutline, name: string): Component[] =>
+  outline.pieces.filter(
+    (piece): piece is Component => piece.kind === 'component' && piece.name === name,
+  );
+
 /** A lesson that may not be shown, with the reason in words for its author. */
 export class LessonRefused extends Error {
   override readonly name = 'LessonRefused';

@@ -212,18 +212,27 @@ const quantitiesOfAll: Readonly<Record<string, Quantity>> = {
   },
 };
 
-/** The same with what single lessons ask beyond it. Two lessons may not use one name for two things. */
-export const lessonQuantities: Readonly<Record<string, Quantity>> = {
-  ...quantitiesOfAll,
-  ...whatIsInTheCaseQuantities,
-  ...standingItUpQuantities,
-  ...levelEnoughQuantities,
-  ...tubeOnAndBalancedQuantities,
-  ...eyepiecesAndViewsQuantities,
-  ...finderByDayQuantities,
-  ...powerWithoutSmokeQuantities,
-  ...clockAndPlaceQuantities,
-  ...alignOnTwoStarsQuantities,
-  ...whatWentWrongQuantities,
-  ...theNightQuantities,
-};
+/** The same with what single lessons ask beyond it. @throws when two have a quantity of one name. */
+export const lessonQuantities: Readonly<Record<string, Quantity>> = together([
+  quantitiesOfAll,
+  whatIsInTheCaseQuantities,
+  standingItUpQuantities,
+  levelEnoughQuantities,
+  tubeOnAndBalancedQuantities,
+  eyepiecesAndViewsQuantities,
+  finderByDayQuantities,
+  powerWithoutSmokeQuantities,
+  clockAndPlaceQuantities,
+  alignOnTwoStarsQuantities,
+  whatWentWrongQuantities,
+  theNightQuantities,
+]);
+
+function together(all: readonly Readonly<Record<string, Quantity>>[]): Record<string, Quantity> {
+  const gathered: Record<string, Quantity> = {};
+  for (const [name, quantity] of all.flatMap((one) => Object.entries(one))) {
+    if (Object.hasOwn(gathered, name)) throw new Error(`two quantities are called "${name}"`);
+    gathered[name] = quantity;
+  }
+  return gathered;
+}

@@ -2,36 +2,60 @@ import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { routes } from '../routes';
-import { checkLesson, checkLessonOrder } from './check-lesson';
+import { itemBank } from '../items/item-bank';
+import { course } from '../course/lessons';
+import { labs } from '../variants/labs';
+import { checkLesson } from './check-lesson';
+import { checkLessonOrder } from './check-lesson-order';
 import { compileLesson, listLessons, type Lesson } from './lessons';
 import { reckoningFrom } from './reckoning';
 import { lessonQuantities } from './lesson-quantities';
 
 const lessons = await listLessons();
 const knownPaths = new Set([
-  routes.labs.pickThePair(),
+  routes.labs.all(),
+  ...labs.map((lab) => routes.labs.one(lab)),
   routes.lessons.all(),
   ...lessons.map(({ slug }) => routes.lessons.one(slug)),
 ]);
-const problemsOf = (lesson: Omit<Lesson, 'Content' | 'skies'>) =>
-  checkLesson({ ...lesson, knownPaths }).problems;
+const reportOn = (lesson: Omit<Lesson, 'Content' | 'skies'>) =>
+  checkLesson({
+    ...lesson,
+    knownPaths,
+    objectivesOfFamilies: itemBank
+      .filter((family) => family.lesson === lesson.slug)
+      .map(({ objective }) => objective),
+  });
+/** The small lesson has no families of its own in the bank: they are said to be there. */
+const problemsOf = (lesson: Omit<Lesson, 'Content' | 'skies'>, objectives = ['turn']) =>
+  checkLesson({ ...lesson, knownPaths, objectivesOfFamilies: objectives }).problems;
 
 describe('every lesson of the product', () => {
-  it('is there', () => {
-    expect(lessons.map(({ slug }) => slug)).toContain('choosing-alignment-stars');
+  it('stands in the course, and the course has no other', () => {
+    expect(lessons.map(({ slug }) => slug)).toEqual(course.map(({ slug }) => slug));
+  });
+
+  it('has the skill of the course among its objectives', () => {
+    for (const { slug, skill } of course) {
+      const objectives = lessons.find((one) => one.slug === slug)?.frontMatter.objectives ?? [];
+      expect(
+        objectives.map((one) => one.skill),
+        slug,
+      ).toContain(skill);
+    }
   });
 
   it.each(lessons.map((lesson) => [lesson.slug, lesson] as const))(
     '%s keeps the rules of the format',
     (_, lesson) => {
-      expect(problemsOf(lesson)).toEqual([]);
+      expect(reportOn(lesson).problems).toEqual([]);
     },
   );
 
   it.each(lessons.map((lesson) => [lesson.slug, lesson] as const))(
     '%s can be read at the age of twelve: school grade 7 at most by Kincaid’s formula',
     (_, lesson) => {
-      const { readingLevel } = checkLesson({ ...lesson, knownPaths });
+      const { readingLevel } = reportOn(lesson);
       expect(readingLevel.words).toBeGreaterThan(500);
       expect(readingLevel.grade).toBeLessThanOrEqual(7);
     },
@@ -150,6 +174,12 @@ describe('a small lesson', () => {
       '<Step>',
       'No step says that it meets "dark".',
     ],
+    [
+      'it has a figure too few',
+      '<Figure name="altitude-limits" alternative="A star.">\n  The air dims it.\n</Figure>\n',
+      '',
+      'It has 1 figures; 2 are the least.',
+    ],
     ['the minutes are too many', 'learn: 1\n', 'learn: 9\n', '10 minutes are stated'],
     ['a link leads nowhere', '(/lessons)', '(/lesson)', 'The link /lesson leads nowhere.'],
     ['an anchor leads nowhere', '(/lessons)', '(#nowhere)', 'The link #nowhere leads nowhere.'],
@@ -177,6 +207,16 @@ describe('a small lesson', () => {
       problems.some((one) => one.includes(problem)),
       problems.join('\n'),
     ).toBe(true);
+  });
+
+  it('is refused when no family of questions is about an objective, or one is about none', async () => {
+    const small = await lessonOf(good.frontMatter);
+    expect(problemsOf(small, [])).toEqual([
+      'No family of questions is about the objective "turn".',
+    ]);
+    expect(problemsOf(small, ['turn', 'other'])).toEqual([
+      'A family of questions is about "other", which is no objective.',
+    ]);
   });
 
   it.each([
