@@ -1,4 +1,5 @@
 import type { ItemFamily } from '../item-family';
+import { labelsToRead } from './labels-to-read';
 
 /** The families of the lesson "power-without-smoke", in the order of its objectives. */
-export const powerWithoutSmokeItems: readonly ItemFamily[] = [];
+export const powerWithoutSmokeItems: readonly ItemFamily[] = [labelsToRead];
