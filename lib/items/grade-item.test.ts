@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { choice, match, numeric, order, point, several } from './build-item';
-import { rightAnswer, wrongAnswers } from './check-item';
+import { rightAnswer, wrongAnswers } from './answers-to-try';
 import { drawItem } from './draw-item';
 import { gradeItem } from './grade-item';
 import type { Item, ItemBody } from './item';
