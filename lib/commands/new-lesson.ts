@@ -24,18 +24,18 @@ function main(): void {
     allowPositionals: true,
     options: { help: { type: 'boolean', short: 'h', default: false } },
   });
-  if (values.help) return console.log(help);
+  if (values.help) { console.log(help); return; }
   const [slug = '', title = '', wanted = ''] = positionals;
   const skill = skills.find((one) => one === wanted);
   if (!/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/.test(slug)) {
-    return refuse(`"${slug}" is no slug: use small letters, figures and hyphens.`);
+    refuse(`"${slug}" is no slug: use small letters, figures and hyphens.`); return;
   }
-  if (title.trim() === '') return refuse('The lesson needs a title.');
-  if (skill === undefined) return refuse(`"${wanted}" is no skill.`);
+  if (title.trim() === '') { refuse('The lesson needs a title.'); return; }
+  if (skill === undefined) { refuse(`"${wanted}" is no skill.`); return; }
   const lesson = { slug, title, skill, number: course.length + 1 };
   const files = filesOfLesson(lesson);
   const there = [...files.keys()].find((file) => existsSync(file));
-  if (there !== undefined) return refuse(`${there} is there already. Nothing was changed.`);
+  if (there !== undefined) { refuse(`${there} is there already. Nothing was changed.`); return; }
 
   // All texts first: a registry that has changed its form stops everything before anything is written.
   const texts = [
