@@ -24,18 +24,31 @@ function main(): void {
     allowPositionals: true,
     options: { help: { type: 'boolean', short: 'h', default: false } },
   });
-  if (values.help) { console.log(help); return; }
+  if (values.help) {
+    console.log(help);
+    return;
+  }
   const [slug = '', title = '', wanted = ''] = positionals;
   const skill = skills.find((one) => one === wanted);
   if (!/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/.test(slug)) {
-    refuse(`"${slug}" is no slug: use small letters, figures and hyphens.`); return;
+    refuse(`"${slug}" is no slug: use small letters, figures and hyphens.`);
+    return;
   }
-  if (title.trim() === '') { refuse('The lesson needs a title.'); return; }
-  if (skill === undefined) { refuse(`"${wanted}" is no skill.`); return; }
+  if (title.trim() === '') {
+    refuse('The lesson needs a title.');
+    return;
+  }
+  if (skill === undefined) {
+    refuse(`"${wanted}" is no skill.`);
+    return;
+  }
   const lesson = { slug, title, skill, number: course.length + 1 };
   const files = filesOfLesson(lesson);
   const there = [...files.keys()].find((file) => existsSync(file));
-  if (there !== undefined) { refuse(`${there} is there already. Nothing was changed.`); return; }
+  if (there !== undefined) {
+    refuse(`${there} is there already. Nothing was changed.`);
+    return;
+  }
 
   // All texts first: a registry that has changed its form stops everything before anything is written.
   const texts = [
