@@ -7,7 +7,7 @@ import { skills, type Skill } from '../course/skills';
 import { chooseTemplate } from '../items/choose-template';
 import { drawItem } from '../items/draw-item';
 import { gradeItem, itemGraderVersion, type ItemFeedback } from '../items/grade-item';
-import { itemAnswerSchema } from '../items/item-answer';
+import { itemAnswerSchema, type ItemAnswer } from '../items/item-answer';
 import { familiesOf } from '../items/item-bank';
 import { faceOfItem, type ItemFace } from '../items/item-face';
 import type { ItemRefusal } from '../items/judgement';
@@ -30,6 +30,12 @@ export type OpenQuestion = {
   face: ItemFace;
   /** Where the student stands in the question's skill. */
   standing: Mastery;
+};
+
+/** A question with the answer that counts and what came of it; a page without script shows it whole again. */
+export type AnsweredQuestion = Pick<OpenQuestion, 'skill' | 'face' | 'standing'> & {
+  answer: ItemAnswer;
+  feedback: ItemFeedback;
 };
 
 const skillSchema = z.enum(skills);
@@ -121,7 +127,7 @@ export async function answerQuestion(
   questionId: string,
   input: unknown,
   clock: Clock = systemClock,
-): Promise<Result<{ feedback: ItemFeedback; standing: Mastery }>> {
+): Promise<Result<AnsweredQuestion>> {
   if (viewer.kind !== 'student') return notFound();
   const { studentId } = viewer;
   const question = await loadOwn(studentId, questionId);
@@ -142,9 +148,13 @@ export async function answerQuestion(
   }
   const answered = await loadOwn(studentId, questionId);
   if (answered === null) return notFound();
+  const skill = skillSchema.parse(answered.skill);
   return success({
+    skill,
+    face: faceOfItem(storedItemSchema.parse(answered.item)),
+    answer: itemAnswerSchema.parse(answered.answer),
     feedback: feedbackOf(answered),
-    standing: await standingIn(studentId, skillSchema.parse(answered.skill), clock),
+    standing: await standingIn(studentId, skill, clock),
   });
 }
 
