@@ -34,8 +34,14 @@ export const routes = {
   lessons: {
     all: () => '/lessons',
     one: (slug: string) => `/lessons/${segment(slug)}`,
+    /** A student's own practice; for everybody else the query holds the round: nothing is stored. */
+    practise: (slug: string, query?: QueryValues) =>
+      withQuery(`/lessons/${segment(slug)}/practise`, query),
     choosingAlignmentStars: () => '/lessons/choosing-alignment-stars',
   },
+
+  /** The words of all lessons. */
+  glossary: () => '/glossary',
 
   signIn: {
     student: () => '/sign-in',

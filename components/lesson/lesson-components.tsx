@@ -39,7 +39,14 @@ export function lessonComponents(view: LessonView, data: FigureData, answerCheck
   return {
     ...runningText,
     Retrieval: () => (
-      <LessonPart title="Before you start" lead="Three questions from earlier lessons.">
+      <LessonPart
+        title="Before you start"
+        lead={
+          lesson.previous === null
+            ? 'Have a guess first. A wrong guess helps you to remember the right answer.'
+            : 'Questions from earlier lessons. What comes back after a while stays.'
+        }
+      >
         {questions(view.retrieval)}
       </LessonPart>
     ),

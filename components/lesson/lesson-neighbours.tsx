@@ -2,21 +2,24 @@ import { LinkButton } from '@/components/ui/link-button';
 import { routes } from '@/lib/routes';
 
 type Neighbour = { slug: string; title: string };
+type LessonNeighboursProps = {
+  lab: { address: string; title: string };
+  previous: Neighbour | null;
+  next: Neighbour | null;
+};
 
 /** Where to go from here: practice first, then the lessons before and after. */
-export function LessonNeighbours(props: { previous: Neighbour | null; next: Neighbour | null }) {
+export function LessonNeighbours({ lab, previous, next }: LessonNeighboursProps) {
   return (
     <nav aria-label="After this lesson" className="no-print my-8 flex flex-wrap gap-3">
-      <LinkButton href={routes.labs.pickThePair()} variant="primary" size="large">
-        Practise on a sky of your own
+      <LinkButton href={lab.address} variant="primary" size="large">
+        To the lab: {lab.title}
       </LinkButton>
-      {props.previous === null ? null : (
-        <LinkButton href={routes.lessons.one(props.previous.slug)}>
-          Before: {props.previous.title}
-        </LinkButton>
+      {previous === null ? null : (
+        <LinkButton href={routes.lessons.one(previous.slug)}>Before: {previous.title}</LinkButton>
       )}
-      {props.next === null ? null : (
-        <LinkButton href={routes.lessons.one(props.next.slug)}>Next: {props.next.title}</LinkButton>
+      {next === null ? null : (
+        <LinkButton href={routes.lessons.one(next.slug)}>Next: {next.title}</LinkButton>
       )}
     </nav>
   );

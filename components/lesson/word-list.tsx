@@ -1,3 +1,5 @@
+import { TextLink } from '@/components/ui/text-link';
+import { routes } from '@/lib/routes';
 import type { LessonFrontMatter } from '@/lib/content/lesson-front-matter';
 
 /** The words of the lesson with their definitions: the same that a tap on a word shows. */
@@ -15,6 +17,9 @@ export function WordList({ vocabulary }: Pick<LessonFrontMatter, 'vocabulary'>) 
           </div>
         ))}
       </dl>
+      <p className="no-print mt-3 text-sm">
+        <TextLink href={routes.glossary()}>The words of all lessons</TextLink>
+      </p>
     </section>
   );
 }

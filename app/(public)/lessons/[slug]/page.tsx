@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import { headers } from 'next/headers';
 import { notFound } from 'next/navigation';
+import { labText } from '@/components/grading/template-text';
 import { lessonComponents } from '@/components/lesson/lesson-components';
 import { LessonNeighbours } from '@/components/lesson/lesson-neighbours';
 import { WordList } from '@/components/lesson/word-list';
@@ -9,6 +10,8 @@ import { PrintButton } from '@/components/ui/print-button';
 import { jsonForScript, learningResource } from '@/lib/content/learning-resource';
 import { lessonView } from '@/lib/content/lesson-view';
 import { getLesson, listLessons, type Lesson } from '@/lib/content/lessons';
+import { course } from '@/lib/course/lessons';
+import { labOfSkill } from '@/lib/mastery/lab-skills';
 import { routes } from '@/lib/routes';
 import { answerCheck } from './actions';
 import { figureData } from './figure-data';
@@ -30,6 +33,14 @@ export async function generateMetadata({ params }: LessonPageProps): Promise<Met
 function fullAddress(request: Pick<Headers, 'get'>, path: string): string {
   const host = request.get('host') ?? 'localhost';
   return `${request.get('x-forwarded-proto') ?? 'http'}://${host}${path}`;
+}
+
+/** Where the lesson's skill is practised. */
+function labOf(slug: string): { address: string; title: string } {
+  const skill = course.find((one) => one.slug === slug)?.skill;
+  if (skill === undefined) throw new Error(`the lesson ${slug} is not in the course`);
+  const lab = labOfSkill[skill];
+  return { address: routes.labs.one(lab), title: labText[lab].name };
 }
 
 export default async function LessonPage({ params }: LessonPageProps) {
@@ -63,6 +74,7 @@ export default async function LessonPage({ params }: LessonPageProps) {
         <Content components={components} />
         <WordList vocabulary={frontMatter.vocabulary} />
         <LessonNeighbours
+          lab={labOf(slug)}
           previous={neighbour(frontMatter.previous)}
           next={neighbour(frontMatter.next)}
         />
