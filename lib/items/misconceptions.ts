@@ -32,6 +32,35 @@ export const misconceptions = {
   'dew-falls': 'Dew does not fall: it forms on what is colder than the dew point.',
   'full-moon-is-best': 'A full Moon is up all night and hides what is faint.',
   'score-buys-off-safety': 'No score makes up for a failed gate.',
+  // Eyepieces and views.
+  'longer-eyepiece-stronger': 'The longer an eyepiece’s focal length, the less it magnifies.',
+  'more-power-better': 'More magnification means less sky, less light and more shake.',
+  'field-is-apparent':
+    'The apparent field is how wide the picture looks; the sky in it is smaller by the magnification.',
+  'sky-stands-still': 'The sky does not wait: without motors a star drifts 15′ in a minute.',
+  'view-always-upside-down':
+    'Whether a view is turned depends on prism, diagonal or mirrors; not every telescope turns it.',
+  'disc-is-the-star': 'A star seen as a disc is out of focus, not nearer.',
+  'sun-harmless':
+    'Through a telescope or finder the Sun blinds at once: cloud, haste or dark glasses change nothing.',
+  // Level.
+  'bubble-shows-low-side': 'The bubble is air: it goes up, to the high side.',
+  'vial-never-lies': 'A vial can be out itself; a half-turn shows it.',
+  'tilt-spoils-alignment': 'Two stars take out how the base leaned; it costs the first slews only.',
+  'one-star-levels': 'One star does not tell how the base leans; that takes two.',
+  'level-afterwards': 'What moves the base after the alignment is an error that nobody takes out.',
+  'open-lock-holds': 'A leg whose lock is open holds nothing up.',
+  // Balance.
+  'middle-is-balance':
+    'The balance point is where the weights even out, not the middle of the tube.',
+  'balance-it-bare': 'A tube is balanced with everything on it that is used tonight.',
+  'slide-towards-heavy':
+    'The tube slides away from its heavy end: the heavy end comes nearer to the clamp.',
+  'tighter-clutch-cures': 'A clutch turned harder hides an imbalance; it does not cure it.',
+  'weight-cures-creep':
+    'More weight helps only at the light end; anywhere else it makes creep worse.',
+  'level-balance-is-all': 'A tube that balances level may still creep when raised.',
+  'stop-screw-is-spare': 'The stop screw is what keeps a tube that slips from falling out.',
 } as const;
 
 export type MisconceptionId = keyof typeof misconceptions;
