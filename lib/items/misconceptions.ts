@@ -61,6 +61,16 @@ export const misconceptions = {
     'More weight helps only at the light end; anywhere else it makes creep worse.',
   'level-balance-is-all': 'A tube that balances level may still creep when raised.',
   'stop-screw-is-spare': 'The stop screw is what keeps a tube that slips from falling out.',
+  // Aligning.
+  'dot-is-centring': 'A star under the dot is not yet in the middle of the eyepiece.',
+  'push-by-hand':
+    'The mount counts its motors, not the hand: a pushed tube makes its readings untrue.',
+  'play-does-no-harm': 'Play does no harm only when every star is reached from the same side.',
+  'agreement-proves-all':
+    'Two stars that agree prove little: the mount chose the zero that makes them.',
+  'picture-for-sky':
+    'The picture in the eyepiece may be turned or mirrored; the rockers go by the sky.',
+  'star-goes-with-tube': 'When the tube goes right, the star goes left of it.',
 } as const;
 
 export type MisconceptionId = keyof typeof misconceptions;
