@@ -5,7 +5,7 @@ import {
   type SupplyVerdict,
 } from '../../power/supply';
 import type { TelescopeNeeds } from '../../power/supply';
-import { drawSupplies } from '../../variants/bench/draw-supplies';
+import { drawSupplies } from '../../variants/bench/power/draw-supplies';
 import type { Random } from '../../variants/random';
 import { choice, match, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
