@@ -11,13 +11,14 @@ import { itemAnswerSchema, type ItemAnswer } from '../items/item-answer';
 import { familiesOf } from '../items/item-bank';
 import { faceOfItem, type ItemFace } from '../items/item-face';
 import type { ItemRefusal } from '../items/judgement';
-import { practicePassMark } from '../mastery/evidence';
+import { passes, practicePassMark } from '../mastery/evidence';
 import { masteryOf, type Mastery } from '../mastery/mastery';
 import { randomFrom } from '../variants/random';
 import { systemClock, type Clock } from './clock';
 import { db, type Transaction } from './db';
 import { hmacOf } from './env';
 import { isUniqueViolation } from './is-unique-violation';
+import { feedbackOf } from './question-feedback';
 import { failure, notFound, success, type Problem, type Result } from './result';
 import { shownEvidence } from './skill-evidence';
 import { storedItemSchema } from './stored-item';
@@ -65,6 +66,9 @@ export async function nextQuestion(
 
 const openSelect = { id: true, skill: true, item: true } as const;
 
+const passed = (mark: number): boolean =>
+  passes({ mark, passMark: practicePassMark, gateFailed: false });
+
 /** Null where the bank has nothing on the lesson. */
 async function openOrAsk(studentId: string, lesson: LessonSlug, clock: Clock) {
   // Twice at most: where two ask at once, the second finds what the first was given.
@@ -100,7 +104,7 @@ async function ask(
   const chosen = chooseTemplate({
     families: familiesOf(lesson),
     asked: before.map(({ family, template, mark }) => ({
-      ...{ family, template, passed: mark === null ? null : mark >= practicePassMark },
+      ...{ family, template, passed: mark === null ? null : passed(mark) },
     })),
     random: randomFrom(`${seed}/which`),
   });
@@ -163,13 +167,6 @@ const loadOwn = (studentId: string, id: string) =>
     where: { id, studentId },
     select: { skill: true, item: true, answer: true, answeredAt: true },
   });
-
-/** What the answer that counts came to; @throws for a question without one. */
-export function feedbackOf({ item, answer }: { item: unknown; answer: unknown }): ItemFeedback {
-  const grading = gradeItem(storedItemSchema.parse(item), itemAnswerSchema.parse(answer));
-  if (!grading.ok) throw new Error(`an answer was kept that cannot be marked`);
-  return grading.feedback;
-}
 
 async function standingIn(studentId: string, skill: Skill, clock: Clock): Promise<Mastery> {
   const now = clock.now();

@@ -45,19 +45,3 @@ export const labsWithGates: readonly Lab[] = [
   'finder',
   'alignment-run',
 ];
-
-/** Where a skill is practised by doing: its own lab, and for safety the whole evening. */
-export const labOfSkill: Readonly<Record<Skill, Lab>> = {
-  kit: 'put-it-together',
-  assemble: 'put-it-together',
-  level: 'level',
-  balance: 'balance',
-  field: 'field',
-  finder: 'finder',
-  power: 'power',
-  'clock-and-place': 'clock-and-place',
-  'choose-stars': 'pick-the-pair',
-  align: 'alignment-run',
-  diagnose: 'what-went-wrong',
-  safety: 'dress-rehearsal',
-};

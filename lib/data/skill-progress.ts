@@ -1,0 +1,69 @@
+import 'server-only';
+import { canSeeClass, type Viewer } from '../auth/policy';
+import { skills, type Skill } from '../course/skills';
+import { masteryOf, type Mastery } from '../mastery/mastery';
+import { mayWithClass } from './access';
+import { systemClock, type Clock } from './clock';
+import { db } from './db';
+import { collectEvidence, shownEvidence, type SkillPiece } from './skill-evidence';
+
+export { getSkillRecord, type SkillRecord, type RecordedPiece } from './skill-record';
+
+export type SkillStanding = Mastery & { skill: Skill };
+
+/** The twelve skills in the order of an evening, from whatever evidence is given. */
+const standings = (pieces: readonly SkillPiece[], now: Date): SkillStanding[] =>
+  skills.map((skill) => ({
+    skill,
+    ...masteryOf(
+      pieces.filter((piece) => piece.skill === skill),
+      now,
+    ),
+  }));
+
+/** Where the viewing student stands, by what the student may know of; null for everybody else. */
+export async function getMySkills(
+  viewer: Viewer,
+  clock: Clock = systemClock,
+): Promise<SkillStanding[] | null> {
+  if (viewer.kind !== 'student') return null;
+  const now = clock.now();
+  return standings(await shownEvidence(viewer.studentId, now), now);
+}
+
+export type SkillMatrix = {
+  students: {
+    id: string;
+    displayName: string;
+    cardNumber: number;
+    /** In the order of an evening. */
+    standings: SkillStanding[];
+  }[];
+};
+
+/** Students × skills, by all evidence, for the class's teachers. */
+export async function getSkillMatrix(
+  viewer: Viewer,
+  classId: string,
+  clock: Clock = systemClock,
+): Promise<SkillMatrix | null> {
+  if (!(await mayWithClass(viewer, classId, canSeeClass))) return null;
+  const now = clock.now();
+  const [students, pieces] = await Promise.all([
+    db().student.findMany({
+      where: { classId },
+      orderBy: { cardNumber: 'asc' },
+      select: { id: true, displayName: true, cardNumber: true },
+    }),
+    collectEvidence({ student: { classId } }, now),
+  ]);
+  return {
+    students: students.map((student) => ({
+      ...student,
+      standings: standings(
+        pieces.filter(({ studentId }) => studentId === student.id),
+        now,
+      ),
+    })),
+  };
+}
