@@ -55,11 +55,13 @@ const shownAgainOfFaults = ['evidence', 'fault-view', 'fault-words', 'cure-words
 const componentFolders = {
   sky: ['ui'],
   telescope: ['ui'],
-  lesson: ['ui', 'sky', 'telescope'],
+  questions: ['ui'],
+  lesson: ['ui', 'sky', 'telescope', 'questions'],
   lab: [
     'ui',
     'sky',
     'telescope',
+    'questions',
     'grading/bench-result-view',
     'grading/pair/pair-result-view',
     'grading/fault/fault-result-view',
@@ -71,12 +73,13 @@ const componentFolders = {
     'ui',
     'sky',
     'telescope',
+    'questions',
     'lab/pair/pair-lab-sky',
     'lab/run/run-words',
     'lab/bench/bench-texts',
     ...shownAgainOfFaults,
   ],
-  desk: ['ui', 'sky', 'telescope', 'lab', 'lesson', 'grading'],
+  desk: ['ui', 'sky', 'telescope', 'lab', 'lesson', 'grading', 'questions'],
 };
 
 const componentLayers = Object.entries(componentFolders).map(([folder, allowed]) => ({

@@ -18,7 +18,7 @@ import {
 import { checkCard, checkPassword, type TryOrigin } from '../data/sign-in';
 import { newToken } from '../data/tokens';
 import { clientAddress } from './client-address';
-import { mayMakeRound } from './throttle';
+import { mayAskQuestion, mayMakeRound } from './throttle';
 import { deviceName } from './device-name';
 import type { Viewer } from './policy';
 
@@ -53,11 +53,15 @@ async function tryOrigin(): Promise<TryOrigin> {
   return { device, address: clientAddress(forwardedFor, env().trustProxy) };
 }
 
+const ownAddress = async (): Promise<string | null> =>
+  clientAddress((await headers()).get('x-forwarded-for'), env().trustProxy);
+
 /** Whether the visitor who is asking may have one more round made or marked. */
-export async function visitorMayMakeRound(): Promise<boolean> {
-  const forwardedFor = (await headers()).get('x-forwarded-for');
-  return mayMakeRound(clientAddress(forwardedFor, env().trustProxy));
-}
+export const visitorMayMakeRound = async (): Promise<boolean> => mayMakeRound(await ownAddress());
+
+/** Whether the visitor who is asking may have one more question of a lesson drawn or marked. */
+export const visitorMayAskQuestion = async (): Promise<boolean> =>
+  mayAskQuestion(await ownAddress());
 
 async function open(subject: SessionSubject): Promise<void> {
   const device = deviceName((await headers()).get('user-agent'));

@@ -73,3 +73,10 @@ const roundsOfAddress = limiter('rounds', 400);
 /** Whether one more round may be made or marked for a visitor from this address. */
 export const mayMakeRound = (address: string | null): Promise<boolean> =>
   takes(roundsOfAddress, address ?? 'unknown');
+
+/** A question costs a hundredth of a round: a class that practises on one network asks for many. */
+const questionsOfAddress = limiter('questions', 4000);
+
+/** Whether one more question may be drawn or marked for a visitor from this address. */
+export const mayAskQuestion = (address: string | null): Promise<boolean> =>
+  takes(questionsOfAddress, address ?? 'unknown');

@@ -1,0 +1,37 @@
+import { classNames } from '@/components/ui/class-names';
+import { inputLook } from '@/components/ui/input-look';
+import type { AnswerFieldsProps } from './answers';
+
+/** A number in its unit. */
+export function NumericField({
+  face,
+  answer,
+  onAnswer,
+  name,
+  disabled,
+}: AnswerFieldsProps<'numeric'>) {
+  return (
+    <div className="flex flex-wrap items-center gap-2">
+      <label htmlFor={name} className="text-soft">
+        Your answer
+      </label>
+      <input
+        id={name}
+        name={name}
+        inputMode="decimal"
+        autoComplete="off"
+        maxLength={40}
+        value={answer.text}
+        disabled={disabled}
+        aria-describedby={`${name}-unit`}
+        onChange={(event) => {
+          onAnswer({ kind: 'numeric', text: event.currentTarget.value });
+        }}
+        className={classNames(inputLook, 'max-w-28 font-figures')}
+      />
+      <span id={`${name}-unit`} className="text-soft">
+        {face.unit}
+      </span>
+    </div>
+  );
+}

@@ -1,0 +1,58 @@
+import { classNames } from '@/components/ui/class-names';
+import type { AnswerFieldsProps } from './answers';
+import { ItemPicture } from './item-picture';
+import { OptionRow } from './option-row';
+import { SpotRing } from './spot-ring';
+
+/** Lettered rings on the drawing, and the same as a list: each ring is a label of its answer in the list. */
+export function PointFields({
+  face,
+  answer,
+  onAnswer,
+  name,
+  disabled,
+}: AnswerFieldsProps<'point'>) {
+  return (
+    <>
+      <ItemPicture drawing={face.drawing}>
+        {face.spots.map((spot) => (
+          // A reader takes the list below, which says where each ring is.
+
+          <label
+            key={spot.id}
+            htmlFor={`${name}-${spot.id}`}
+            aria-hidden="true"
+            style={placeOf(spot, face.drawing)}
+            className={classNames(
+              'absolute grid size-11 -translate-x-1/2 -translate-y-1/2 place-content-center',
+              disabled && 'pointer-events-none',
+            )}
+          >
+            <SpotRing letter={spot.id} chosen={answer.option === spot.id} />
+          </label>
+        ))}
+      </ItemPicture>
+      {face.spots.map(({ id, where }) => (
+        <OptionRow
+          key={id}
+          type="radio"
+          id={`${name}-${id}`}
+          name={name}
+          value={id}
+          checked={answer.option === id}
+          disabled={disabled}
+          onChange={() => {
+            onAnswer({ kind: 'point', option: id });
+          }}
+        >
+          <strong className="font-semibold">{id.toUpperCase()}</strong> {where}
+        </OptionRow>
+      ))}
+    </>
+  );
+}
+
+const placeOf = (spot: { x: number; y: number }, drawing: { width: number; height: number }) => ({
+  left: `${String((100 * spot.x) / drawing.width)}%`,
+  top: `${String((100 * spot.y) / drawing.height)}%`,
+});

@@ -1,0 +1,36 @@
+import { classNames } from '@/components/ui/class-names';
+
+/** An open ring, so that what it points at stays in view; its letter sits on its edge. */
+export function SpotRing({ letter, chosen }: { letter: string; chosen: boolean }) {
+  return (
+    <svg viewBox="0 0 44 44" aria-hidden="true" className="size-11">
+      {/* Two rims: one of them is seen on paper and on sky alike. */}
+      <circle cx="22" cy="22" r="12.5" className="fill-none stroke-panel" strokeWidth="5" />
+      <circle
+        cx="22"
+        cy="22"
+        r="12.5"
+        className="fill-none stroke-ink"
+        strokeWidth={chosen ? 4 : 2}
+      />
+      <circle
+        cx="33"
+        cy="11"
+        r="8.5"
+        strokeWidth="1.5"
+        className={classNames(chosen ? 'fill-(--lamp)' : 'fill-panel', 'stroke-ink')}
+      />
+      <text
+        x="33"
+        y="15.5"
+        textAnchor="middle"
+        className={classNames(
+          chosen ? 'fill-on-accent' : 'fill-ink',
+          'text-[13px] font-semibold select-none',
+        )}
+      >
+        {letter.toUpperCase()}
+      </text>
+    </svg>
+  );
+}
