@@ -1,4 +1,4 @@
-import type { PutItTogetherSubmission } from '../grading/bench/put-it-together-submission';
+import type { PutItTogetherSubmission } from '../grading/bench/put-it-together/put-it-together-submission';
 import type { DemoSkill } from './demo-choice';
 
 /**

@@ -1,7 +1,7 @@
 import 'server-only';
 import { z } from 'zod';
 import type { Viewer } from '../auth/policy';
-import { putItTogetherSubmissionSchema } from '../grading/bench/put-it-together-submission';
+import { putItTogetherSubmissionSchema } from '../grading/bench/put-it-together/put-it-together-submission';
 import type { FaultAsk } from '../variants/fault-seen';
 import { lookAt, saveDraft, startAttempt, submitAttempt } from './attempts';
 import { fixedClock, type Clock } from './clock';

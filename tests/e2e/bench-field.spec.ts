@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { fieldVariantSchema } from '../../lib/data/lab-tasks/bench/stored-field';
-import { fieldSubmissionSchema } from '../../lib/grading/bench/field-submission';
+import { fieldSubmissionSchema } from '../../lib/grading/bench/field/field-submission';
 import { checkShown } from '../support/accessibility';
 import { chooseByKeys, expectFullMarks, startBenchPractice } from '../support/bench-practice';
 import { press, tabTo, typeInto, withoutCanvasAndMouse } from '../support/keyboard';

@@ -2,7 +2,7 @@ import type { Locator, Page } from '@playwright/test';
 import { questionsOf } from '../../components/lab/level/level-question';
 import { legName } from '../../components/lab/level/level-words';
 import { levelVariantSchema } from '../../lib/data/lab-tasks/bench/stored-level';
-import { levelSubmissionSchema } from '../../lib/grading/bench/level-submission';
+import { levelSubmissionSchema } from '../../lib/grading/bench/level/level-submission';
 import type { TripodAction } from '../../lib/levelling/tripod-actions';
 import { checkShown } from '../support/accessibility';
 import { chooseByKeys, expectFullMarks, startBenchPractice } from '../support/bench-practice';

@@ -2,7 +2,7 @@ import type { Page } from '@playwright/test';
 import { momentName, sightName } from '../../components/lab/put-it-together/sight-words';
 import { stepName } from '../../components/lab/put-it-together/step-words';
 import { putItTogetherVariantSchema } from '../../lib/data/lab-tasks/bench/stored-put-it-together';
-import { putItTogetherSubmissionSchema } from '../../lib/grading/bench/put-it-together-submission';
+import { putItTogetherSubmissionSchema } from '../../lib/grading/bench/put-it-together/put-it-together-submission';
 import { checkShown } from '../support/accessibility';
 import { expectFullMarks, startBenchPractice } from '../support/bench-practice';
 import { press, tabTo, withoutCanvasAndMouse } from '../support/keyboard';

@@ -3,8 +3,8 @@ import {
   balanceTemplates,
   type BalanceTemplate,
   type BalanceVariant,
-} from '@/lib/variants/bench/balance-variant';
-import { generateBalance } from '@/lib/variants/bench/generate-balance';
+} from '@/lib/variants/bench/balance/balance-variant';
+import { generateBalance } from '@/lib/variants/bench/balance/generate-balance';
 import { manyBenchTasks } from './bench-tasks';
 import { eveningScenario } from './evening';
 

@@ -3,8 +3,8 @@ import {
   clockAndPlaceTemplates,
   type ClockAndPlaceTemplate,
   type ClockAndPlaceVariant,
-} from '@/lib/variants/bench/clock-and-place-variant';
-import { generateClockAndPlace } from '@/lib/variants/bench/generate-clock-and-place';
+} from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
+import { generateClockAndPlace } from '@/lib/variants/bench/clock-and-place/generate-clock-and-place';
 import { eveningScenario } from './evening';
 
 /** East and west, north and south, near Greenwich, with and without summer time, by night and by day. */

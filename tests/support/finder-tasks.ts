@@ -1,8 +1,8 @@
 import { benchKitFor } from '@/lib/data/lab-tasks/bench/bench-kit-for';
 import { loadKits } from '@/lib/content/sky-catalogue';
 import { scenarioSchema, type Scenario } from '@/lib/pointing/scenario';
-import type { FinderTemplate, FinderVariant } from '@/lib/variants/bench/finder-variant';
-import { generateFinder } from '@/lib/variants/bench/generate-finder';
+import type { FinderTemplate, FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
+import { generateFinder } from '@/lib/variants/bench/finder/generate-finder';
 
 const kitIds = ['wren', 'heron', 'owl'] as const;
 

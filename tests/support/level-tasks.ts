@@ -1,9 +1,9 @@
-import { generateLevel } from '@/lib/variants/bench/generate-level';
+import { generateLevel } from '@/lib/variants/bench/level/generate-level';
 import {
   levelTemplates,
   type LevelTemplate,
   type LevelVariant,
-} from '@/lib/variants/bench/level-variant';
+} from '@/lib/variants/bench/level/level-variant';
 import { manyBenchTasks } from './bench-tasks';
 
 /** So many tasks of each kind, on the three telescopes in turn. */

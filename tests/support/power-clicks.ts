@@ -1,10 +1,10 @@
-import { powerLimits, type PowerSubmission } from '@/lib/grading/bench/power-submission';
+import { powerLimits, type PowerSubmission } from '@/lib/grading/bench/power/power-submission';
 import { act } from '@/lib/power/act';
 import { bayEnds } from '@/lib/power/holder';
 import { powerPlans } from '@/lib/power/night';
 import { benchAtStart, holderPlug, type PowerAction } from '@/lib/power/power-bench';
 import { supplyVerdicts, type SupplyVerdict } from '@/lib/power/supply';
-import { isWired, type PowerVariant } from '@/lib/variants/bench/power-variant';
+import { isWired, type PowerVariant } from '@/lib/variants/bench/power/power-variant';
 import type { Random } from '@/lib/variants/random';
 
 /** Anything that can be done, sixty times over, and any answer. */

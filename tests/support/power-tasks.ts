@@ -1,10 +1,10 @@
 import { benchKitFor } from '@/lib/data/lab-tasks/bench/bench-kit-for';
-import { generatePower } from '@/lib/variants/bench/generate-power';
+import { generatePower } from '@/lib/variants/bench/power/generate-power';
 import {
   powerTemplates,
   type PowerTemplate,
   type PowerVariant,
-} from '@/lib/variants/bench/power-variant';
+} from '@/lib/variants/bench/power/power-variant';
 import { eveningScenario } from './evening';
 
 const scenario = eveningScenario();

@@ -2,16 +2,16 @@ import { bestStars } from '@/lib/alignment/operator-stars';
 import { perfectLog, type OperatorOptions } from '@/lib/alignment/perfect-operator';
 import { loadCatalogue, loadKits } from '@/lib/content/sky-catalogue';
 import { benchKitFor } from '@/lib/data/lab-tasks/bench/bench-kit-for';
-import type { DressRehearsalResult } from '@/lib/grading/bench/dress-rehearsal-result';
-import type { DressRehearsalSubmission } from '@/lib/grading/bench/dress-rehearsal-submission';
-import { dressRehearsalModelAnswer } from '@/lib/grading/bench/dress-rehearsal-model-answer';
-import { gradeDressRehearsal } from '@/lib/grading/bench/grade-dress-rehearsal';
-import { rehearsalRun } from '@/lib/grading/bench/rehearsal-run';
+import type { DressRehearsalResult } from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-result';
+import type { DressRehearsalSubmission } from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-submission';
+import { dressRehearsalModelAnswer } from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-model-answer';
+import { gradeDressRehearsal } from '@/lib/grading/bench/dress-rehearsal/grade-dress-rehearsal';
+import { rehearsalRun } from '@/lib/grading/bench/dress-rehearsal/rehearsal-run';
 import type {
   DressRehearsalTemplate,
   DressRehearsalVariant,
-} from '@/lib/variants/bench/dress-rehearsal-variant';
-import { generateDressRehearsal } from '@/lib/variants/bench/generate-dress-rehearsal';
+} from '@/lib/variants/bench/dress-rehearsal/dress-rehearsal-variant';
+import { generateDressRehearsal } from '@/lib/variants/bench/dress-rehearsal/generate-dress-rehearsal';
 import { eveningScenario } from './evening';
 
 export const catalogue = loadCatalogue();

@@ -5,7 +5,7 @@ import { darkPaint, fittingPaint } from '@/components/telescope/paint';
 import { tubeInClamp } from '@/lib/balance/tube-in-clamp';
 import { torqueNm } from '@/lib/balance/torque';
 import type { BalanceState } from '@/lib/balance/tube-bench';
-import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
+import type { BalanceVariant } from '@/lib/variants/bench/balance/balance-variant';
 import { LivePlot } from './live-plot';
 import { TubeControls } from './tube-controls';
 import { mmText } from './balance-words';

@@ -1,6 +1,6 @@
 import { wholeTube } from '@/lib/balance/tube-in-clamp';
 import { bestForwardMm } from '@/lib/balance/holding';
-import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
+import type { BalanceVariant } from '@/lib/variants/bench/balance/balance-variant';
 import { degText, mmText } from './balance-words';
 
 /** Three hints, each telling more; the last one is the sum itself, for this very tube. */

@@ -1,6 +1,6 @@
 'use client';
 
-import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
+import type { BalanceVariant } from '@/lib/variants/bench/balance/balance-variant';
 import type { BenchLabProps } from '../bench/bench-lab-props';
 import { BenchWorkbench } from '../bench/bench-workbench';
 import { balanceParts } from './balance-parts';

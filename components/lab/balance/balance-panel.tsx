@@ -3,7 +3,7 @@
 import { Notice } from '@/components/ui/notice';
 import { RadioGroup } from '@/components/ui/radio-group';
 import type { Moves } from '@/lib/balance/tube-bench';
-import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
+import type { BalanceVariant } from '@/lib/variants/bench/balance/balance-variant';
 import { foresightChoices, foresightQuestion, readingQuestion, taskInWords } from './balance-task';
 import { movesWords, stateInWords } from './balance-words';
 import { PartsList } from './parts-list';

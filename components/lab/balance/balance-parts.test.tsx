@@ -1,14 +1,17 @@
 import { cleanup, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { balanceModelAnswer } from '@/lib/grading/bench/balance-model-answer';
+import { balanceModelAnswer } from '@/lib/grading/bench/balance/balance-model-answer';
 import {
   balanceDraftSchema,
   balanceSubmissionSchema,
   type BalanceDraft,
-} from '@/lib/grading/bench/balance-submission';
-import { gradeBalance } from '@/lib/grading/bench/grade-balance';
-import { balanceTemplates, type BalanceVariant } from '@/lib/variants/bench/balance-variant';
+} from '@/lib/grading/bench/balance/balance-submission';
+import { gradeBalance } from '@/lib/grading/bench/balance/grade-balance';
+import {
+  balanceTemplates,
+  type BalanceVariant,
+} from '@/lib/variants/bench/balance/balance-variant';
 import { balanceTask, manyBalanceTasks } from '@/tests/support/balance-tasks';
 import type { BenchSession } from '../bench/bench-lab-props';
 import { BalanceLab } from './balance-lab';

@@ -6,8 +6,8 @@ import {
   emptyBalanceDraft,
   type BalanceDraft,
   type BalanceSubmission,
-} from '@/lib/grading/bench/balance-submission';
-import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
+} from '@/lib/grading/bench/balance/balance-submission';
+import type { BalanceVariant } from '@/lib/variants/bench/balance/balance-variant';
 import type { BenchParts } from '../bench/bench-parts';
 import { BalanceDrawing } from './balance-drawing';
 import { balanceHints } from './balance-hints';

@@ -4,8 +4,8 @@ import type {
   BalanceGate,
   BalanceResult,
   BalanceSlip,
-} from '@/lib/grading/bench/balance-result';
-import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
+} from '@/lib/grading/bench/balance/balance-result';
+import type { BalanceVariant } from '@/lib/variants/bench/balance/balance-variant';
 import { degText, mmText, movesWords, slideText, torqueText } from './balance-words';
 
 export const criterionWords: Readonly<Record<BalanceCriterion, string>> = {

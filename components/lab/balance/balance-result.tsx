@@ -1,7 +1,7 @@
 import { BenchResultView } from '@/components/grading/bench-result-view';
 import { clampedAt } from '@/lib/balance/torque';
-import type { BalanceResult } from '@/lib/grading/bench/balance-result';
-import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
+import type { BalanceResult } from '@/lib/grading/bench/balance/balance-result';
+import type { BalanceVariant } from '@/lib/variants/bench/balance/balance-variant';
 import { balanceVerdict, criterionWords, gateWords, slipWords } from './balance-result-words';
 import { mmText, torqueText } from './balance-words';
 import { TorquePlot } from './torque-plot';

@@ -1,6 +1,6 @@
 import { afterAll } from '@/lib/balance/handle-tube';
-import type { BalanceDraft } from '@/lib/grading/bench/balance-submission';
-import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
+import type { BalanceDraft } from '@/lib/grading/bench/balance/balance-submission';
+import type { BalanceVariant } from '@/lib/variants/bench/balance/balance-variant';
 import type { AnswerLine } from '../bench/bench-parts';
 import { foresightQuestion } from './balance-task';
 import { degText, mmText, movesWords, onInWords } from './balance-words';

@@ -1,5 +1,5 @@
 import type { Moves } from '@/lib/balance/tube-bench';
-import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
+import type { BalanceVariant } from '@/lib/variants/bench/balance/balance-variant';
 import { degText, mmText, torqueText } from './balance-words';
 
 /** What is to be done, in a few sentences. */

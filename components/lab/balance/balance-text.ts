@@ -1,4 +1,4 @@
-import type { BalanceTemplate } from '@/lib/variants/bench/balance-variant';
+import type { BalanceTemplate } from '@/lib/variants/bench/balance/balance-variant';
 import type { BenchText } from '../bench/bench-text';
 
 export const balanceText: BenchText<BalanceTemplate> = {

@@ -2,7 +2,7 @@ import { tubeInClamp } from '@/lib/balance/tube-in-clamp';
 import type { Refusal } from '@/lib/balance/handle-tube';
 import { torqueNm } from '@/lib/balance/torque';
 import type { BalanceAction, BalanceState, Hazard, Moves } from '@/lib/balance/tube-bench';
-import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
+import type { BalanceVariant } from '@/lib/variants/bench/balance/balance-variant';
 
 export const movesWords: Readonly<Record<Moves, string>> = {
   front: 'The front sinks',

@@ -2,7 +2,7 @@
 
 import { tubeInClamp } from '@/lib/balance/tube-in-clamp';
 import type { BalanceState } from '@/lib/balance/tube-bench';
-import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
+import type { BalanceVariant } from '@/lib/variants/bench/balance/balance-variant';
 import { degText, torqueText } from './balance-words';
 import { TorquePlot } from './torque-plot';
 

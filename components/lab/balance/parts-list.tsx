@@ -1,6 +1,6 @@
 'use client';
 
-import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
+import type { BalanceVariant } from '@/lib/variants/bench/balance/balance-variant';
 import { mmText } from './balance-words';
 import type { TubeHand } from './use-tube-hand';
 

@@ -1,5 +1,5 @@
 import { darkPaint, fittingPaint, tubePaint } from '@/components/telescope/paint';
-import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
+import type { BalanceVariant } from '@/lib/variants/bench/balance/balance-variant';
 import { TubeParts } from './tube-parts-figure';
 
 /** One unit of the drawing is this long on the telescope, as in components/telescope. */

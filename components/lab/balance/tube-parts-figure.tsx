@@ -1,6 +1,6 @@
 import { FinderSide } from '@/components/telescope/finder-side';
 import { darkPaint, fittingPaint } from '@/components/telescope/paint';
-import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
+import type { BalanceVariant } from '@/lib/variants/bench/balance/balance-variant';
 
 type TubePartsProps = {
   variant: BalanceVariant;

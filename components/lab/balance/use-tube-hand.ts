@@ -3,8 +3,11 @@
 import { useMemo } from 'react';
 import { afterAll, handleTube } from '@/lib/balance/handle-tube';
 import type { BalanceAction, BalanceState } from '@/lib/balance/tube-bench';
-import { mostBalanceActions, type BalanceDraft } from '@/lib/grading/bench/balance-submission';
-import type { BalanceVariant } from '@/lib/variants/bench/balance-variant';
+import {
+  mostBalanceActions,
+  type BalanceDraft,
+} from '@/lib/grading/bench/balance/balance-submission';
+import type { BalanceVariant } from '@/lib/variants/bench/balance/balance-variant';
 import type { BenchViewProps } from '../bench/bench-parts';
 import { happenedInWords, refusalWords } from './balance-words';
 

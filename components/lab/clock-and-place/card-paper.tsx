@@ -1,5 +1,5 @@
 import { Fragment } from 'react';
-import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place-variant';
+import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
 import { cardLines } from './card-words';
 
 /** The card with place, date and time, as somebody wrote it: ruled, with a folded corner. */

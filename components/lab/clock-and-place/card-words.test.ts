@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { clockTask, manyClockTasks } from '@/tests/support/clock-tasks';
-import type { ClockCard } from '@/lib/variants/bench/clock-card';
+import type { ClockCard } from '@/lib/variants/bench/clock-and-place/clock-card';
 import { answerWhenAsked, cardInWords, cardLines, spokenTime } from './card-words';
 import { clockHints } from './clock-hints';
 import { hoursInWords, missInWords, offsetText } from './clock-words';

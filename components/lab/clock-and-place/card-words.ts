@@ -1,6 +1,6 @@
 import type { FormEntry } from '@/lib/clock/mount-form';
-import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place-variant';
-import type { ClockCard } from '@/lib/variants/bench/clock-card';
+import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
+import type { ClockCard } from '@/lib/variants/bench/clock-and-place/clock-card';
 import { dayOfYear, dayWithWeekday, hoursInWords, offsetText, two } from './clock-words';
 
 /** One line of the card; a part that the dew has washed out is null. */

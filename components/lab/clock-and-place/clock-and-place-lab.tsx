@@ -1,6 +1,6 @@
 'use client';
 
-import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place-variant';
+import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
 import type { BenchLabProps } from '../bench/bench-lab-props';
 import { BenchWorkbench } from '../bench/bench-workbench';
 import { clockAndPlaceParts } from './clock-and-place-parts';

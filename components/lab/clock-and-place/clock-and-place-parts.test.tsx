@@ -3,17 +3,17 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { clockTask } from '@/tests/support/clock-tasks';
 import { formEntries, type FormEntry, type MountForm } from '@/lib/clock/mount-form';
-import { clockAndPlaceModelAnswer } from '@/lib/grading/bench/clock-and-place-model-answer';
+import { clockAndPlaceModelAnswer } from '@/lib/grading/bench/clock-and-place/clock-and-place-model-answer';
 import {
   clockAndPlaceSubmissionSchema,
   emptyClockAndPlaceDraft,
-} from '@/lib/grading/bench/clock-and-place-submission';
-import { openRows } from '@/lib/grading/bench/clock-and-place-work';
-import { gradeClockAndPlace } from '@/lib/grading/bench/grade-clock-and-place';
+} from '@/lib/grading/bench/clock-and-place/clock-and-place-submission';
+import { openRows } from '@/lib/grading/bench/clock-and-place/clock-and-place-work';
+import { gradeClockAndPlace } from '@/lib/grading/bench/clock-and-place/grade-clock-and-place';
 import {
   clockAndPlaceTemplates,
   type ClockAndPlaceVariant,
-} from '@/lib/variants/bench/clock-and-place-variant';
+} from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
 import type { BenchSession } from '../bench/bench-lab-props';
 import { ClockAndPlaceLab } from './clock-and-place-lab';
 import { clockAndPlaceParts } from './clock-and-place-parts';

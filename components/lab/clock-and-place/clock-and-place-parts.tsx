@@ -5,9 +5,12 @@ import {
   emptyClockAndPlaceDraft,
   type ClockAndPlaceDraft,
   type ClockAndPlaceSubmission,
-} from '@/lib/grading/bench/clock-and-place-submission';
-import { emptyRows, formAsItStands } from '@/lib/grading/bench/clock-and-place-work';
-import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place-variant';
+} from '@/lib/grading/bench/clock-and-place/clock-and-place-submission';
+import {
+  emptyRows,
+  formAsItStands,
+} from '@/lib/grading/bench/clock-and-place/clock-and-place-work';
+import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
 import type { BenchParts } from '../bench/bench-parts';
 import { ClockDrawing } from './clock-drawing';
 import { clockHints } from './clock-hints';

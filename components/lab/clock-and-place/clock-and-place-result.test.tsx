@@ -2,10 +2,10 @@ import { cleanup, render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, it } from 'vitest';
 import { clockTask } from '@/tests/support/clock-tasks';
 import type { MountForm } from '@/lib/clock/mount-form';
-import { clockAndPlaceModelAnswer } from '@/lib/grading/bench/clock-and-place-model-answer';
-import { clockSlipCodes } from '@/lib/grading/bench/clock-and-place-result';
-import { gradeClockAndPlace } from '@/lib/grading/bench/grade-clock-and-place';
-import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place-variant';
+import { clockAndPlaceModelAnswer } from '@/lib/grading/bench/clock-and-place/clock-and-place-model-answer';
+import { clockSlipCodes } from '@/lib/grading/bench/clock-and-place/clock-and-place-result';
+import { gradeClockAndPlace } from '@/lib/grading/bench/clock-and-place/grade-clock-and-place';
+import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
 import { ClockAndPlaceResultView } from './clock-and-place-result';
 import { afterAlignmentText, clockSlipWords } from './clock-result-words';
 

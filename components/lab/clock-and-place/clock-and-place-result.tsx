@@ -1,8 +1,8 @@
 import { BenchResultView } from '@/components/grading/bench-result-view';
 import { TableFrame } from '@/components/ui/table-frame';
 import { entriesThatDiffer, formEntries } from '@/lib/clock/mount-form';
-import type { ClockAndPlaceResult } from '@/lib/grading/bench/clock-and-place-result';
-import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place-variant';
+import type { ClockAndPlaceResult } from '@/lib/grading/bench/clock-and-place/clock-and-place-result';
+import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
 import {
   afterAlignmentText,
   clockSlipWords,

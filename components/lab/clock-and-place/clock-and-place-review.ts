@@ -1,7 +1,10 @@
 import { formEntries } from '@/lib/clock/mount-form';
-import type { ClockAndPlaceDraft } from '@/lib/grading/bench/clock-and-place-submission';
-import { emptyRows, formAsItStands } from '@/lib/grading/bench/clock-and-place-work';
-import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place-variant';
+import type { ClockAndPlaceDraft } from '@/lib/grading/bench/clock-and-place/clock-and-place-submission';
+import {
+  emptyRows,
+  formAsItStands,
+} from '@/lib/grading/bench/clock-and-place/clock-and-place-work';
+import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
 import type { AnswerLine } from '../bench/bench-parts';
 import { cardInWords } from './card-words';
 import { dayOfYear, readingText, rowNames, rowsInWords, rowText } from './clock-words';

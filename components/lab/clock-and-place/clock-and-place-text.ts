@@ -1,4 +1,4 @@
-import type { ClockAndPlaceTemplate } from '@/lib/variants/bench/clock-and-place-variant';
+import type { ClockAndPlaceTemplate } from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
 import type { BenchText } from '../bench/bench-text';
 
 export const clockAndPlaceText: BenchText<ClockAndPlaceTemplate> = {

@@ -1,6 +1,6 @@
-import { fullForm } from '@/lib/grading/bench/clock-and-place-work';
-import { mountFormSchema } from '@/lib/grading/bench/clock-and-place-submission';
-import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place-variant';
+import { fullForm } from '@/lib/grading/bench/clock-and-place/clock-and-place-work';
+import { mountFormSchema } from '@/lib/grading/bench/clock-and-place/clock-and-place-submission';
+import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
 import { overlayOf } from './overlay-stars';
 import { degText } from './clock-words';
 

@@ -3,8 +3,8 @@
 import { RadioGroup } from '@/components/ui/radio-group';
 import { SunCaution } from '@/components/ui/sun-caution';
 import type { FormEntry } from '@/lib/clock/mount-form';
-import { emptyFormDraft } from '@/lib/grading/bench/clock-and-place-submission';
-import type { ClockAndPlaceTemplate } from '@/lib/variants/bench/clock-and-place-variant';
+import { emptyFormDraft } from '@/lib/grading/bench/clock-and-place/clock-and-place-submission';
+import type { ClockAndPlaceTemplate } from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
 import { rowNames } from './clock-words';
 import type { ClockViewProps } from './clock-view';
 import { CompassControls } from './compass-controls';

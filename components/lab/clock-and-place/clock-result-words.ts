@@ -3,9 +3,9 @@ import type {
   ClockAndPlaceCriterion,
   ClockAndPlaceResult,
   ClockAndPlaceSlip,
-} from '@/lib/grading/bench/clock-and-place-result';
+} from '@/lib/grading/bench/clock-and-place/clock-and-place-result';
 import { largestBaseTiltDeg } from '@/lib/pointing/align';
-import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place-variant';
+import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
 import { dayOfYear, degText, missInWords, readingText, rowsInWords, rowText } from './clock-words';
 import { verdictWords } from './verdict-words';
 

@@ -1,7 +1,7 @@
 import { formProblem, type MountForm } from '@/lib/clock/mount-form';
-import type { ClockAndPlaceDraft } from '@/lib/grading/bench/clock-and-place-submission';
-import { formAsItStands, fullForm } from '@/lib/grading/bench/clock-and-place-work';
-import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place-variant';
+import type { ClockAndPlaceDraft } from '@/lib/grading/bench/clock-and-place/clock-and-place-submission';
+import { formAsItStands, fullForm } from '@/lib/grading/bench/clock-and-place/clock-and-place-work';
+import type { ClockAndPlaceVariant } from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
 import type { BenchViewProps } from '../bench/bench-parts';
 import { overlayOf, type Overlay } from './overlay-stars';
 

@@ -1,8 +1,8 @@
 import type { FormEntry } from '@/lib/clock/mount-form';
 import type { MissCause } from '@/lib/clock/split-by-cause';
-import type { FormDraft } from '@/lib/grading/bench/clock-and-place-submission';
-import type { TimeReading } from '@/lib/variants/bench/clock-and-place-variant';
-import type { CardDay } from '@/lib/variants/bench/clock-card';
+import type { FormDraft } from '@/lib/grading/bench/clock-and-place/clock-and-place-submission';
+import type { TimeReading } from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
+import type { CardDay } from '@/lib/variants/bench/clock-and-place/clock-card';
 import { fistDeg, fistsInWords, toHalfFists } from '@/components/sky/position-words';
 
 /** How the rows of the form are called. */

@@ -2,8 +2,11 @@
 
 import { Button } from '@/components/ui/button';
 import { fieldsOfEntry, formEntries, type FormEntry } from '@/lib/clock/mount-form';
-import { emptyFormDraft, type FormDraft } from '@/lib/grading/bench/clock-and-place-submission';
-import { formAsItStands, openRows } from '@/lib/grading/bench/clock-and-place-work';
+import {
+  emptyFormDraft,
+  type FormDraft,
+} from '@/lib/grading/bench/clock-and-place/clock-and-place-submission';
+import { formAsItStands, openRows } from '@/lib/grading/bench/clock-and-place/clock-and-place-work';
 import { rowNames, rowText } from './clock-words';
 import type { ClockViewProps } from './clock-view';
 import { RowFields } from './row-fields';

@@ -3,7 +3,7 @@
 import { Button } from '@/components/ui/button';
 import { Checkbox } from '@/components/ui/checkbox';
 import { RadioGroup } from '@/components/ui/radio-group';
-import type { ClockVerdict } from '@/lib/variants/bench/clock-and-place-variant';
+import type { ClockVerdict } from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
 import { answerWhenAsked } from './card-words';
 import type { ClockViewProps } from './clock-view';
 import { dayOfYear, readingText } from './clock-words';

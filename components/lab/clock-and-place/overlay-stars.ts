@@ -4,7 +4,10 @@ import type { MountForm } from '@/lib/clock/mount-form';
 import { startErrorDeg } from '@/lib/clock/needle';
 import { rootMeanSquare } from '@/lib/clock/split-by-cause';
 import { azAltFromDirection, separationDeg, type Vector3 } from '@/lib/units/vector';
-import type { ClockAndPlaceVariant, SkyStar } from '@/lib/variants/bench/clock-and-place-variant';
+import type {
+  ClockAndPlaceVariant,
+  SkyStar,
+} from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
 
 type Placed = { azimuthDeg: number; altitudeDeg: number };
 

@@ -2,7 +2,7 @@
 
 import { Select } from '@/components/ui/select';
 import type { FormEntry } from '@/lib/clock/mount-form';
-import type { FormDraft } from '@/lib/grading/bench/clock-and-place-submission';
+import type { FormDraft } from '@/lib/grading/bench/clock-and-place/clock-and-place-submission';
 import { monthNames, offsetText } from './clock-words';
 import { NumberField } from './number-field';
 

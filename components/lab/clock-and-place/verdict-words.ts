@@ -1,4 +1,4 @@
-import type { ClockVerdict } from '@/lib/variants/bench/clock-and-place-variant';
+import type { ClockVerdict } from '@/lib/variants/bench/clock-and-place/clock-and-place-variant';
 
 /** How often the clocks of that night showed a time. */
 export const verdictWords: Readonly<Record<ClockVerdict, string>> = {

@@ -1,7 +1,7 @@
 import type { SlipWords } from '@/components/grading/bench-result-view';
-import type { DressRehearsalResult } from '@/lib/grading/bench/dress-rehearsal-result';
+import type { DressRehearsalResult } from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-result';
 import type { BenchStage } from '@/lib/rehearsal/stages';
-import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal-variant';
+import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal/dress-rehearsal-variant';
 import * as balance from '../balance/balance-result-words';
 import { clockSlipWords } from '../clock-and-place/clock-result-words';
 import { finderSlipWords } from '../finder/finder-result-words';

@@ -1,6 +1,6 @@
 'use client';
 
-import type { DressRehearsalDraft } from '@/lib/grading/bench/dress-rehearsal-submission';
+import type { DressRehearsalDraft } from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-submission';
 import type { BenchStage as BenchStageId } from '@/lib/rehearsal/stages';
 import { balanceParts } from '../balance/balance-parts';
 import { clockAndPlaceParts } from '../clock-and-place/clock-and-place-parts';

@@ -1,6 +1,6 @@
-import type { DressRehearsalDraft } from '@/lib/grading/bench/dress-rehearsal-submission';
+import type { DressRehearsalDraft } from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-submission';
 import type { BenchStage } from '@/lib/rehearsal/stages';
-import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal-variant';
+import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal/dress-rehearsal-variant';
 import { balanceParts } from '../balance/balance-parts';
 import type { BenchParts } from '../bench/bench-parts';
 import { clockAndPlaceParts } from '../clock-and-place/clock-and-place-parts';

@@ -6,7 +6,7 @@ import {
   emptyDressRehearsalDraft,
   type DressRehearsalDraft,
   type DressRehearsalSubmission,
-} from '@/lib/grading/bench/dress-rehearsal-submission';
+} from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-submission';
 import { packUpSteps } from '@/lib/rehearsal/pack-up';
 import type { RehearsalStage } from '@/lib/rehearsal/stages';
 import { catalogue, markOf, rehearsalOf, rehearsed } from '@/tests/support/rehearsal';

@@ -1,6 +1,6 @@
 'use client';
 
-import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal-variant';
+import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal/dress-rehearsal-variant';
 import type { BenchLabProps } from '../bench/bench-lab-props';
 import { useInBrowser } from '../shell/use-in-browser';
 import { WithCatalogue } from '../shell/with-catalogue';

@@ -1,8 +1,8 @@
 import { Check, Minus } from 'lucide-react';
 import { BenchResultView } from '@/components/grading/bench-result-view';
 import { Panel } from '@/components/ui/panel';
-import type { DressRehearsalResult } from '@/lib/grading/bench/dress-rehearsal-result';
-import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal-variant';
+import type { DressRehearsalResult } from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-result';
+import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal/dress-rehearsal-variant';
 import { MissesSection } from './misses-section';
 import {
   criterionWords,

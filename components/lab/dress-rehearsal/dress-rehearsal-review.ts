@@ -1,5 +1,5 @@
-import type { DressRehearsalDraft } from '@/lib/grading/bench/dress-rehearsal-submission';
-import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal-variant';
+import type { DressRehearsalDraft } from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-submission';
+import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal/dress-rehearsal-variant';
 import { balanceReview } from '../balance/balance-review';
 import type { AnswerLine } from '../bench/bench-parts';
 import { clockAndPlaceReview } from '../clock-and-place/clock-and-place-review';

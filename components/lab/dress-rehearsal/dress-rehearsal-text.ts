@@ -1,4 +1,4 @@
-import type { DressRehearsalTemplate } from '@/lib/variants/bench/dress-rehearsal-variant';
+import type { DressRehearsalTemplate } from '@/lib/variants/bench/dress-rehearsal/dress-rehearsal-variant';
 import type { BenchText } from '../bench/bench-text';
 
 export const dressRehearsalText: BenchText<DressRehearsalTemplate> = {

@@ -1,8 +1,8 @@
 import type { ReactNode } from 'react';
-import type { DressRehearsalDraft } from '@/lib/grading/bench/dress-rehearsal-submission';
+import type { DressRehearsalDraft } from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-submission';
 import type { RehearsalStage } from '@/lib/rehearsal/stages';
 import type { StarCatalogue } from '@/lib/sky/catalogue';
-import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal-variant';
+import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal/dress-rehearsal-variant';
 import type { StageChange } from './rehearsal-work';
 
 /** What every stage of the evening is given. */

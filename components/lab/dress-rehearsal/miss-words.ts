@@ -1,5 +1,5 @@
 import { angleWordsFor } from '@/components/sky/angle-words';
-import type { RehearsalMiss } from '@/lib/grading/bench/dress-rehearsal-result';
+import type { RehearsalMiss } from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-result';
 import type { Attribution, Share } from '@/lib/rehearsal/attribution';
 
 type Cause = Share['cause'];

@@ -1,7 +1,7 @@
 import { arcminuteInWords, angleWordsFor } from '@/components/sky/angle-words';
 import { Panel } from '@/components/ui/panel';
 import { TableFrame } from '@/components/ui/table-frame';
-import type { RehearsalMiss } from '@/lib/grading/bench/dress-rehearsal-result';
+import type { RehearsalMiss } from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-result';
 import { chainOf, counts, linkLength, type ChainLink } from './miss-chain';
 import { MissFigure } from './miss-figure';
 import {

@@ -2,7 +2,7 @@ import { onDisc } from '@/components/sky/all-sky';
 import { skyLights } from '@/components/sky/sky-lights';
 import { brightnessInWords, positionInWords } from '@/components/sky/position-words';
 import type { StarCatalogue } from '@/lib/sky/catalogue';
-import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal-variant';
+import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal/dress-rehearsal-variant';
 
 /** A star that one can see and name; good and poor choices stand side by side. */
 export type PlannedStar = {

@@ -3,7 +3,7 @@ import {
   workAfter,
   type DressRehearsalDraft,
   type DressRehearsalSubmission,
-} from '@/lib/grading/bench/dress-rehearsal-submission';
+} from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-submission';
 import type { RehearsalStage } from '@/lib/rehearsal/stages';
 
 /** What is done at a stage: any part of the work but where one stands in it. */

@@ -3,7 +3,7 @@
 import { useEffect, useState, useSyncExternalStore } from 'react';
 import { benchStages } from '@/lib/rehearsal/stages';
 import type { StarCatalogue } from '@/lib/sky/catalogue';
-import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal-variant';
+import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal/dress-rehearsal-variant';
 import type { BenchLabProps } from '../bench/bench-lab-props';
 import { LabOutcome } from '../shell/lab-outcome';
 import { saveInWords } from '../shell/save-words';

@@ -7,9 +7,9 @@ import type {
   DressRehearsalResult,
   DressRehearsalSlip,
   RehearsedSkill,
-} from '@/lib/grading/bench/dress-rehearsal-result';
+} from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-result';
 import { packUpSteps } from '@/lib/rehearsal/pack-up';
-import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal-variant';
+import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal/dress-rehearsal-variant';
 import { benchGateWords, benchSlipWords } from './bench-result-words';
 import { packUpConsequence, packUpName } from './pack-up-words';
 import { notReadyWords, stageWords } from './stage-words';

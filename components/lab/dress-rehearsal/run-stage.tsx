@@ -3,7 +3,7 @@
 import { useMemo } from 'react';
 import { Button } from '@/components/ui/button';
 import { Notice } from '@/components/ui/notice';
-import { rehearsalRun } from '@/lib/grading/bench/rehearsal-run';
+import { rehearsalRun } from '@/lib/grading/bench/dress-rehearsal/rehearsal-run';
 import type { RehearsalStage } from '@/lib/rehearsal/stages';
 import { runLabVariant } from '../run/run-lab-variant';
 import type { Evening } from './evening';

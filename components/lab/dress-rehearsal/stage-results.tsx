@@ -5,8 +5,8 @@ import { Panel } from '@/components/ui/panel';
 import type {
   BenchResults,
   DressRehearsalResult,
-} from '@/lib/grading/bench/dress-rehearsal-result';
-import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal-variant';
+} from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-result';
+import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal/dress-rehearsal-variant';
 import { BalanceResultView } from '../balance/balance-result';
 import { ClockAndPlaceResultView } from '../clock-and-place/clock-and-place-result';
 import { FinderResultView } from '../finder/finder-result';

@@ -1,7 +1,7 @@
-import type { DressRehearsalDraft } from '@/lib/grading/bench/dress-rehearsal-submission';
+import type { DressRehearsalDraft } from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-submission';
 import { packUpSteps } from '@/lib/rehearsal/pack-up';
 import type { RehearsalStage } from '@/lib/rehearsal/stages';
-import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal-variant';
+import type { DressRehearsalVariant } from '@/lib/variants/bench/dress-rehearsal/dress-rehearsal-variant';
 import { missingAtBench } from './bench-work';
 import { benchStages } from '@/lib/rehearsal/stages';
 

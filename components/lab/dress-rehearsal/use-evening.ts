@@ -5,7 +5,7 @@ import {
   dressRehearsalDraftSchema,
   emptyDressRehearsalDraft,
   type DressRehearsalDraft,
-} from '@/lib/grading/bench/dress-rehearsal-submission';
+} from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-submission';
 import type { RehearsalStage } from '@/lib/rehearsal/stages';
 import type { BenchSession } from '../bench/bench-lab-props';
 import { LogThrottle } from '../run/log-throttle';

@@ -1,4 +1,4 @@
-import type { Aside } from '@/lib/variants/bench/field-variant';
+import type { Aside } from '@/lib/variants/bench/field/field-variant';
 
 /** A degree and a quarter to either side. */
 const halfWidthArcmin = 75;

@@ -2,8 +2,8 @@
 
 import { RadioGroup } from '@/components/ui/radio-group';
 import type { BenchViewProps } from '../bench/bench-parts';
-import type { FieldDraft } from '@/lib/grading/bench/field-submission';
-import type { FieldVariant } from '@/lib/variants/bench/field-variant';
+import type { FieldDraft } from '@/lib/grading/bench/field/field-submission';
+import type { FieldVariant } from '@/lib/variants/bench/field/field-variant';
 import { eyepieceName } from './field-words';
 
 /** The eyepieces in their box; what stands on each is all that is known of it. */

@@ -1,6 +1,6 @@
 import { magnification } from '@/lib/optics/magnification';
-import type { FieldDraft } from '@/lib/grading/bench/field-submission';
-import type { FieldVariant } from '@/lib/variants/bench/field-variant';
+import type { FieldDraft } from '@/lib/grading/bench/field/field-submission';
+import type { FieldVariant } from '@/lib/variants/bench/field/field-variant';
 import { eyepieceIn } from './field-view';
 import { eyepieceName } from './field-words';
 

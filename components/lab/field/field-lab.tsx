@@ -1,6 +1,6 @@
 'use client';
 
-import type { FieldVariant } from '@/lib/variants/bench/field-variant';
+import type { FieldVariant } from '@/lib/variants/bench/field/field-variant';
 import type { BenchLabProps } from '../bench/bench-lab-props';
 import { BenchWorkbench } from '../bench/bench-workbench';
 import { fieldParts } from './field-parts';

@@ -1,7 +1,7 @@
 'use client';
 
-import type { FieldDraft } from '@/lib/grading/bench/field-submission';
-import type { FieldVariant } from '@/lib/variants/bench/field-variant';
+import type { FieldDraft } from '@/lib/grading/bench/field/field-submission';
+import type { FieldVariant } from '@/lib/variants/bench/field/field-variant';
 import type { BenchViewProps } from '../bench/bench-parts';
 import { FieldQuestions } from './field-questions';
 import { orientationInWords, taskInWords } from './field-words';

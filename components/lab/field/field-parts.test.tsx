@@ -2,11 +2,11 @@ import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { manyBenchTasks } from '@/tests/support/bench-tasks';
-import { fieldModelAnswer } from '@/lib/grading/bench/field-model-answer';
-import { gradeField } from '@/lib/grading/bench/grade-field';
-import type { FieldSubmission } from '@/lib/grading/bench/field-submission';
-import { fieldTemplates } from '@/lib/variants/bench/field-variant';
-import { generateField } from '@/lib/variants/bench/generate-field';
+import { fieldModelAnswer } from '@/lib/grading/bench/field/field-model-answer';
+import { gradeField } from '@/lib/grading/bench/field/grade-field';
+import type { FieldSubmission } from '@/lib/grading/bench/field/field-submission';
+import { fieldTemplates } from '@/lib/variants/bench/field/field-variant';
+import { generateField } from '@/lib/variants/bench/field/generate-field';
 import { FieldLab } from './field-lab';
 
 beforeEach(() => {

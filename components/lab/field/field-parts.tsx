@@ -6,8 +6,8 @@ import {
   fieldSubmissionSchema,
   type FieldDraft,
   type FieldSubmission,
-} from '@/lib/grading/bench/field-submission';
-import type { FieldVariant } from '@/lib/variants/bench/field-variant';
+} from '@/lib/grading/bench/field/field-submission';
+import type { FieldVariant } from '@/lib/variants/bench/field/field-variant';
 import type { BenchParts } from '../bench/bench-parts';
 import { FieldDrawing } from './field-drawing';
 import { fieldHints } from './field-hints';

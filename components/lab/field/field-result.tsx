@@ -1,9 +1,9 @@
 import { BenchResultView } from '@/components/grading/bench-result-view';
 import { magnification } from '@/lib/optics/magnification';
 import { trueFieldArcmin } from '@/lib/optics/true-field';
-import type { FieldResult } from '@/lib/grading/bench/field-result';
-import { rightView } from '@/lib/grading/bench/grade-field';
-import type { FieldVariant } from '@/lib/variants/bench/field-variant';
+import type { FieldResult } from '@/lib/grading/bench/field/field-result';
+import { rightView } from '@/lib/grading/bench/field/grade-field';
+import type { FieldVariant } from '@/lib/variants/bench/field/field-variant';
 import { EyepieceCircle } from './eyepiece-circle';
 import { fieldCriterionName, fieldSlipWords } from './field-slip-words';
 import { eyepieceView } from './field-view';

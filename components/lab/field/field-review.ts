@@ -1,5 +1,5 @@
-import type { FieldDraft } from '@/lib/grading/bench/field-submission';
-import type { FieldVariant } from '@/lib/variants/bench/field-variant';
+import type { FieldDraft } from '@/lib/grading/bench/field/field-submission';
+import type { FieldVariant } from '@/lib/variants/bench/field/field-variant';
 import type { AnswerLine } from '../bench/bench-parts';
 import { nameOf, placeInWords, wayInWords } from './field-words';
 

@@ -1,6 +1,10 @@
 import type { SlipWords } from '@/components/grading/bench-result-view';
-import type { FieldCriterion, FieldMistake, FieldSlip } from '@/lib/grading/bench/field-result';
-import type { FieldVariant } from '@/lib/variants/bench/field-variant';
+import type {
+  FieldCriterion,
+  FieldMistake,
+  FieldSlip,
+} from '@/lib/grading/bench/field/field-result';
+import type { FieldVariant } from '@/lib/variants/bench/field/field-variant';
 import { nameOf, orientationInWords, placeInWords, wayInWords } from './field-words';
 
 export const fieldCriterionName: Readonly<Record<FieldCriterion, string>> = {

@@ -1,8 +1,8 @@
 'use client';
 
 import { magnification } from '@/lib/optics/magnification';
-import type { FieldDraft } from '@/lib/grading/bench/field-submission';
-import type { FieldVariant } from '@/lib/variants/bench/field-variant';
+import type { FieldDraft } from '@/lib/grading/bench/field/field-submission';
+import type { FieldVariant } from '@/lib/variants/bench/field/field-variant';
 import type { BenchViewProps } from '../bench/bench-parts';
 import { EyepieceBox } from './eyepiece-box';
 import { Focuser } from './focuser';

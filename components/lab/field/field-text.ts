@@ -1,4 +1,4 @@
-import type { FieldTemplate } from '@/lib/variants/bench/field-variant';
+import type { FieldTemplate } from '@/lib/variants/bench/field/field-variant';
 import type { BenchText } from '../bench/bench-text';
 
 export const fieldText: BenchText<FieldTemplate> = {

@@ -1,9 +1,9 @@
 import { blurArcmin } from '@/lib/optics/focus';
 import { asSeen } from '@/lib/optics/image-orientation';
 import { trueFieldArcmin } from '@/lib/optics/true-field';
-import type { FieldDraft } from '@/lib/grading/bench/field-submission';
-import { moonArcmin } from '@/lib/variants/bench/field-eyepieces';
-import type { FieldEyepiece, FieldVariant } from '@/lib/variants/bench/field-variant';
+import type { FieldDraft } from '@/lib/grading/bench/field/field-submission';
+import { moonArcmin } from '@/lib/variants/bench/field/field-eyepieces';
+import type { FieldEyepiece, FieldVariant } from '@/lib/variants/bench/field/field-variant';
 import { randomFrom } from '@/lib/variants/random';
 
 /** A light in the view: its place in radii of the field, right and up; its own radius alike. */

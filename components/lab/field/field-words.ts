@@ -1,6 +1,10 @@
 import type { ImageOrientation } from '@/lib/optics/image-orientation';
-import type { FieldAsk, FieldEyepiece, FieldVariant } from '@/lib/variants/bench/field-variant';
-import type { FieldDraft, FieldWay } from '@/lib/grading/bench/field-submission';
+import type {
+  FieldAsk,
+  FieldEyepiece,
+  FieldVariant,
+} from '@/lib/variants/bench/field/field-variant';
+import type { FieldDraft, FieldWay } from '@/lib/grading/bench/field/field-submission';
 
 export const eyepieceName = ({ focalLengthMm }: Pick<FieldEyepiece, 'focalLengthMm'>): string =>
   `${String(focalLengthMm)} mm eyepiece`;

@@ -3,8 +3,8 @@
 import { Minus, Plus } from 'lucide-react';
 import { useId } from 'react';
 import { Button } from '@/components/ui/button';
-import { focusTravelMm, type FieldDraft } from '@/lib/grading/bench/field-submission';
-import type { FieldVariant } from '@/lib/variants/bench/field-variant';
+import { focusTravelMm, type FieldDraft } from '@/lib/grading/bench/field/field-submission';
+import type { FieldVariant } from '@/lib/variants/bench/field/field-variant';
 import type { BenchViewProps } from '../bench/bench-parts';
 
 const stepMm = 0.1;

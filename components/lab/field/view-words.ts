@@ -1,6 +1,6 @@
-import { widthNeededArcmin } from '@/lib/variants/bench/field-eyepieces';
-import type { FieldDraft } from '@/lib/grading/bench/field-submission';
-import type { FieldVariant } from '@/lib/variants/bench/field-variant';
+import { widthNeededArcmin } from '@/lib/variants/bench/field/field-eyepieces';
+import type { FieldDraft } from '@/lib/grading/bench/field/field-submission';
+import type { FieldVariant } from '@/lib/variants/bench/field/field-variant';
 import { eyepieceIn, eyepieceView } from './field-view';
 import { orientationInWords } from './field-words';
 

@@ -1,7 +1,7 @@
 'use client';
 
 import { RadioGroup } from '@/components/ui/radio-group';
-import type { FieldDraft } from '@/lib/grading/bench/field-submission';
+import type { FieldDraft } from '@/lib/grading/bench/field/field-submission';
 
 type Way = NonNullable<FieldDraft['way']>;
 

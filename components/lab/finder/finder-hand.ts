@@ -1,8 +1,8 @@
 'use client';
 
 import type { SettingAction, SettingState } from '@/lib/finder/setting';
-import type { FinderDraft } from '@/lib/grading/bench/finder-submission';
-import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
+import type { FinderDraft } from '@/lib/grading/bench/finder/finder-submission';
+import type { FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
 import type { BenchViewProps } from '../bench/bench-parts';
 import { afterDoing, aimsNow, stateOf } from './finder-work';
 import { eyepieceInWords, finderInWords, hazardInWords } from './finder-words';

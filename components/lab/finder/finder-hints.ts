@@ -1,5 +1,5 @@
-import type { FinderDraft } from '@/lib/grading/bench/finder-submission';
-import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
+import type { FinderDraft } from '@/lib/grading/bench/finder/finder-submission';
+import type { FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
 import { stateOf } from './finder-work';
 
 const setting = [

@@ -1,6 +1,6 @@
 'use client';
 
-import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
+import type { FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
 import type { BenchLabProps } from '../bench/bench-lab-props';
 import { BenchWorkbench } from '../bench/bench-workbench';
 import { finderParts } from './finder-parts';

@@ -1,11 +1,14 @@
 import { cleanup, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { finderModelAnswer } from '@/lib/grading/bench/finder-model-answer';
-import { finderDraftSchema, finderSubmissionSchema } from '@/lib/grading/bench/finder-submission';
-import { gradeFinder } from '@/lib/grading/bench/grade-finder';
+import { finderModelAnswer } from '@/lib/grading/bench/finder/finder-model-answer';
+import {
+  finderDraftSchema,
+  finderSubmissionSchema,
+} from '@/lib/grading/bench/finder/finder-submission';
+import { gradeFinder } from '@/lib/grading/bench/finder/grade-finder';
 import { minus } from '@/lib/finder/sights';
-import { finderTemplates, type FinderVariant } from '@/lib/variants/bench/finder-variant';
+import { finderTemplates, type FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
 import { besideDotFrom, pressesFor, tubeWayFrom, turnsFrom } from '@/tests/support/finder-reading';
 import { finderTasks } from '@/tests/support/finder-tasks';
 import type { BenchSession } from '../bench/bench-lab-props';

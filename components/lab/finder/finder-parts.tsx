@@ -5,9 +5,9 @@ import {
   finderDraftSchema,
   type FinderDraft,
   type FinderSubmission,
-} from '@/lib/grading/bench/finder-submission';
-import { answered } from '@/lib/grading/bench/grade-finder';
-import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
+} from '@/lib/grading/bench/finder/finder-submission';
+import { answered } from '@/lib/grading/bench/finder/grade-finder';
+import type { FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
 import type { BenchParts } from '../bench/bench-parts';
 import { FinderDrawing } from './finder-drawing';
 import { finderHints } from './finder-hints';

@@ -5,7 +5,7 @@ import { Field } from '@/components/ui/field';
 import { RadioGroup } from '@/components/ui/radio-group';
 import { Select } from '@/components/ui/select';
 import { TextInput } from '@/components/ui/text-input';
-import type { FinderAnswers } from '@/lib/grading/bench/finder-submission';
+import type { FinderAnswers } from '@/lib/grading/bench/finder/finder-submission';
 import { numberIn } from '../run/number-in';
 import type { FinderProps } from './finder-hand';
 import { fieldInWords, metresInWords } from './finder-words';

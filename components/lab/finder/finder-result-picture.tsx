@@ -1,5 +1,5 @@
-import type { FinderResult } from '@/lib/grading/bench/finder-result';
-import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
+import type { FinderResult } from '@/lib/grading/bench/finder/finder-result';
+import type { FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
 import { eyepieceName } from './finder-words';
 import { pathOf, sceneBottom, sceneHalfWidth, sceneTop, toScene } from './scene-places';
 import { ScenePicture } from './scene-picture';

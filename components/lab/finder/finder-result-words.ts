@@ -1,7 +1,11 @@
 import { angleInWords, angleWordsFor } from '@/components/sky/angle-words';
 import type { SlipWords } from '@/components/grading/bench-result-view';
-import type { FinderCriterion, FinderResult, FinderSlip } from '@/lib/grading/bench/finder-result';
-import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
+import type {
+  FinderCriterion,
+  FinderResult,
+  FinderSlip,
+} from '@/lib/grading/bench/finder/finder-result';
+import type { FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
 import { aimInWords, eyepieceName, metresInWords, startingCapital } from './finder-words';
 
 export const finderCriterionNames: Readonly<Record<FinderCriterion, string>> = {

@@ -1,7 +1,7 @@
 import { BenchResultView } from '@/components/grading/bench-result-view';
 import { arcminuteInWords } from '@/components/sky/angle-words';
-import type { FinderResult } from '@/lib/grading/bench/finder-result';
-import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
+import type { FinderResult } from '@/lib/grading/bench/finder/finder-result';
+import type { FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
 import { FinderResultPicture } from './finder-result-picture';
 import {
   finderCriterionNames,

@@ -1,8 +1,8 @@
 import { hazardsAtEnd } from '@/lib/finder/setting';
-import type { FinderDraft } from '@/lib/grading/bench/finder-submission';
-import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
+import type { FinderDraft } from '@/lib/grading/bench/finder/finder-submission';
+import type { FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
 import type { AnswerLine } from '../bench/bench-parts';
-import { aimsOf } from '@/lib/grading/bench/finder-replay';
+import { aimsOf } from '@/lib/grading/bench/finder/finder-replay';
 import type { SettingMoment } from '@/lib/finder/setting';
 import { stateOf } from './finder-work';
 import {

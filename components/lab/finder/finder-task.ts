@@ -1,6 +1,6 @@
 import { angleInWords } from '@/components/sky/angle-words';
 import type { SettingState } from '@/lib/finder/setting';
-import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
+import type { FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
 import { clockTime, eyepieceName, metresInWords, placeInWords } from './finder-words';
 
 /** What is asked, in two or three sentences. */

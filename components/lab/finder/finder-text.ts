@@ -1,4 +1,4 @@
-import type { FinderTemplate } from '@/lib/variants/bench/finder-variant';
+import type { FinderTemplate } from '@/lib/variants/bench/finder/finder-variant';
 import type { BenchText } from '../bench/bench-text';
 
 export const finderText: BenchText<FinderTemplate> = {

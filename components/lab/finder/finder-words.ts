@@ -4,9 +4,9 @@ import { nearestSignpost } from '@/components/sky/directions';
 import type { Companion, DayHazard, StandingPlace } from '@/lib/finder/day-hazard';
 import type { SettingState } from '@/lib/finder/setting';
 import { leastSunDistanceDeg, nearestToSunDeg, type AzAlt } from '@/lib/finder/way-past-sun';
-import type { NamedAim } from '@/lib/grading/bench/finder-replay';
+import type { NamedAim } from '@/lib/grading/bench/finder/finder-replay';
 import type { FieldOffset } from '@/lib/optics/image-orientation';
-import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
+import type { FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
 import { chosenAim, fromDot, inEyepiece } from './finder-work';
 
 export const companionNames: Readonly<Record<Companion, string>> = {

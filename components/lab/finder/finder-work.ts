@@ -9,10 +9,10 @@ import {
 } from '@/lib/finder/setting';
 import { mostActions, recorded } from '@/lib/finder/setting-record';
 import { aimFromFinder, aimFromTube, minus } from '@/lib/finder/sights';
-import { aimsOf, settingStartOf, type NamedAim } from '@/lib/grading/bench/finder-replay';
-import type { FinderDraft } from '@/lib/grading/bench/finder-submission';
+import { aimsOf, settingStartOf, type NamedAim } from '@/lib/grading/bench/finder/finder-replay';
+import type { FinderDraft } from '@/lib/grading/bench/finder/finder-submission';
 import { asSeen, type FieldOffset } from '@/lib/optics/image-orientation';
-import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
+import type { FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
 
 /** How things stand after all that was done. Work that does not fit the task stands as at the start. */
 export function stateOf(variant: FinderVariant, draft: FinderDraft): SettingState {

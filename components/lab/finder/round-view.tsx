@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
-import type { NamedAim } from '@/lib/grading/bench/finder-replay';
+import type { NamedAim } from '@/lib/grading/bench/finder/finder-replay';
 import type { FieldOffset, ImageOrientation } from '@/lib/optics/image-orientation';
 import { asSeen } from '@/lib/optics/image-orientation';
 import { radiansToArcminutes } from '@/lib/units/angle';
-import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
+import type { FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
 import { TargetShape } from './target-shape';
 
 /** Radius of a round view in its drawing's units. */

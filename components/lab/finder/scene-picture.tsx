@@ -1,7 +1,11 @@
 import type { ReactNode } from 'react';
 import { signpostDirections } from '@/components/sky/directions';
 import type { StandingPlace } from '@/lib/finder/day-hazard';
-import type { DayTarget, DuskLight, FinderVariant } from '@/lib/variants/bench/finder-variant';
+import type {
+  DayTarget,
+  DuskLight,
+  FinderVariant,
+} from '@/lib/variants/bench/finder/finder-variant';
 import { degreesToRadians, wrap180 } from '@/lib/units/angle';
 import { metresInWords } from './finder-words';
 import { lettersOf, pathOf, sceneBottom, sceneHalfWidth, sceneTop, toScene } from './scene-places';

@@ -1,5 +1,5 @@
 import { nearestToSunDeg, type AzAlt } from '@/lib/finder/way-past-sun';
-import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
+import type { FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
 import { degreesToRadians, wrap180, wrap360 } from '@/lib/units/angle';
 import { azAltFromDirection, cross, directionFromAzAlt, normalise } from '@/lib/units/vector';
 

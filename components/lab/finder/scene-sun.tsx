@@ -1,5 +1,5 @@
 import type { AzAlt } from '@/lib/finder/way-past-sun';
-import type { FinderVariant } from '@/lib/variants/bench/finder-variant';
+import type { FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
 import { keepOutPath, sceneBottom, toScene } from './scene-places';
 
 /** The Sun, and all round it where no open tube may point. */

@@ -1,4 +1,4 @@
-import type { DayTargetKind } from '@/lib/variants/bench/finder-variant';
+import type { DayTargetKind } from '@/lib/variants/bench/finder/finder-variant';
 
 const paint = { fill: 'var(--on-sky-soft)', stroke: 'var(--land-near)' } as const;
 

@@ -1,7 +1,7 @@
 import { angleInWords } from '@/components/sky/angle-words';
-import type { LevelResult } from '@/lib/grading/bench/level-result';
+import type { LevelResult } from '@/lib/grading/bench/level/level-result';
 import { tiltConsequences, type TiltConsequences } from '@/lib/levelling/tilt-consequences';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import { degreesText } from './level-words';
 
 /** What a tilt does at worst anywhere from 20° to 80° up, as the mechanics have it, side by side. */

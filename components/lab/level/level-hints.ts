@@ -1,8 +1,8 @@
-import type { LevelDraft } from '@/lib/grading/bench/level-submission';
+import type { LevelDraft } from '@/lib/grading/bench/level/level-submission';
 import { vialShowsDeg } from '@/lib/levelling/vial';
 import { legIndices, tiltOfHead } from '@/lib/levelling/tripod';
 import { degreesToRadians } from '@/lib/units/angle';
-import type { LevelTemplate, LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelTemplate, LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import { stateOf } from './level-work';
 
 const ofTemplate: Readonly<Record<LevelTemplate, string>> = {

@@ -1,6 +1,6 @@
 'use client';
 
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import type { BenchLabProps } from '../bench/bench-lab-props';
 import { BenchWorkbench } from '../bench/bench-workbench';
 import { levelParts } from './level-parts';

@@ -3,7 +3,7 @@
 import { arcminuteInWords } from '@/components/sky/angle-words';
 import { Notice } from '@/components/ui/notice';
 import { RadioGroup } from '@/components/ui/radio-group';
-import type { LevelTemplate } from '@/lib/variants/bench/level-variant';
+import type { LevelTemplate } from '@/lib/variants/bench/level/level-variant';
 import { questionsOf, tiltSupposed } from './level-question';
 import { useTripodHand, type LevelViewProps } from './use-tripod-hand';
 

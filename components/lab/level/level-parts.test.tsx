@@ -2,11 +2,14 @@ import { cleanup, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { levelTask, manyLevelTasks } from '@/tests/support/level-tasks';
-import { gradeLevel } from '@/lib/grading/bench/grade-level';
-import { levelModelAnswer } from '@/lib/grading/bench/level-model-answer';
-import { levelSubmissionSchema, type LevelSubmission } from '@/lib/grading/bench/level-submission';
+import { gradeLevel } from '@/lib/grading/bench/level/grade-level';
+import { levelModelAnswer } from '@/lib/grading/bench/level/level-model-answer';
+import {
+  levelSubmissionSchema,
+  type LevelSubmission,
+} from '@/lib/grading/bench/level/level-submission';
 import type { TripodAction } from '@/lib/levelling/tripod-actions';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import { LevelLab } from './level-lab';
 import { questionsOf } from './level-question';
 import { LevelResultView } from './level-result';

@@ -5,8 +5,8 @@ import {
   emptyLevelDraft,
   type LevelDraft,
   type LevelSubmission,
-} from '@/lib/grading/bench/level-submission';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+} from '@/lib/grading/bench/level/level-submission';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import type { BenchParts } from '../bench/bench-parts';
 import { LevelDrawing } from './level-drawing';
 import { levelHints } from './level-hints';

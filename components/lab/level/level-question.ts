@@ -1,6 +1,6 @@
 import { angleInWords } from '@/components/sky/angle-words';
-import type { LevelDraft } from '@/lib/grading/bench/level-submission';
-import type { TiltQuestion } from '@/lib/variants/bench/level-variant';
+import type { LevelDraft } from '@/lib/grading/bench/level/level-submission';
+import type { TiltQuestion } from '@/lib/variants/bench/level/level-variant';
 import { windInWords } from './level-words';
 
 export type AskedName = keyof LevelDraft['answers'];

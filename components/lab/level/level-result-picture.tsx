@@ -1,6 +1,6 @@
-import type { LevelResult } from '@/lib/grading/bench/level-result';
+import type { LevelResult } from '@/lib/grading/bench/level/level-result';
 import { startOf, type TripodSite, type TripodState } from '@/lib/levelling/tripod';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import { bubbleInWords, readsFromMark, tiltInWords } from './level-words';
 import { TripodFigure, tripodViewBox } from './tripod-figure';
 import { VialFigure } from './vial-figure';

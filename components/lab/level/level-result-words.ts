@@ -6,8 +6,8 @@ import type {
   LevelGate,
   LevelResult,
   LevelSlip,
-} from '@/lib/grading/bench/level-result';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+} from '@/lib/grading/bench/level/level-result';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import { vialShowsDeg } from '@/lib/levelling/vial';
 import { heightInWords, leftOverInWords } from './level-question';
 import { degreesText, legName, sideInWords } from './level-words';

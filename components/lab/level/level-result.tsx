@@ -1,7 +1,7 @@
 import { BenchResultView } from '@/components/grading/bench-result-view';
 import { Panel } from '@/components/ui/panel';
-import type { LevelResult } from '@/lib/grading/bench/level-result';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelResult } from '@/lib/grading/bench/level/level-result';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import { LevelCosts } from './level-costs';
 import { LevelResultPicture } from './level-result-picture';
 import { criterionNames, gateWords, levelVerdict, slipWords } from './level-result-words';

@@ -1,6 +1,6 @@
-import type { LevelDraft } from '@/lib/grading/bench/level-submission';
+import type { LevelDraft } from '@/lib/grading/bench/level/level-submission';
 import { legIndices } from '@/lib/levelling/tripod';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import type { AnswerLine } from '../bench/bench-parts';
 import { questionsOf, tiltSupposed } from './level-question';
 import { bubbleInWords, legName } from './level-words';

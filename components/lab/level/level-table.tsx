@@ -3,7 +3,7 @@
 import { Button } from '@/components/ui/button';
 import { legIndices, vialNow, type LegIndex } from '@/lib/levelling/tripod';
 import { wrap360 } from '@/lib/units/angle';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import { LegLength } from './leg-length';
 import { bubbleInWords, legName, readsFromMark } from './level-words';
 import { StandControls } from './stand-controls';

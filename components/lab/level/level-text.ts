@@ -1,4 +1,4 @@
-import type { LevelTemplate } from '@/lib/variants/bench/level-variant';
+import type { LevelTemplate } from '@/lib/variants/bench/level/level-variant';
 import type { BenchText } from '../bench/bench-text';
 
 export const levelText: BenchText<LevelTemplate> = {

@@ -9,7 +9,7 @@ import {
   type TripodState,
 } from '@/lib/levelling/tripod';
 import type { NotPossible, TripodAction } from '@/lib/levelling/tripod-actions';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import { radiansToDegrees, wrap180, wrap360 } from '@/lib/units/angle';
 
 export const legName = (leg: LegIndex): string => ['A', 'B', 'C'][leg] ?? '';

@@ -1,7 +1,7 @@
-import type { LevelDraft, LevelSubmission } from '@/lib/grading/bench/level-submission';
+import type { LevelDraft, LevelSubmission } from '@/lib/grading/bench/level/level-submission';
 import { legIndices, startOf, type TripodState } from '@/lib/levelling/tripod';
 import { replay } from '@/lib/levelling/tripod-actions';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import { legName } from './level-words';
 
 /** As the work so far has left the tripod; work of another tripod shows it as it was found. */

@@ -1,5 +1,5 @@
 import { legIndices, vialNow, type TripodState } from '@/lib/levelling/tripod';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import { legName } from './level-words';
 
 type PlanInsetProps = { variant: LevelVariant; state: TripodState };

@@ -3,7 +3,7 @@ import { TubeSide } from '@/components/telescope/tube-side';
 import type { TripodSite, TripodState } from '@/lib/levelling/tripod';
 import { vialNow } from '@/lib/levelling/tripod';
 import { degreesToRadians } from '@/lib/units/angle';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import { LegFigure } from './leg-figure';
 import { headCircle, tripodShape, type TripodShape } from './tripod-shape';
 

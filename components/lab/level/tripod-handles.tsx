@@ -1,7 +1,7 @@
 'use client';
 
 import type { KeyboardEvent } from 'react';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import { legName } from './level-words';
 import { tripodShape, type LegShape, type Point } from './tripod-shape';
 import { useLegDrag } from './use-leg-drag';

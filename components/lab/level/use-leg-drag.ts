@@ -1,7 +1,7 @@
 'use client';
 
 import { useRef, type PointerEvent } from 'react';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import type { LegIndex } from '@/lib/levelling/tripod';
 import type { TripodHand } from './use-tripod-hand';
 

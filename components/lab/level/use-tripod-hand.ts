@@ -1,10 +1,10 @@
 'use client';
 
 import { useMemo } from 'react';
-import { mostLevelActions, type LevelDraft } from '@/lib/grading/bench/level-submission';
+import { mostLevelActions, type LevelDraft } from '@/lib/grading/bench/level/level-submission';
 import type { TripodState } from '@/lib/levelling/tripod';
 import { act, logged, type TripodAction } from '@/lib/levelling/tripod-actions';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import type { BenchViewProps } from '../bench/bench-parts';
 import { happenedInWords, notPossibleWords } from './level-words';
 import { stateOf } from './level-work';

@@ -1,7 +1,7 @@
 import { bubbleOf, legIndices, vialNow, type TripodState } from '@/lib/levelling/tripod';
 import { vialMm } from '@/lib/levelling/vial';
 import { degreesToRadians } from '@/lib/units/angle';
-import type { LevelVariant } from '@/lib/variants/bench/level-variant';
+import type { LevelVariant } from '@/lib/variants/bench/level/level-variant';
 import { bubbleInWords, legName, readsFromMark, vialIsCovered } from './level-words';
 
 type VialFigureProps = { variant: LevelVariant; state: TripodState; className?: string };

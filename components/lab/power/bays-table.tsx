@@ -6,7 +6,7 @@ import { Select } from '@/components/ui/select';
 import { TableFrame } from '@/components/ui/table-frame';
 import { bayEnds } from '@/lib/power/holder';
 import { loose } from '@/lib/power/power-bench';
-import { isHolderClosed } from '@/lib/variants/bench/power-variant';
+import { isHolderClosed } from '@/lib/variants/bench/power/power-variant';
 import { keepPlaceInRow } from './keep-place';
 import { benchOf, perform, type PowerViewProps } from './power-play';
 import { bayName, cellText, ways } from './power-words';

@@ -1,6 +1,6 @@
 import { cellVoltage } from '@/lib/power/cell';
 import type { BenchCell } from '@/lib/power/power-bench';
-import { isHolderClosed, type PowerVariant } from '@/lib/variants/bench/power-variant';
+import { isHolderClosed, type PowerVariant } from '@/lib/variants/bench/power/power-variant';
 import type { Readout } from './power-play';
 import { ampsText, cellReads, voltsText } from './power-words';
 

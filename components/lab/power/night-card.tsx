@@ -1,6 +1,6 @@
 import { coldShare, usableCapacityAh } from '@/lib/power/capacity';
 import { cellResistanceOhm, cellVoltage } from '@/lib/power/cell';
-import { nightOf, type PowerVariant } from '@/lib/variants/bench/power-variant';
+import { nightOf, type PowerVariant } from '@/lib/variants/bench/power/power-variant';
 import { degreesCText, kindNames, voltsText } from './power-words';
 
 const currentsA = [0.1, 0.2, 0.25, 0.3, 0.35, 0.4, 0.5];

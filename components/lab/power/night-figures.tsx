@@ -1,5 +1,5 @@
 import { TableFrame } from '@/components/ui/table-frame';
-import { nightOf } from '@/lib/variants/bench/power-variant';
+import { nightOf } from '@/lib/variants/bench/power/power-variant';
 import type { PowerViewProps } from './power-play';
 import { voltsText } from './power-words';
 

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { SideView } from '@/components/telescope/side-view';
 import { holderPlug, loose } from '@/lib/power/power-bench';
-import { isHolderClosed, isWired, nightOf } from '@/lib/variants/bench/power-variant';
+import { isHolderClosed, isWired, nightOf } from '@/lib/variants/bench/power/power-variant';
 import { ClosedHolderFigure } from './closed-holder-figure';
 import { HandFigure } from './hand-figure';
 import { HolderFigure } from './holder-figure';

@@ -1,4 +1,4 @@
-import type { PowerTemplate, PowerVariant } from '@/lib/variants/bench/power-variant';
+import type { PowerTemplate, PowerVariant } from '@/lib/variants/bench/power/power-variant';
 
 const order =
   'The order: switch off, hand control, supply, switch on. Nothing goes into a socket while the switch is on.';

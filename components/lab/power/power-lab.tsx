@@ -1,6 +1,6 @@
 'use client';
 
-import type { PowerVariant } from '@/lib/variants/bench/power-variant';
+import type { PowerVariant } from '@/lib/variants/bench/power/power-variant';
 import type { BenchLabProps } from '../bench/bench-lab-props';
 import { BenchWorkbench } from '../bench/bench-workbench';
 import { powerParts } from './power-parts';

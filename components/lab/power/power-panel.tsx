@@ -1,7 +1,7 @@
 'use client';
 
 import { Notice } from '@/components/ui/notice';
-import { isWired, type PowerTemplate } from '@/lib/variants/bench/power-variant';
+import { isWired, type PowerTemplate } from '@/lib/variants/bench/power/power-variant';
 import { NightCard } from './night-card';
 import { benchOf, readoutOf, type PowerViewProps } from './power-play';
 import { PowerQuestions } from './power-questions';

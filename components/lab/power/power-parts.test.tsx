@@ -1,15 +1,15 @@
 import { cleanup, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { gradePower } from '@/lib/grading/bench/grade-power';
-import { powerModelAnswer } from '@/lib/grading/bench/power-model-answer';
+import { gradePower } from '@/lib/grading/bench/power/grade-power';
+import { powerModelAnswer } from '@/lib/grading/bench/power/power-model-answer';
 import {
   emptyPowerDraft,
   powerSubmissionSchema,
   type PowerDraft,
-} from '@/lib/grading/bench/power-submission';
+} from '@/lib/grading/bench/power/power-submission';
 import type { PowerAction } from '@/lib/power/power-bench';
-import { powerTemplates, type PowerVariant } from '@/lib/variants/bench/power-variant';
+import { powerTemplates, type PowerVariant } from '@/lib/variants/bench/power/power-variant';
 import { powerTask } from '@/tests/support/power-tasks';
 import { PowerLab } from './power-lab';
 import { powerParts } from './power-parts';

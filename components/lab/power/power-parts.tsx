@@ -5,9 +5,9 @@ import {
   emptyPowerDraft,
   type PowerDraft,
   type PowerSubmission,
-} from '@/lib/grading/bench/power-submission';
-import { powerGates } from '@/lib/grading/bench/power-result';
-import type { PowerVariant } from '@/lib/variants/bench/power-variant';
+} from '@/lib/grading/bench/power/power-submission';
+import { powerGates } from '@/lib/grading/bench/power/power-result';
+import type { PowerVariant } from '@/lib/variants/bench/power/power-variant';
 import type { BenchParts } from '../bench/bench-parts';
 import { PowerDrawing } from './power-drawing';
 import { powerHints } from './power-hints';

@@ -1,8 +1,8 @@
 import { act, replay, type Acted, type Happening } from '@/lib/power/act';
 import { benchAtStart, type PowerAction, type PowerBench } from '@/lib/power/power-bench';
 import { slewingV, terminalsOf, type ComputerState } from '@/lib/power/terminals';
-import { mostPowerActions, type PowerDraft } from '@/lib/grading/bench/power-submission';
-import type { PowerVariant } from '@/lib/variants/bench/power-variant';
+import { mostPowerActions, type PowerDraft } from '@/lib/grading/bench/power/power-submission';
+import type { PowerVariant } from '@/lib/variants/bench/power/power-variant';
 import type { BenchViewProps } from '../bench/bench-parts';
 import { saidOf, whyNot } from './power-sayings';
 

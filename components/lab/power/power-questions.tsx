@@ -3,7 +3,7 @@
 import { Field } from '@/components/ui/field';
 import { RadioGroup } from '@/components/ui/radio-group';
 import { Select } from '@/components/ui/select';
-import { powerLimits, type PowerDraft } from '@/lib/grading/bench/power-submission';
+import { powerLimits, type PowerDraft } from '@/lib/grading/bench/power/power-submission';
 import { bayCount } from '@/lib/power/holder';
 import { powerPlans } from '@/lib/power/night';
 import { supplyVerdicts } from '@/lib/power/supply';

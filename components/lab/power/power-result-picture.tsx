@@ -1,11 +1,11 @@
 import { darkPaint, mountPaint } from '@/components/telescope/paint';
-import type { PowerResult } from '@/lib/grading/bench/power-result';
+import type { PowerResult } from '@/lib/grading/bench/power/power-result';
 import { isFresh, type CellKind } from '@/lib/power/cell';
 import { isReversed, type Bay } from '@/lib/power/holder';
 import { nightAhead } from '@/lib/power/night';
 import type { BenchCell } from '@/lib/power/power-bench';
 import { faultsOfSupply } from '@/lib/power/supply';
-import { nightOf, type PowerVariant } from '@/lib/variants/bench/power-variant';
+import { nightOf, type PowerVariant } from '@/lib/variants/bench/power/power-variant';
 import { BayContacts } from './bay-contacts';
 import { CellFigure } from './cell-figure';
 import { NightFigure } from './night-figure';

@@ -7,7 +7,7 @@ import type {
   PowerSlip,
   RunTimeMistake,
   SlewingVoltsMistake,
-} from '@/lib/grading/bench/power-result';
+} from '@/lib/grading/bench/power/power-result';
 import type { SupplyVerdict } from '@/lib/power/supply';
 import { wiringSlipWords } from './power-slip-words';
 import { baysText, planNames, verdictNames, voltsText } from './power-words';

@@ -1,10 +1,10 @@
 import { cleanup, render, screen } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
-import { gradePower } from '@/lib/grading/bench/grade-power';
-import { powerModelAnswer } from '@/lib/grading/bench/power-model-answer';
-import type { PowerSlip } from '@/lib/grading/bench/power-result';
+import { gradePower } from '@/lib/grading/bench/power/grade-power';
+import { powerModelAnswer } from '@/lib/grading/bench/power/power-model-answer';
+import type { PowerSlip } from '@/lib/grading/bench/power/power-result';
 import { nightAhead } from '@/lib/power/night';
-import { nightOf } from '@/lib/variants/bench/power-variant';
+import { nightOf } from '@/lib/variants/bench/power/power-variant';
 import { randomFrom } from '@/lib/variants/random';
 import { clickedAtRandom } from '@/tests/support/power-clicks';
 import { manyPowerTasks, powerTask } from '@/tests/support/power-tasks';

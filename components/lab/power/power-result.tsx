@@ -1,6 +1,6 @@
 import { BenchResultView } from '@/components/grading/bench-result-view';
-import type { PowerResult } from '@/lib/grading/bench/power-result';
-import type { PowerVariant } from '@/lib/variants/bench/power-variant';
+import type { PowerResult } from '@/lib/grading/bench/power/power-result';
+import type { PowerVariant } from '@/lib/variants/bench/power/power-variant';
 import { PowerResultPicture } from './power-result-picture';
 import { criterionNames, gateWords, slipWords, verdictOf } from './power-result-words';
 

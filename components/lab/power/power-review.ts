@@ -1,6 +1,6 @@
 import type { PowerAction } from '@/lib/power/power-bench';
-import type { PowerDraft } from '@/lib/grading/bench/power-submission';
-import { isWired, type PowerVariant } from '@/lib/variants/bench/power-variant';
+import type { PowerDraft } from '@/lib/grading/bench/power/power-submission';
+import { isWired, type PowerVariant } from '@/lib/variants/bench/power/power-variant';
 import type { AnswerLine } from '../bench/bench-parts';
 import { benchOf } from './power-play';
 import { bayName, labelText, planNames, plugName, verdictNames, ways } from './power-words';

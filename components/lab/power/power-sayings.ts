@@ -1,7 +1,7 @@
 import type { Happening } from '@/lib/power/act';
 import { holderPlug, type PowerAction, type PowerBench } from '@/lib/power/power-bench';
 import { plugVolts } from '@/lib/power/terminals';
-import type { PowerVariant } from '@/lib/variants/bench/power-variant';
+import type { PowerVariant } from '@/lib/variants/bench/power/power-variant';
 import { bayName, computerWords, plugName, voltsText, ways } from './power-words';
 
 type Saying = {

@@ -1,5 +1,5 @@
 import type { SlipWords } from '@/components/grading/bench-result-view';
-import type { PowerSlip } from '@/lib/grading/bench/power-result';
+import type { PowerSlip } from '@/lib/grading/bench/power/power-result';
 import { baysText, computerWords, kindNames, listed, voltsText } from './power-words';
 
 type Told =

@@ -3,7 +3,7 @@
 import { Button } from '@/components/ui/button';
 import { TableFrame } from '@/components/ui/table-frame';
 import { holderPlug } from '@/lib/power/power-bench';
-import { isHolderClosed, isWired } from '@/lib/variants/bench/power-variant';
+import { isHolderClosed, isWired } from '@/lib/variants/bench/power/power-variant';
 import { BaysTable } from './bays-table';
 import { keepPlaceInRow } from './keep-place';
 import { LooseCellsTable } from './loose-cells-table';

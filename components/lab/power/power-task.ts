@@ -1,5 +1,9 @@
-import type { PowerDraft, PowerSubmission } from '@/lib/grading/bench/power-submission';
-import { isWired, type PowerTemplate, type PowerVariant } from '@/lib/variants/bench/power-variant';
+import type { PowerDraft, PowerSubmission } from '@/lib/grading/bench/power/power-submission';
+import {
+  isWired,
+  type PowerTemplate,
+  type PowerVariant,
+} from '@/lib/variants/bench/power/power-variant';
 import type { ComputerState } from '@/lib/power/terminals';
 import { voltsText } from './power-words';
 import { benchOf, readoutOf } from './power-play';

@@ -1,4 +1,4 @@
-import type { PowerTemplate } from '@/lib/variants/bench/power-variant';
+import type { PowerTemplate } from '@/lib/variants/bench/power/power-variant';
 import type { BenchText } from '../bench/bench-text';
 
 export const powerText: BenchText<PowerTemplate> = {

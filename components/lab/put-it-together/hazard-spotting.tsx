@@ -2,8 +2,8 @@
 
 import { Checkbox } from '@/components/ui/checkbox';
 import { Button } from '@/components/ui/button';
-import type { PutItTogetherDraft } from '@/lib/grading/bench/put-it-together-submission';
-import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together-variant';
+import type { PutItTogetherDraft } from '@/lib/grading/bench/put-it-together/put-it-together-submission';
+import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together/put-it-together-variant';
 import type { BenchViewProps } from '../bench/bench-parts';
 import { momentName, sightName } from './sight-words';
 

@@ -1,7 +1,7 @@
 'use client';
 
-import type { PutItTogetherDraft } from '@/lib/grading/bench/put-it-together-submission';
-import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together-variant';
+import type { PutItTogetherDraft } from '@/lib/grading/bench/put-it-together/put-it-together-submission';
+import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together/put-it-together-variant';
 import type { BenchViewProps } from '../bench/bench-parts';
 import { StandDrawing } from './stand-drawing';
 import { standInWords, standNow } from './stand-words';

@@ -1,6 +1,6 @@
 'use client';
 
-import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together-variant';
+import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together/put-it-together-variant';
 import type { BenchLabProps } from '../bench/bench-lab-props';
 import { BenchWorkbench } from '../bench/bench-workbench';
 import { putItTogetherParts } from './put-it-together-parts';

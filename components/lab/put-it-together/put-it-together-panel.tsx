@@ -1,11 +1,11 @@
 'use client';
 
 import { SunCaution } from '@/components/ui/sun-caution';
-import type { PutItTogetherDraft } from '@/lib/grading/bench/put-it-together-submission';
+import type { PutItTogetherDraft } from '@/lib/grading/bench/put-it-together/put-it-together-submission';
 import type {
   PutItTogetherTemplate,
   PutItTogetherVariant,
-} from '@/lib/variants/bench/put-it-together-variant';
+} from '@/lib/variants/bench/put-it-together/put-it-together-variant';
 import type { BenchViewProps } from '../bench/bench-parts';
 import { HazardSpotting } from './hazard-spotting';
 import { StepsDone } from './step-cards';

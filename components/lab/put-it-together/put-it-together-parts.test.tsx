@@ -2,14 +2,14 @@ import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { manyBenchTasks } from '@/tests/support/bench-tasks';
-import { gradePutItTogether } from '@/lib/grading/bench/grade-put-it-together';
-import { putItTogetherModelAnswer } from '@/lib/grading/bench/put-it-together-model-answer';
+import { gradePutItTogether } from '@/lib/grading/bench/put-it-together/grade-put-it-together';
+import { putItTogetherModelAnswer } from '@/lib/grading/bench/put-it-together/put-it-together-model-answer';
 import {
   putItTogetherSubmissionSchema,
   type PutItTogetherSubmission,
-} from '@/lib/grading/bench/put-it-together-submission';
-import { generatePutItTogether } from '@/lib/variants/bench/generate-put-it-together';
-import { putItTogetherTemplates } from '@/lib/variants/bench/put-it-together-variant';
+} from '@/lib/grading/bench/put-it-together/put-it-together-submission';
+import { generatePutItTogether } from '@/lib/variants/bench/put-it-together/generate-put-it-together';
+import { putItTogetherTemplates } from '@/lib/variants/bench/put-it-together/put-it-together-variant';
 import { PutItTogetherLab } from './put-it-together-lab';
 import { momentName, sightName } from './sight-words';
 import { stepName } from './step-words';

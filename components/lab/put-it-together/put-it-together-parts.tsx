@@ -7,9 +7,9 @@ import {
   putItTogetherSubmissionSchema,
   type PutItTogetherDraft,
   type PutItTogetherSubmission,
-} from '@/lib/grading/bench/put-it-together-submission';
-import { gatesAfter } from '@/lib/grading/bench/grade-put-it-together';
-import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together-variant';
+} from '@/lib/grading/bench/put-it-together/put-it-together-submission';
+import { gatesAfter } from '@/lib/grading/bench/put-it-together/grade-put-it-together';
+import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together/put-it-together-variant';
 import type { BenchParts } from '../bench/bench-parts';
 import { PutItTogetherDrawing } from './put-it-together-drawing';
 import { PutItTogetherPanel } from './put-it-together-panel';

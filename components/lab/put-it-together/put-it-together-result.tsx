@@ -1,9 +1,9 @@
 import { BenchResultView } from '@/components/grading/bench-result-view';
 import { Panel } from '@/components/ui/panel';
-import type { PutItTogetherResult } from '@/lib/grading/bench/put-it-together-result';
-import { putItTogetherModelAnswer } from '@/lib/grading/bench/put-it-together-model-answer';
+import type { PutItTogetherResult } from '@/lib/grading/bench/put-it-together/put-it-together-result';
+import { putItTogetherModelAnswer } from '@/lib/grading/bench/put-it-together/put-it-together-model-answer';
 import type { AssemblyStep } from '@/lib/assembly/steps';
-import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together-variant';
+import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together/put-it-together-variant';
 import { criterionName, gateWords, slipWords } from './slip-words';
 import { StandDrawing } from './stand-drawing';
 import { standInWords, standNow } from './stand-words';

@@ -1,6 +1,6 @@
 import { hazardMoments } from '@/lib/assembly/hazards';
-import type { PutItTogetherDraft } from '@/lib/grading/bench/put-it-together-submission';
-import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together-variant';
+import type { PutItTogetherDraft } from '@/lib/grading/bench/put-it-together/put-it-together-submission';
+import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together/put-it-together-variant';
 import type { AnswerLine } from '../bench/bench-parts';
 import { momentName, sightName } from './sight-words';
 import { stepName } from './step-words';

@@ -1,4 +1,4 @@
-import type { PutItTogetherTemplate } from '@/lib/variants/bench/put-it-together-variant';
+import type { PutItTogetherTemplate } from '@/lib/variants/bench/put-it-together/put-it-together-variant';
 import type { BenchText } from '../bench/bench-text';
 
 export const putItTogetherText: BenchText<PutItTogetherTemplate> = {

@@ -3,7 +3,7 @@ import type {
   PutItTogetherCriterion,
   PutItTogetherGate,
   PutItTogetherSlip,
-} from '@/lib/grading/bench/put-it-together-result';
+} from '@/lib/grading/bench/put-it-together/put-it-together-result';
 import { momentName, sightName, sightReason } from './sight-words';
 import { consequenceOf, stepName, strayWords } from './step-words';
 

@@ -1,6 +1,6 @@
 import { standAfter, type Stand } from '@/lib/assembly/stand';
-import type { PutItTogetherDraft } from '@/lib/grading/bench/put-it-together-submission';
-import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together-variant';
+import type { PutItTogetherDraft } from '@/lib/grading/bench/put-it-together/put-it-together-submission';
+import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together/put-it-together-variant';
 
 /** What stands on the bench now. */
 export const standNow = (

@@ -1,8 +1,8 @@
 'use client';
 
 import { Button } from '@/components/ui/button';
-import type { PutItTogetherDraft } from '@/lib/grading/bench/put-it-together-submission';
-import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together-variant';
+import type { PutItTogetherDraft } from '@/lib/grading/bench/put-it-together/put-it-together-submission';
+import type { PutItTogetherVariant } from '@/lib/variants/bench/put-it-together/put-it-together-variant';
 import type { BenchViewProps } from '../bench/bench-parts';
 import { harmInWords, standNow } from './stand-words';
 import { stepName } from './step-words';

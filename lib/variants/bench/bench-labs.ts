@@ -1,11 +1,20 @@
-import { balanceTemplates, type BalanceVariant } from './balance-variant';
-import { clockAndPlaceTemplates, type ClockAndPlaceVariant } from './clock-and-place-variant';
-import { dressRehearsalTemplates, type DressRehearsalVariant } from './dress-rehearsal-variant';
-import { fieldTemplates, type FieldVariant } from './field-variant';
-import { finderTemplates, type FinderVariant } from './finder-variant';
-import { levelTemplates, type LevelVariant } from './level-variant';
-import { powerTemplates, type PowerVariant } from './power-variant';
-import { putItTogetherTemplates, type PutItTogetherVariant } from './put-it-together-variant';
+import { balanceTemplates, type BalanceVariant } from './balance/balance-variant';
+import {
+  clockAndPlaceTemplates,
+  type ClockAndPlaceVariant,
+} from './clock-and-place/clock-and-place-variant';
+import {
+  dressRehearsalTemplates,
+  type DressRehearsalVariant,
+} from './dress-rehearsal/dress-rehearsal-variant';
+import { fieldTemplates, type FieldVariant } from './field/field-variant';
+import { finderTemplates, type FinderVariant } from './finder/finder-variant';
+import { levelTemplates, type LevelVariant } from './level/level-variant';
+import { powerTemplates, type PowerVariant } from './power/power-variant';
+import {
+  putItTogetherTemplates,
+  type PutItTogetherVariant,
+} from './put-it-together/put-it-together-variant';
 
 /** Every lab that stands on a bench, with its kinds of task. */
 export const benchTemplates = {

@@ -1,13 +1,13 @@
 import 'server-only';
-import { gradeBalance, balanceGraderVersion } from '../../../grading/bench/grade-balance';
-import { balanceModelAnswer } from '../../../grading/bench/balance-model-answer';
+import { gradeBalance, balanceGraderVersion } from '../../../grading/bench/balance/grade-balance';
+import { balanceModelAnswer } from '../../../grading/bench/balance/balance-model-answer';
 import {
   balanceDraftSchema,
   balanceSubmissionSchema,
   emptyBalanceDraft,
-} from '../../../grading/bench/balance-submission';
-import { generateBalance } from '../../../variants/bench/generate-balance';
-import { balanceTemplates } from '../../../variants/bench/balance-variant';
+} from '../../../grading/bench/balance/balance-submission';
+import { generateBalance } from '../../../variants/bench/balance/generate-balance';
+import { balanceTemplates } from '../../../variants/bench/balance/balance-variant';
 import { defineBenchTask } from './bench-task';
 import { balanceResultSchema, balanceVariantSchema } from './stored-balance';
 

@@ -2,15 +2,15 @@ import 'server-only';
 import {
   gradeClockAndPlace,
   clockAndPlaceGraderVersion,
-} from '../../../grading/bench/grade-clock-and-place';
-import { clockAndPlaceModelAnswer } from '../../../grading/bench/clock-and-place-model-answer';
+} from '../../../grading/bench/clock-and-place/grade-clock-and-place';
+import { clockAndPlaceModelAnswer } from '../../../grading/bench/clock-and-place/clock-and-place-model-answer';
 import {
   clockAndPlaceDraftSchema,
   clockAndPlaceSubmissionSchema,
   emptyClockAndPlaceDraft,
-} from '../../../grading/bench/clock-and-place-submission';
-import { generateClockAndPlace } from '../../../variants/bench/generate-clock-and-place';
-import { clockAndPlaceTemplates } from '../../../variants/bench/clock-and-place-variant';
+} from '../../../grading/bench/clock-and-place/clock-and-place-submission';
+import { generateClockAndPlace } from '../../../variants/bench/clock-and-place/generate-clock-and-place';
+import { clockAndPlaceTemplates } from '../../../variants/bench/clock-and-place/clock-and-place-variant';
 import { defineBenchTask } from './bench-task';
 import { clockAndPlaceResultSchema, clockAndPlaceVariantSchema } from './stored-clock-and-place';
 

@@ -3,20 +3,20 @@ import { loadCatalogue } from '../../../content/sky-catalogue';
 import {
   gradeDressRehearsal,
   dressRehearsalGraderVersion,
-} from '../../../grading/bench/grade-dress-rehearsal';
-import { dressRehearsalModelAnswer } from '../../../grading/bench/dress-rehearsal-model-answer';
+} from '../../../grading/bench/dress-rehearsal/grade-dress-rehearsal';
+import { dressRehearsalModelAnswer } from '../../../grading/bench/dress-rehearsal/dress-rehearsal-model-answer';
 import {
   dressRehearsalDraftSchema,
   dressRehearsalSubmissionSchema,
   emptyDressRehearsalDraft,
   longestRehearsalAsJson,
   type DressRehearsalSubmission,
-} from '../../../grading/bench/dress-rehearsal-submission';
-import { generateDressRehearsal } from '../../../variants/bench/generate-dress-rehearsal';
+} from '../../../grading/bench/dress-rehearsal/dress-rehearsal-submission';
+import { generateDressRehearsal } from '../../../variants/bench/dress-rehearsal/generate-dress-rehearsal';
 import {
   dressRehearsalTemplates,
   type DressRehearsalVariant,
-} from '../../../variants/bench/dress-rehearsal-variant';
+} from '../../../variants/bench/dress-rehearsal/dress-rehearsal-variant';
 import { defineBenchTask } from './bench-task';
 import { dressRehearsalResultSchema, dressRehearsalVariantSchema } from './stored-dress-rehearsal';
 

@@ -1,13 +1,13 @@
 import 'server-only';
-import { gradeField, fieldGraderVersion } from '../../../grading/bench/grade-field';
-import { fieldModelAnswer } from '../../../grading/bench/field-model-answer';
+import { gradeField, fieldGraderVersion } from '../../../grading/bench/field/grade-field';
+import { fieldModelAnswer } from '../../../grading/bench/field/field-model-answer';
 import {
   fieldDraftSchema,
   fieldSubmissionSchema,
   emptyFieldDraft,
-} from '../../../grading/bench/field-submission';
-import { generateField } from '../../../variants/bench/generate-field';
-import { fieldTemplates } from '../../../variants/bench/field-variant';
+} from '../../../grading/bench/field/field-submission';
+import { generateField } from '../../../variants/bench/field/generate-field';
+import { fieldTemplates } from '../../../variants/bench/field/field-variant';
 import { defineBenchTask } from './bench-task';
 import { fieldResultSchema, fieldVariantSchema } from './stored-field';
 

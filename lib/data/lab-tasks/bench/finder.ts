@@ -1,13 +1,13 @@
 import 'server-only';
-import { gradeFinder, finderGraderVersion } from '../../../grading/bench/grade-finder';
-import { finderModelAnswer } from '../../../grading/bench/finder-model-answer';
+import { gradeFinder, finderGraderVersion } from '../../../grading/bench/finder/grade-finder';
+import { finderModelAnswer } from '../../../grading/bench/finder/finder-model-answer';
 import {
   finderDraftSchema,
   finderSubmissionSchema,
   emptyFinderDraft,
-} from '../../../grading/bench/finder-submission';
-import { generateFinder } from '../../../variants/bench/generate-finder';
-import { finderTemplates } from '../../../variants/bench/finder-variant';
+} from '../../../grading/bench/finder/finder-submission';
+import { generateFinder } from '../../../variants/bench/finder/generate-finder';
+import { finderTemplates } from '../../../variants/bench/finder/finder-variant';
 import { defineBenchTask } from './bench-task';
 import { finderResultSchema, finderVariantSchema } from './stored-finder';
 

@@ -1,13 +1,13 @@
 import 'server-only';
-import { gradeLevel, levelGraderVersion } from '../../../grading/bench/grade-level';
-import { levelModelAnswer } from '../../../grading/bench/level-model-answer';
+import { gradeLevel, levelGraderVersion } from '../../../grading/bench/level/grade-level';
+import { levelModelAnswer } from '../../../grading/bench/level/level-model-answer';
 import {
   levelDraftSchema,
   levelSubmissionSchema,
   emptyLevelDraft,
-} from '../../../grading/bench/level-submission';
-import { generateLevel } from '../../../variants/bench/generate-level';
-import { levelTemplates } from '../../../variants/bench/level-variant';
+} from '../../../grading/bench/level/level-submission';
+import { generateLevel } from '../../../variants/bench/level/generate-level';
+import { levelTemplates } from '../../../variants/bench/level/level-variant';
 import { defineBenchTask } from './bench-task';
 import { levelResultSchema, levelVariantSchema } from './stored-level';
 

@@ -1,13 +1,13 @@
 import 'server-only';
-import { gradePower, powerGraderVersion } from '../../../grading/bench/grade-power';
-import { powerModelAnswer } from '../../../grading/bench/power-model-answer';
+import { gradePower, powerGraderVersion } from '../../../grading/bench/power/grade-power';
+import { powerModelAnswer } from '../../../grading/bench/power/power-model-answer';
 import {
   powerDraftSchema,
   powerSubmissionSchema,
   emptyPowerDraft,
-} from '../../../grading/bench/power-submission';
-import { generatePower } from '../../../variants/bench/generate-power';
-import { powerTemplates } from '../../../variants/bench/power-variant';
+} from '../../../grading/bench/power/power-submission';
+import { generatePower } from '../../../variants/bench/power/generate-power';
+import { powerTemplates } from '../../../variants/bench/power/power-variant';
 import { defineBenchTask } from './bench-task';
 import { powerResultSchema, powerVariantSchema } from './stored-power';
 

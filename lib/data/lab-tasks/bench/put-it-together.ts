@@ -2,15 +2,15 @@ import 'server-only';
 import {
   gradePutItTogether,
   putItTogetherGraderVersion,
-} from '../../../grading/bench/grade-put-it-together';
-import { putItTogetherModelAnswer } from '../../../grading/bench/put-it-together-model-answer';
+} from '../../../grading/bench/put-it-together/grade-put-it-together';
+import { putItTogetherModelAnswer } from '../../../grading/bench/put-it-together/put-it-together-model-answer';
 import {
   putItTogetherDraftSchema,
   putItTogetherSubmissionSchema,
   emptyPutItTogetherDraft,
-} from '../../../grading/bench/put-it-together-submission';
-import { generatePutItTogether } from '../../../variants/bench/generate-put-it-together';
-import { putItTogetherTemplates } from '../../../variants/bench/put-it-together-variant';
+} from '../../../grading/bench/put-it-together/put-it-together-submission';
+import { generatePutItTogether } from '../../../variants/bench/put-it-together/generate-put-it-together';
+import { putItTogetherTemplates } from '../../../variants/bench/put-it-together/put-it-together-variant';
 import { defineBenchTask } from './bench-task';
 import { putItTogetherResultSchema, putItTogetherVariantSchema } from './stored-put-it-together';
 

@@ -1,6 +1,9 @@
 import { z } from 'zod';
-import type { BalanceResult } from '../../../grading/bench/balance-result';
-import { balanceTemplates, type BalanceVariant } from '../../../variants/bench/balance-variant';
+import type { BalanceResult } from '../../../grading/bench/balance/balance-result';
+import {
+  balanceTemplates,
+  type BalanceVariant,
+} from '../../../variants/bench/balance/balance-variant';
 import { number } from '../stored-sky';
 
 /* The JSON columns of an attempt at "Balance". */

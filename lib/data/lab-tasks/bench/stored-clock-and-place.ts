@@ -4,21 +4,21 @@ import {
   clockCriteria,
   clockSlipCodes,
   type ClockAndPlaceResult,
-} from '../../../grading/bench/clock-and-place-result';
-import { mountFormSchema } from '../../../grading/bench/clock-and-place-submission';
+} from '../../../grading/bench/clock-and-place/clock-and-place-result';
+import { mountFormSchema } from '../../../grading/bench/clock-and-place/clock-and-place-submission';
 import {
   dateStyles,
   placeStyles,
   timeStyles,
   zoneStyles,
   type ClockCard,
-} from '../../../variants/bench/clock-card';
+} from '../../../variants/bench/clock-and-place/clock-card';
 import {
   clockAndPlaceTemplates,
   clockVerdicts,
   type ChangeNight,
   type ClockAndPlaceVariant,
-} from '../../../variants/bench/clock-and-place-variant';
+} from '../../../variants/bench/clock-and-place/clock-and-place-variant';
 import { number } from '../stored-sky';
 
 /* The JSON columns of an attempt at "Clock and place". */

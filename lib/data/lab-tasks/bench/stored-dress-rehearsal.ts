@@ -6,7 +6,7 @@ import {
   type DressRehearsalResult,
   type DressRehearsalSlip,
   type RehearsalMiss,
-} from '../../../grading/bench/dress-rehearsal-result';
+} from '../../../grading/bench/dress-rehearsal/dress-rehearsal-result';
 import type { Attribution } from '../../../rehearsal/attribution';
 import { causeIds } from '../../../rehearsal/causes';
 import type { OwnTelescope } from '../../../rehearsal/evening-setup';
@@ -17,7 +17,7 @@ import { scenarioSchema } from '../../../pointing/scenario';
 import {
   dressRehearsalTemplates,
   type DressRehearsalVariant,
-} from '../../../variants/bench/dress-rehearsal-variant';
+} from '../../../variants/bench/dress-rehearsal/dress-rehearsal-variant';
 import { runKitSchema } from '../stored-mount';
 import { runResultSchema } from '../stored-run';
 import { hip, number, skyFrameSchema } from '../stored-sky';

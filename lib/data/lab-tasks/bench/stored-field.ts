@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import type { FieldResult, FieldSlip } from '../../../grading/bench/field-result';
-import { fieldSubmissionSchema } from '../../../grading/bench/field-submission';
+import type { FieldResult, FieldSlip } from '../../../grading/bench/field/field-result';
+import { fieldSubmissionSchema } from '../../../grading/bench/field/field-submission';
 import {
   fieldAsks,
   fieldTemplates,
   type FieldVariant,
-} from '../../../variants/bench/field-variant';
+} from '../../../variants/bench/field/field-variant';
 import { number } from '../stored-sky';
 
 /* The JSON columns of an attempt at "Field". */

@@ -4,12 +4,12 @@ import {
   finderCriteria,
   type FinderResult,
   type FinderSlip,
-} from '../../../grading/bench/finder-result';
+} from '../../../grading/bench/finder/finder-result';
 import {
   dayTargetKinds,
   finderTemplates,
   type FinderVariant,
-} from '../../../variants/bench/finder-variant';
+} from '../../../variants/bench/finder/finder-variant';
 import { number } from '../stored-sky';
 
 /* The JSON columns of an attempt at "Finder". */

@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import type { LevelResult, LevelSlip } from '../../../grading/bench/level-result';
+import type { LevelResult, LevelSlip } from '../../../grading/bench/level/level-result';
 import type { LegIndex, TripodSite } from '../../../levelling/tripod';
 import {
   levelTemplates,
   type LevelVariant,
   type TiltQuestion,
-} from '../../../variants/bench/level-variant';
+} from '../../../variants/bench/level/level-variant';
 import { number } from '../stored-sky';
 
 /* The JSON columns of an attempt at "Level". */

@@ -7,13 +7,13 @@ import {
   slewingVoltsMistakes,
   type PowerResult,
   type PowerSlip,
-} from '../../../grading/bench/power-result';
+} from '../../../grading/bench/power/power-result';
 import { cellKinds } from '../../../power/cell';
 import { bayEnds } from '../../../power/holder';
 import { powerPlans } from '../../../power/night';
 import { supplyForms, supplyVerdicts } from '../../../power/supply';
 import { computerStates } from '../../../power/terminals';
-import { powerTemplates, type PowerVariant } from '../../../variants/bench/power-variant';
+import { powerTemplates, type PowerVariant } from '../../../variants/bench/power/power-variant';
 import { number } from '../stored-sky';
 
 /* The JSON columns of an attempt at "Power". */

@@ -1,11 +1,11 @@
 import { z } from 'zod';
 import { hazardMoments, sights } from '../../../assembly/hazards';
 import { assemblySteps } from '../../../assembly/steps';
-import type { PutItTogetherResult } from '../../../grading/bench/put-it-together-result';
+import type { PutItTogetherResult } from '../../../grading/bench/put-it-together/put-it-together-result';
 import {
   putItTogetherTemplates,
   type PutItTogetherVariant,
-} from '../../../variants/bench/put-it-together-variant';
+} from '../../../variants/bench/put-it-together/put-it-together-variant';
 import { number } from '../stored-sky';
 
 /* The JSON columns of an attempt at "Put it together". */
