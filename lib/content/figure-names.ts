@@ -9,7 +9,7 @@ export const figureNamesOf = {
   'eyepieces-and-views': [],
   'finder-by-day': [],
   'power-without-smoke': [],
-  'clock-and-place': [],
+  'clock-and-place': ['turning-sky', 'wrong-clock', 'needle-and-north'],
   'choosing-alignment-stars': ['fists-up', 'separation-and-hit-rate', 'altitude-limits'],
   'align-on-two-stars': [],
   'what-went-wrong': [],

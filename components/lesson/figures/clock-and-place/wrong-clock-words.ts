@@ -1,0 +1,39 @@
+import { alignedOn, type WrongClockFacts } from './wrong-clock-facts';
+import type { ToldWrong } from './starts';
+
+const whole = (value: number): string => String(Math.round(Math.abs(value)));
+
+/** "the clock 60 minutes ahead, the longitude 3° too far west". */
+function toldInWords({ clockMinutes, longitudeDeg, latitudeDeg }: ToldWrong): string {
+  const parts = [
+    clockMinutes === 0
+      ? ''
+      : `the clock ${whole(clockMinutes)} minutes ${clockMinutes > 0 ? 'ahead' : 'behind'}`,
+    longitudeDeg === 0
+      ? ''
+      : `the longitude ${whole(longitudeDeg)}° too far ${longitudeDeg > 0 ? 'east' : 'west'}`,
+    latitudeDeg === 0
+      ? ''
+      : `the latitude ${whole(latitudeDeg)}° too far ${latitudeDeg > 0 ? 'north' : 'south'}`,
+  ].filter((part) => part !== '');
+  return parts.length === 0 ? 'clock and place right' : parts.join(', ');
+}
+
+/** Degrees with one decimal, or minutes of arc where that would be nought. */
+const missed = (deg: number): string =>
+  deg < 0.095 ? `${String(Math.round(60 * deg))}′` : `${deg.toFixed(1)}°`;
+
+/** What a mount does that was told this, for the figure's status line and its label. */
+export function wrongClockWords(told: ToldWrong, facts: WrongClockFacts, aligned: boolean): string {
+  const miss = (name: string) => facts.stars.find((star) => star.name === name)?.missDeg ?? 0;
+  const turned =
+    Math.abs(facts.turnDeg) < 0.05
+      ? 'The mount’s sky is not turned.'
+      : `The mount’s sky is turned by ${missed(Math.abs(facts.turnDeg))}, ${facts.turnDeg > 0 ? 'the way that the stars go' : 'against the way of the stars'}.`;
+  const told1 = `With ${toldInWords(told)}: ${turned}`;
+  if (!aligned) {
+    return `${told1} Sent to Vega, the tube misses by ${missed(miss('Vega'))}; sent to Aldebaran, by ${missed(miss('Aldebaran'))}; to Polaris, by ${missed(miss('Polaris'))}.`;
+  }
+  const worst = Math.max(...facts.stars.map(({ missDeg }) => missDeg));
+  return `${told1} Aligned on ${alignedOn.join(' and ')}, the tube finds all ten stars within ${missed(worst)}. To the mount, its base leans by ${missed(facts.leanDeg)}. It misses the Moon by ${missed(facts.moonDeg)}.`;
+}
