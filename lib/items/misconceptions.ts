@@ -71,6 +71,14 @@ export const misconceptions = {
   'picture-for-sky':
     'The picture in the eyepiece may be turned or mirrored; the rockers go by the sky.',
   'star-goes-with-tube': 'When the tube goes right, the star goes left of it.',
+  // Clock and place.
+  'hour-is-one-degree': 'An hour turns the sky by 15°; 1° is what a day is out by.',
+  'sky-turns-the-other-way': 'Facing the equator’s side, stars go from east to west, all night.',
+  'same-hours-all-year': 'A star is about four minutes earlier every night, two hours every month.',
+  'zone-the-wrong-way': 'A zone ahead of UTC is taken off; one behind it is added.',
+  'clock-behind-for-ahead': 'A clock that is ahead turns the mount’s sky on, the way of the stars.',
+  'alignment-cures-all':
+    'Two stars put the stars right, not what moves among them nor what moves later.',
 } as const;
 
 export type MisconceptionId = keyof typeof misconceptions;
