@@ -6,6 +6,11 @@ export const neededInARow = 3;
 export const reviewDays = [2, 7, 21] as const;
 
 const dayMs = 24 * 60 * 60 * 1000;
+/**
+ * So long before its time a review counts already: a lesson at the same hour a week later begins some
+ * minutes earlier or later, and nobody should lose a review to them. Our judgement.
+ */
+const reviewCountsEarlyMs = dayMs / 2;
 
 export type Mastery = {
   /** 'kept': mastered, and every review passed. */
@@ -24,9 +29,10 @@ export type Mastery = {
  * Where one student stands in one skill, from all evidence of it in order of time.
  *
  * Mastery: three passed in a row on three different templates; a template met again adds nothing and
- * breaks nothing. Then a review falls due 2, 7 and 21 days after mastery; the first piece passed at or after
- * that time is the review, a piece not passed keeps it due. A review that is late moves those after it along
- * by as much, so that the gaps stay. Mastery once shown is not taken back: the state says what is due.
+ * breaks nothing. Then a review falls due 2, 7 and 21 days after mastery; the first piece passed at that
+ * time, or up to half a day before it, is the review; a piece not passed keeps it due. A review that is
+ * late moves those after it along by as much, so that the gaps stay. Mastery once shown is not taken back:
+ * the state says what is due.
  */
 export function masteryOf(evidence: readonly Evidence[], now: Date): Mastery {
   const inOrder = [...evidence].sort((a, b) => a.at.getTime() - b.at.getTime());
@@ -42,7 +48,7 @@ export function masteryOf(evidence: readonly Evidence[], now: Date): Mastery {
       if (row.length < neededInARow) continue;
       masteredAt = piece.at;
       nextReviewAt = reviewAfter(piece.at, 0);
-    } else if (nextReviewAt !== null && passes(piece) && piece.at >= nextReviewAt) {
+    } else if (nextReviewAt !== null && passes(piece) && isReview(piece.at, nextReviewAt)) {
       reviewsPassed += 1;
       nextReviewAt = reviewAfter(piece.at, reviewsPassed);
     }
@@ -55,6 +61,9 @@ export function masteryOf(evidence: readonly Evidence[], now: Date): Mastery {
     lastAt: inOrder.at(-1)?.at ?? null,
   };
 }
+
+const isReview = (at: Date, dueAt: Date): boolean =>
+  at.getTime() >= dueAt.getTime() - reviewCountsEarlyMs;
 
 /** The gap before a review, counted from mastery or from the review before; null after the last. */
 function reviewAfter(from: Date, reviewsPassed: number): Date | null {
