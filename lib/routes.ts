@@ -52,6 +52,7 @@ export const routes = {
 
   student: {
     myWork: () => '/my',
+    skills: () => '/my/skills',
     attempt: (attemptId: string) => `/my/attempts/${segment(attemptId)}`,
     attemptResult: (attemptId: string) => `/my/attempts/${segment(attemptId)}/result`,
   },
@@ -61,6 +62,8 @@ export const routes = {
     newClass: () => '/desk/classes/new',
     /** The class's gradebook. */
     classGradebook: (classId: string) => `/desk/classes/${segment(classId)}`,
+    /** Students by skills. */
+    classSkills: (classId: string) => `/desk/classes/${segment(classId)}/skills`,
     classRoster: (classId: string) => `/desk/classes/${segment(classId)}/roster`,
     classCards: (classId: string) => `/desk/classes/${segment(classId)}/cards`,
     classSettings: (classId: string) => `/desk/classes/${segment(classId)}/settings`,
@@ -71,6 +74,9 @@ export const routes = {
     assignment: (assignmentId: string) => `/desk/assignments/${segment(assignmentId)}`,
     editAssignment: (assignmentId: string) => `/desk/assignments/${segment(assignmentId)}/edit`,
     student: (studentId: string) => `/desk/students/${segment(studentId)}`,
+    /** What is behind a student's standing in one skill. */
+    studentSkill: (studentId: string, skill: string) =>
+      `/desk/students/${segment(studentId)}/skills/${segment(skill)}`,
     /** Downloads all that is kept about a student. */
     studentFile: (studentId: string) => `/desk/students/${segment(studentId)}/data.json`,
     attempt: (attemptId: string) => `/desk/attempts/${segment(attemptId)}`,
