@@ -1,4 +1,3 @@
-import type { Cell } from '../../power/cell';
 import type { Bay, BayEnd } from '../../power/holder';
 import type { ItemDrawing, Shape } from '../drawing';
 
