@@ -79,6 +79,12 @@ export const misconceptions = {
   'clock-behind-for-ahead': 'A clock that is ahead turns the mount’s sky on, the way of the stars.',
   'alignment-cures-all':
     'Two stars put the stars right, not what moves among them nor what moves later.',
+  'half-covered-half-picture':
+    'A half-covered front dims the whole picture; it cuts no part of it off.',
+  'light-goes-by-width': 'Light goes by area: twice as wide gathers four times as much.',
+  'long-tube-gathers-light': 'A long tube gathers no more light: the width of its front does.',
+  'heavy-never-tips': 'Weight alone keeps no stand up: where the weight hangs does.',
+  'light-push-light-pinch': 'Near a joint a light push at the end squeezes hard.',
 } as const;
 
 export type MisconceptionId = keyof typeof misconceptions;
