@@ -39,3 +39,19 @@ export function moved(steps: readonly string[], id: string, by: -1 | 1): string[
   if (from < 0 || other === undefined) return [...steps];
   return steps.map((step, index) => (index === from ? other : index === to ? id : step));
 }
+
+/** No figures: beside "6 mm from the middle" they would read as part of it. */
+const alphabets = ['ABCDEFGHIJ', 'PQRSTUVWXY', 'KLMNPQRSTU'];
+
+/** What the rings are called: by letters, unless the drawing itself has one of them written on it. */
+export function ringNames({ drawing, spots }: FaceOf<'point'>): ReadonlyMap<string, string> {
+  const written = drawing.shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
+  const free = alphabets.filter((names) =>
+    spots.every((_, index) => {
+      const name = names[index];
+      return name !== undefined && !written.includes(name);
+    }),
+  );
+  const names = free[0] ?? alphabets[0];
+  return new Map(spots.map(({ id }, index) => [id, names?.[index] ?? id.toUpperCase()]));
+}

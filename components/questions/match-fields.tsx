@@ -10,7 +10,7 @@ export function MatchFields({
   disabled,
 }: AnswerFieldsProps<'match'>) {
   return (
-    <ul className="space-y-3">
+    <ul className="mt-2 space-y-3">
       {face.left.map(({ id, text }) => (
         <li
           key={id}

@@ -1,6 +1,5 @@
 import { ArrowDown, ArrowUp } from 'lucide-react';
 import { useState } from 'react';
-import { Button } from '@/components/ui/button';
 import { moved, type AnswerFieldsProps } from './answers';
 
 /**
@@ -30,7 +29,7 @@ export function OrderFields({
         {answer.steps.map((id, place) => (
           <li
             key={id}
-            className="flex items-center gap-3 rounded-md border border-strong bg-panel py-1 ps-3 pe-1"
+            className="flex items-center gap-2 rounded-md border border-strong bg-panel py-1 ps-3 pe-1"
           >
             <input type="hidden" name={name} value={id} />
             <span aria-hidden="true" className="w-5 font-figures text-soft">
@@ -43,12 +42,11 @@ export function OrderFields({
                   const atEnd = by === -1 ? place === 0 : place === answer.steps.length - 1;
                   const Arrow = by === -1 ? ArrowUp : ArrowDown;
                   return (
-                    <Button
+                    <button
                       key={by}
                       type="submit"
                       name={`${name}-move`}
                       value={`${id} ${by === -1 ? 'up' : 'down'}`}
-                      variant="plain"
                       aria-label={`${by === -1 ? 'Earlier' : 'Later'}: ${textOf(id)}`}
                       // Stays where the focus is: a button that goes dead would drop it.
                       aria-disabled={atEnd || undefined}
@@ -56,10 +54,10 @@ export function OrderFields({
                         event.preventDefault();
                         if (!atEnd) move(id, by);
                       }}
-                      className="size-11"
+                      className="grid size-11 shrink-0 place-content-center rounded-md border border-strong bg-page text-accent hover:bg-sunken aria-disabled:opacity-40"
                     >
                       <Arrow aria-hidden="true" className="size-5" />
-                    </Button>
+                    </button>
                   );
                 })}
           </li>

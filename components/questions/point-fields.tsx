@@ -1,8 +1,8 @@
 import { classNames } from '@/components/ui/class-names';
-import type { AnswerFieldsProps } from './answers';
+import { ringNames, type AnswerFieldsProps } from './answers';
 import { ItemPicture } from './item-picture';
 import { OptionRow } from './option-row';
-import { SpotRing } from './spot-ring';
+import { SpotName, SpotRing } from './spot-ring';
 
 /** Lettered rings on the drawing, and the same as a list: each ring is a label of its answer in the list. */
 export function PointFields({
@@ -12,24 +12,32 @@ export function PointFields({
   name,
   disabled,
 }: AnswerFieldsProps<'point'>) {
+  const names = ringNames(face);
   return (
     <>
       <ItemPicture drawing={face.drawing}>
         {face.spots.map((spot) => (
           // A reader takes the list below, which says where each ring is.
-
           <label
             key={spot.id}
             htmlFor={`${name}-${spot.id}`}
             aria-hidden="true"
             style={placeOf(spot, face.drawing)}
-            className={classNames(
-              'absolute grid size-11 -translate-x-1/2 -translate-y-1/2 place-content-center',
-              disabled && 'pointer-events-none',
-            )}
+            className={classNames(overSpot, disabled && 'pointer-events-none')}
           >
-            <SpotRing letter={spot.id} chosen={answer.option === spot.id} />
+            <SpotRing chosen={answer.option === spot.id} />
           </label>
+        ))}
+        {/* Above all rings, so that none of them hides a name. */}
+        {face.spots.map((spot) => (
+          <span
+            key={spot.id}
+            aria-hidden="true"
+            style={placeOf(spot, face.drawing)}
+            className={classNames(overSpot, 'pointer-events-none')}
+          >
+            <SpotName name={names.get(spot.id) ?? ''} chosen={answer.option === spot.id} />
+          </span>
         ))}
       </ItemPicture>
       {face.spots.map(({ id, where }) => (
@@ -45,12 +53,14 @@ export function PointFields({
             onAnswer({ kind: 'point', option: id });
           }}
         >
-          <strong className="font-semibold">{id.toUpperCase()}</strong> {where}
+          <strong className="font-semibold">{names.get(id)}:</strong> {where}
         </OptionRow>
       ))}
     </>
   );
 }
+
+const overSpot = 'absolute grid size-11 -translate-x-1/2 -translate-y-1/2 place-content-center';
 
 const placeOf = (spot: { x: number; y: number }, drawing: { width: number; height: number }) => ({
   left: `${String((100 * spot.x) / drawing.width)}%`,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { moved } from './answers';
+import { moved, ringNames } from './answers';
 import { postedAnswer } from './posted-answer';
 
 const form = (fields: readonly (readonly [string, string])[]) => {
@@ -76,5 +76,28 @@ describe('moving a step', () => {
     expect(moved(['a', 'b'], 'a', -1)).toEqual(['a', 'b']);
     expect(moved(['a', 'b'], 'b', 1)).toEqual(['a', 'b']);
     expect(moved(['a', 'b'], 'z', 1)).toEqual(['a', 'b']);
+  });
+});
+
+describe('the names of rings', () => {
+  const face = (...written: string[]) => ({
+    kind: 'point' as const,
+    prompt: 'Point at it.',
+    drawing: {
+      width: 320,
+      height: 200,
+      alternative: 'A drawing.',
+      shapes: written.map((text) => ({ kind: 'text' as const, x: 0, y: 0, text })),
+    },
+    spots: ['a', 'b', 'c'].map((id) => ({ id, x: 0, y: 0, where: id })),
+  });
+
+  it('are letters', () => {
+    expect([...ringNames(face('north', '30°')).values()]).toEqual(['A', 'B', 'C']);
+  });
+
+  it('are none that the drawing has written on it', () => {
+    expect([...ringNames(face('A', 'B', 'C')).values()]).toEqual(['P', 'Q', 'R']);
+    expect([...ringNames(face('B', 'Q')).values()]).toEqual(['K', 'L', 'M']);
   });
 });

@@ -1,7 +1,7 @@
 import { classNames } from '@/components/ui/class-names';
 
-/** An open ring, so that what it points at stays in view; its letter sits on its edge. */
-export function SpotRing({ letter, chosen }: { letter: string; chosen: boolean }) {
+/** An open ring, so that what it points at stays in view. */
+export function SpotRing({ chosen }: { chosen: boolean }) {
   return (
     <svg viewBox="0 0 44 44" aria-hidden="true" className="size-11">
       {/* Two rims: one of them is seen on paper and on sky alike. */}
@@ -13,6 +13,14 @@ export function SpotRing({ letter, chosen }: { letter: string; chosen: boolean }
         className="fill-none stroke-ink"
         strokeWidth={chosen ? 4 : 2}
       />
+    </svg>
+  );
+}
+
+/** The ring's name, on its edge. */
+export function SpotName({ name, chosen }: { name: string; chosen: boolean }) {
+  return (
+    <svg viewBox="0 0 44 44" aria-hidden="true" className="size-11">
       <circle
         cx="33"
         cy="11"
@@ -29,7 +37,7 @@ export function SpotRing({ letter, chosen }: { letter: string; chosen: boolean }
           'text-[13px] font-semibold select-none',
         )}
       >
-        {letter.toUpperCase()}
+        {name}
       </text>
     </svg>
   );
