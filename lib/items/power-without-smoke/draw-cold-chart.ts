@@ -17,8 +17,7 @@ const yOf = (share: number): number => bottom - share * (bottom - top);
 const lineOf = (kind: CellKind): string =>
   Array.from({ length: 17 }, (_, i) => -20 + 2.5 * i)
     .map(
-      (t, i) =>
-        `${i === 0 ? 'M' : 'L'}${xOf(t).toFixed(1)} ${yOf(coldShare(kind, t)).toFixed(1)}`,
+      (t, i) => `${i === 0 ? 'M' : 'L'}${xOf(t).toFixed(1)} ${yOf(coldShare(kind, t)).toFixed(1)}`,
     )
     .join(' ');
 
@@ -60,7 +59,16 @@ export const drawColdChart = (whole: CellKind, dashed: CellKind): ItemDrawing =>
     { kind: 'path', d: lineOf(dashed), stroke: 'accent', width: 2.5, dashed: true },
     { kind: 'line', x1: 46, y1: 212, x2: 76, y2: 212, stroke: 'ink', width: 2.5 },
     { kind: 'text', x: 82, y: 216, text: kindNames[whole], size: 13 },
-    { kind: 'line', x1: 182, y1: 212, x2: 212, y2: 212, stroke: 'accent', width: 2.5, dashed: true },
+    {
+      kind: 'line',
+      x1: 182,
+      y1: 212,
+      x2: 212,
+      y2: 212,
+      stroke: 'accent',
+      width: 2.5,
+      dashed: true,
+    },
     { kind: 'text', x: 218, y: 216, text: kindNames[dashed], size: 13 },
   ],
 });

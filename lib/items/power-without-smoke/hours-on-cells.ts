@@ -52,7 +52,8 @@ function hoursInTheCold({ random }: ItemDraw) {
     slips: [
       {
         gives: round2(key * bayCount),
-        reason: 'You added the hours of eight cells. In a row one current empties all of them at once.',
+        reason:
+          'You added the hours of eight cells. In a row one current empties all of them at once.',
         misconception: 'series-hours-add',
       },
       ...(share < 0.97
@@ -83,7 +84,9 @@ function shortestFirst({ random }: ItemDraw) {
   // Only sets are fair in which each lasts a quarter longer than the one before.
   const chosen: typeof all = [];
   for (const one of random.shuffle(all)) {
-    const clear = chosen.every(({ hours }) => Math.max(hours / one.hours, one.hours / hours) > 1.25);
+    const clear = chosen.every(
+      ({ hours }) => Math.max(hours / one.hours, one.hours / hours) > 1.25,
+    );
     if (clear && chosen.length < 4) chosen.push(one);
   }
   const sorted = [...chosen].sort((a, b) => a.hours - b.hours);
@@ -136,7 +139,8 @@ function planTheNight({ random }: ItemDraw) {
   });
   return choice({
     prompt: `Eight fresh ${kindNames[kind]} cells at ${degreesText(temperatureC)}: worked out on paper they last ${hoursText(lasting)} and hold ${voltsText(slewingV)} in a slew. ${pickOne(random, telescopeNames)} restarts below ${voltsText(needs.resetBelowV)}. The class stays for ${hoursText(hours)}. What is the plan?`,
-    explanation: 'First the volts in a slew, then the hours. Too few volts cannot be cured with more hours.',
+    explanation:
+      'First the volts in a slew, then the hours. Too few volts cannot be cured with more hours.',
     right: option(best),
     wrong: (['go', 'spare-set', 'other-supply'] as const).filter((one) => one !== best).map(option),
   });

@@ -2,6 +2,8 @@ import type { ItemFamily } from '../item-family';
 import { cellsInARow } from './cells-in-a-row';
 import { hoursOnCells } from './hours-on-cells';
 import { labelsToRead } from './labels-to-read';
+import { orderOfSwitchingOn } from './order-of-switching-on';
+import { powerHazards } from './power-hazards';
 import { voltsWhileSlewing } from './volts-while-slewing';
 
 /** The families of the lesson "power-without-smoke", in the order of its objectives. */
@@ -10,4 +12,6 @@ export const powerWithoutSmokeItems: readonly ItemFamily[] = [
   cellsInARow,
   voltsWhileSlewing,
   hoursOnCells,
+  orderOfSwitchingOn,
+  powerHazards,
 ];
