@@ -1,0 +1,113 @@
+import type { ItemDrawing, Shape } from '../drawing';
+import { figures } from './words';
+
+export type ChartPlace = { azimuthDeg: number; altitudeDeg: number };
+
+const centre = { x: 160, y: 150 };
+const rim = 124;
+
+/**
+ * Where a place stands on the chart: the zenith in the middle, the horizon as the rim, altitude evenly
+ * spaced; north up and east on the left, as one sees it lying on the back.
+ */
+export function chartPoint({ azimuthDeg, altitudeDeg }: ChartPlace): { x: number; y: number } {
+  const fromZenith = ((90 - altitudeDeg) / 90) * rim;
+  const azimuth = (azimuthDeg * Math.PI) / 180;
+  return {
+    x: round(centre.x - fromZenith * Math.sin(azimuth)),
+    y: round(centre.y - fromZenith * Math.cos(azimuth)),
+  };
+}
+
+const round = (value: number): number => Math.round(value * 10) / 10;
+
+const winds = [
+  ['N', 0],
+  ['E', 90],
+  ['S', 180],
+  ['W', 270],
+] as const;
+
+export type ChartMark = ChartPlace & { label: string; kind?: 'star' | 'target' };
+export type ChartArrow = { from: ChartPlace; to: ChartPlace };
+
+/** The whole sky with lettered places on it. */
+export function skyChart({
+  marks,
+  arrows = [],
+  alternative,
+}: {
+  marks: readonly ChartMark[];
+  arrows?: readonly ChartArrow[];
+  alternative: string;
+}): ItemDrawing {
+  const ring = (altitudeDeg: number): Shape => ({
+    kind: 'circle',
+    cx: centre.x,
+    cy: centre.y,
+    r: round(((90 - altitudeDeg) / 90) * rim),
+    stroke: 'sky-line',
+    width: 0.75,
+    dashed: true,
+  });
+  return {
+    width: 320,
+    height: 300,
+    alternative,
+    shapes: [
+      { kind: 'circle', cx: centre.x, cy: centre.y, r: rim, fill: 'sky', stroke: 'sky-line' },
+      ring(30),
+      ring(60),
+      ...winds.map(([text, azimuthDeg]): Shape => {
+        const { x, y } = chartPoint({ azimuthDeg, altitudeDeg: -10 });
+        return { kind: 'text', x, y: y + 5, text, size: 13, tone: 'ink', anchor: 'middle' };
+      }),
+      ...arrows.flatMap(arrowShapes),
+      ...marks.flatMap(markShapes),
+    ],
+  };
+}
+
+function markShapes({ label, kind = 'star', ...place }: ChartMark): Shape[] {
+  const { x, y } = chartPoint(place);
+  return [
+    kind === 'star'
+      ? { kind: 'path', d: starPath(x, y), fill: 'sky-lamp' }
+      : { kind: 'circle', cx: x, cy: y, r: 5, stroke: 'on-sky', width: 1.5 },
+    { kind: 'text', x: x + 9, y: y + 5, text: label, size: 14, tone: 'on-sky', bold: true },
+  ];
+}
+
+const starPath = (x: number, y: number): string =>
+  `M${figure(x)} ${figure(y - 7)}l1.6 5.4 5.4 1.6 -5.4 1.6 -1.6 5.4 -1.6 -5.4 -5.4 -1.6 5.4 -1.6Z`;
+const figure = (value: number): string => String(round(value));
+
+function arrowShapes({ from, to }: ChartArrow): Shape[] {
+  const [a, b] = [chartPoint(from), chartPoint(to)];
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  if (length < 1) return [];
+  const [dx, dy] = [(b.x - a.x) / length, (b.y - a.y) / length];
+  const barb = (side: 1 | -1): Shape => ({
+    kind: 'line',
+    x1: b.x,
+    y1: b.y,
+    x2: round(b.x - 6 * dx + side * 4 * dy),
+    y2: round(b.y - 6 * dy - side * 4 * dx),
+    stroke: 'on-sky',
+    width: 2,
+  });
+  return [
+    { kind: 'line', x1: a.x, y1: a.y, x2: b.x, y2: b.y, stroke: 'on-sky', width: 2 },
+    barb(1),
+    barb(-1),
+  ];
+}
+
+/** "A: azimuth 120°, altitude 35°." for the words of a chart. */
+export const chartWords = (marks: readonly ChartMark[]): string =>
+  `A chart of the whole sky, the zenith in the middle. ${marks
+    .map(
+      ({ label, azimuthDeg, altitudeDeg }) =>
+        `${label}: azimuth ${figures(azimuthDeg, 0)}°, altitude ${figures(altitudeDeg, 0)}°.`,
+    )
+    .join(' ')}`;

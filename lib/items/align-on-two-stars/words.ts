@@ -1,0 +1,44 @@
+import type { Random } from '../../variants/random';
+
+/** One of a list that is never empty. @throws {RangeError} for an empty one. */
+export function oneOf<T>(random: Random, things: readonly T[]): T {
+  const picked = random.pick(things);
+  if (picked === undefined) throw new RangeError('nothing to choose from');
+  return picked;
+}
+
+/** "3.2" with a typographic minus; no ".0". */
+export const figures = (value: number, decimals = 1): string =>
+  String(Number(value.toFixed(decimals))).replace('-', '−');
+
+/** "12′" */
+export const arcmin = (value: number): string => `${figures(value, 0)}′`;
+/** "3.2°" */
+export const deg = (value: number): string => `${figures(value, 1)}°`;
+/** "48′", and "1.6°" from one degree up. */
+export const angleText = (valueArcmin: number): string =>
+  Math.round(Math.abs(valueArcmin)) >= 60 ? deg(valueArcmin / 60) : arcmin(valueArcmin);
+
+const winds = [
+  'north',
+  'north-east',
+  'east',
+  'south-east',
+  'south',
+  'south-west',
+  'west',
+  'north-west',
+] as const;
+
+/** The nearest of eight winds. */
+export const windOf = (azimuthDeg: number): string =>
+  winds[Math.round((((azimuthDeg % 360) + 360) % 360) / 45) % 8] ?? 'north';
+
+/** "in the south-east, 40° up" */
+export const placeText = (place: { azimuthDeg: number; altitudeDeg: number }): string =>
+  `in the ${windOf(place.azimuthDeg)}, ${figures(place.altitudeDeg, 0)}° up`;
+
+/** "A", "B", … */
+export const capital = (index: number): string => 'ABCDEFGH'.charAt(index);
+
+export const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
