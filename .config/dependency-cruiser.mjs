@@ -22,6 +22,7 @@ const pure = {
   levelling: ['units', 'pointing'],
   balance: ['units'],
   power: ['units'],
+  night: ['units', 'sky', 'pointing', 'optics'],
   alignment: ['units', 'sky', 'pointing', 'optics', 'finder', 'clock'],
   faults: ['units', 'sky', 'pointing', 'optics', 'finder', 'clock', 'alignment'],
   rehearsal: [...evening, ...bench],

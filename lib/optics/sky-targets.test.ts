@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { loadCatalogue } from '@/lib/content/sky-catalogue';
+import { directionFromAzAlt, separationDeg } from '@/lib/units/vector';
 import { blurArcmin } from './focus';
 import { apparentSeparationArcmin, showsWhole, splits } from './shows';
 import { skyTargets } from './sky-targets';
@@ -16,13 +17,46 @@ const hipOf: Readonly<Record<string, number>> = {
   'eta-orionis': 25281,
 };
 
-it('the doubles stand at the declination that the Hipparcos catalogue gives them', () => {
+it('the doubles stand where the Hipparcos catalogue has them', () => {
   const { stars } = loadCatalogue();
   for (const [id, hip] of Object.entries(hipOf)) {
     const target = skyTargets.find((one) => one.id === id);
     const star = stars.find((one) => one.hip === hip);
     expect(star, id).toBeDefined();
     expect(Math.abs((target?.declinationDeg ?? 0) - (star?.decDeg ?? 99)), id).toBeLessThan(0.06);
+    expect(Math.abs((target?.rightAscensionDeg ?? 0) - (star?.raDeg ?? 999)), id).toBeLessThan(
+      0.06,
+    );
+  }
+});
+
+/** Stars of Hipparcos in a cluster or beside it, by HIP number, and within how many degrees of its middle. */
+const neighbours: readonly (readonly [string, number, number])[] = [
+  // Alcyone in the Pleiades; Asellus Borealis and Australis either side of the Beehive.
+  ['pleiades', 17702, 0.5],
+  ['beehive', 42806, 2.5],
+  ['beehive', 42911, 2.5],
+  // Propus beside M 35; Zeta and Eta Herculis around M 13; Lambda Sagittarii beside M 22.
+  ['m35', 28734, 3],
+  ['m13', 81833, 3],
+  ['m22', 90496, 3],
+  // Shaula beside M 7, Sirius above M 41, Mimosa beside the Jewel Box.
+  ['m7', 85927, 5],
+  ['m41', 32349, 4.5],
+  ['jewel-box', 62434, 1.5],
+];
+
+it('the clusters stand beside the stars of Hipparcos by which they are found', () => {
+  const { stars } = loadCatalogue();
+  for (const [id, hip, withinDeg] of neighbours) {
+    const target = skyTargets.find((one) => one.id === id);
+    const star = stars.find((one) => one.hip === hip);
+    if (target === undefined || star === undefined) throw new Error(`${id} or ${String(hip)}`);
+    const apart = separationDeg(
+      directionFromAzAlt(target.rightAscensionDeg, target.declinationDeg),
+      directionFromAzAlt(star.raDeg, star.decDeg),
+    );
+    expect(apart, `${id} from ${star.name ?? String(hip)}`).toBeLessThan(withinDeg);
   }
 });
 

@@ -34,5 +34,6 @@ export {
   Rotation_EQD_HOR,
   Rotation_EQJ_EQD,
   SearchHourAngle,
+  SearchRiseSet,
   type Observer,
 } from 'astronomy-engine';

@@ -1,0 +1,64 @@
+import { skyFrameAt } from '../sky/frame-at';
+import { sunAltitudeAtDeg } from '../sky/twilight';
+import { eveningOf, momentsOf, type NightSite } from './evening';
+
+/** One evening of the coming two weeks, as far as Sun and Moon decide. */
+export type FortnightEvening = {
+  localDate: string;
+  sunset: string | null;
+  /** Nautical dusk. */
+  darkFrom: string | null;
+  /** Of the evening until packing up, with the Sun 12° down or more. */
+  darkMinutes: number;
+  /** Of these, with the Moon down. */
+  moonlessMinutes: number;
+  illuminatedFraction: number;
+};
+
+const nights = 14;
+const stepMinutes = 10;
+
+/**
+ * The coming fourteen evenings from a local date on, each until the same wall clock, and the best of them:
+ * the most dark minutes without the Moon, then the most dark minutes with the thinner Moon. Null where no
+ * evening gets dark. Says nothing of weather.
+ */
+export function fortnightFrom(
+  site: NightSite,
+  { localDate, endsAt }: { localDate: string; endsAt: string },
+): { evenings: FortnightEvening[]; best: string | null } {
+  const evenings = Array.from({ length: nights }, (_, day) =>
+    eveningBySunAndMoon(site, dayAfter(localDate, day), endsAt),
+  );
+  const [best] = [...evenings].sort(darkestFirst);
+  return { evenings, best: best !== undefined && best.darkMinutes > 0 ? best.localDate : null };
+}
+
+const darkestFirst = (a: FortnightEvening, b: FortnightEvening): number =>
+  b.moonlessMinutes - a.moonlessMinutes ||
+  b.darkMinutes * (1 - b.illuminatedFraction) - a.darkMinutes * (1 - a.illuminatedFraction);
+
+/** Calendar days, whatever the clocks do. */
+const dayAfter = (localDate: string, days: number): string =>
+  new Date(Date.parse(`${localDate}T12:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
+
+function eveningBySunAndMoon(site: NightSite, localDate: string, endsAt: string): FortnightEvening {
+  const read = eveningOf(site, { localDate, endsAt });
+  if (!read.ok) {
+    const none = { darkMinutes: 0, moonlessMinutes: 0, illuminatedFraction: 0 };
+    return { localDate, sunset: null, darkFrom: null, ...none };
+  }
+  const { times, moon } = read.evening;
+  let [dark, moonless] = [0, 0];
+  for (const instant of momentsOf(read.evening, stepMinutes)) {
+    const frame = skyFrameAt({ instant, place: site.place });
+    if (frame.sun.trueAltitudeDeg > sunAltitudeAtDeg.nautical) continue;
+    dark += stepMinutes;
+    if (frame.moon.altitudeDeg <= 0) moonless += stepMinutes;
+  }
+  return {
+    ...{ localDate, sunset: times.sunset, darkFrom: times.nauticalDusk },
+    ...{ darkMinutes: dark, moonlessMinutes: moonless },
+    illuminatedFraction: moon.illuminatedFraction,
+  };
+}

@@ -1,0 +1,142 @@
+import { AstroTime, DefineStar, Body, Equator, Horizon, Observer } from 'astronomy-engine';
+import { describe, expect, it } from 'vitest';
+import { loadCatalogue, loadKits, loadSites } from '../content/sky-catalogue';
+import { scenarioSchema } from '../pointing/scenario';
+import { skyTargets } from '../optics/sky-targets';
+import { separationDeg, directionFromAzAlt } from '../units/vector';
+import { clockTime, eveningOf, momentsOf, type NightSite } from './evening';
+import { fortnightFrom } from './fortnight';
+import { momentAt } from './night-pairs';
+import { planNight } from './plan-night';
+
+const catalogue = loadCatalogue();
+const kits = loadKits().map(({ id, name, telescope, eyepieces, observingEyepieceId }) => {
+  const eyepiece = eyepieces.find((one) => one.id === observingEyepieceId);
+  if (eyepiece === undefined) throw new Error(`${id} has no observing eyepiece`);
+  return { id, name, telescope, eyepieces, eyepiece };
+});
+const openField = loadSites()[0]?.horizon ?? [];
+
+function siteAt(latitudeDeg: number, longitudeDeg: number, timeZone: string): NightSite {
+  const { place, horizon, sky, settings } = scenarioSchema.parse({
+    place: { latitudeDeg, longitudeDeg },
+    ...{ horizon: openField, localTime: '2026-12-05T20:00', timeZone },
+    ...{ telescope: kits[0]?.telescope, eyepiece: { focalLengthMm: 25, apparentFieldDeg: 50 } },
+  });
+  return { place, horizon, sky, settings, timeZone };
+}
+
+const north = siteAt(52, 0, 'Europe/London');
+const equator = siteAt(-0.2, -78.5, 'America/Guayaquil');
+const south = siteAt(-42.9, 147.3, 'Australia/Hobart');
+const places = [
+  ['52° north', north],
+  ['the equator', equator],
+  ['43° south', south],
+] as const;
+
+function planOf(site: NightSite, localDate = '2026-12-05', endsAt = '22:30') {
+  const planned = planNight({ site, kits, catalogue, localDate, endsAt });
+  if (!planned.ok) throw new Error(planned.reason);
+  return planned.plan;
+}
+
+describe.each(places)('a night plan at %s', (_, site) => {
+  const plan = planOf(site);
+
+  it('begins when two stars may serve and not a step earlier', () => {
+    const moments = momentsOf(plan.evening, 10);
+    const start = moments.indexOf(plan.twoStarsFrom ?? '');
+    expect(start).toBeGreaterThan(0);
+    const usable = (index: number) => momentAt(site, catalogue, moments[index] ?? '').usable.length;
+    expect(usable(start)).toBeGreaterThanOrEqual(2);
+    expect(usable(start - 1)).toBeLessThan(2);
+  });
+
+  it('names for each telescope pairs that serve through their whole window and not beyond', () => {
+    const moments = momentsOf(plan.evening, 10);
+    for (const { pairs } of plan.hours.flatMap((hour) => hour.pairs)) {
+      expect(pairs.length).toBeGreaterThan(0);
+      for (const { stars, from, until } of pairs) {
+        const serve = (instant: string | undefined): boolean =>
+          instant !== undefined &&
+          stars.every(({ hip }) =>
+            momentAt(site, catalogue, instant).usable.some((star) => star.hip === hip),
+          );
+        expect(serve(from)).toBe(true);
+        expect(serve(until)).toBe(true);
+        expect(serve(moments[moments.indexOf(from) - 1])).toBe(false);
+        expect(serve(moments[moments.indexOf(until) + 1])).toBe(false);
+      }
+    }
+  });
+
+  it('gives a second pair that does without the stars of the first', () => {
+    for (const { pairs } of plan.hours.flatMap((hour) => hour.pairs)) {
+      const [one, other] = pairs.map(({ stars }) => stars.map(({ hip }) => hip));
+      expect(other?.some((hip) => one?.includes(hip)) ?? false).toBe(false);
+    }
+  });
+
+  // The same places by the general library's own star routine, which knows nothing of ours.
+  it('shows what stands two fists up, where astronomy-engine finds it', () => {
+    const observer = new Observer(site.place.latitudeDeg, site.place.longitudeDeg, 0);
+    const fixed = plan.toShow.filter(({ kind }) => kind === 'cluster' || kind === 'double');
+    expect(fixed.length).toBeGreaterThan(3);
+    for (const { name, best } of fixed) {
+      const target = skyTargets.find((one) => one.name === name);
+      if (target === undefined) throw new Error(`${name} is no target`);
+      DefineStar(Body.Star1, target.rightAscensionDeg / 15, target.declinationDeg, 1000);
+      const time = new AstroTime(new Date(best.instant));
+      const { ra, dec } = Equator(Body.Star1, time, observer, true, true);
+      const seen = Horizon(time, observer, ra, dec, 'normal');
+      expect(
+        separationDeg(
+          directionFromAzAlt(best.azimuthDeg, best.altitudeDeg),
+          directionFromAzAlt(seen.azimuth, seen.altitude),
+        ),
+        name,
+      ).toBeLessThan(0.05);
+      expect(seen.altitude).toBeGreaterThan(19.9);
+    }
+  });
+});
+
+describe('an evening', () => {
+  it('may end after midnight', () => {
+    const read = eveningOf(north, { localDate: '2026-12-05', endsAt: '01:00' });
+    expect(read.ok && read.evening.to).toBe('2026-12-06T01:00:00.000Z');
+  });
+
+  it.each([
+    [siteAt(69.6, 19, 'Europe/Oslo'), '2026-06-21', '23:30', 'sun-stays-up'],
+    [north, '2026-06-21', '20:00', 'ends-before-sunset'],
+    [north, '2026-02-30', '22:00', 'no-such-time'],
+  ] as const)('is none where there is none (%#)', (site, localDate, endsAt, reason) => {
+    expect(eveningOf(site, { localDate, endsAt })).toEqual({ ok: false, reason });
+  });
+
+  it('begins at noon where the Sun stays down', () => {
+    const read = eveningOf(siteAt(69.6, 19, 'Europe/Oslo'), {
+      ...{ localDate: '2026-12-21', endsAt: '21:00' },
+    });
+    expect(read.ok && clockTime(read.evening.from, 'Europe/Oslo')).toBe('12:00');
+  });
+});
+
+describe('a fortnight', () => {
+  // New Moon on 9 December 2026, full on 24 December: almanac, from memory.
+  it('has its best evening without the Moon, and none such at full Moon', () => {
+    const { evenings, best } = fortnightFrom(north, { localDate: '2026-12-12', endsAt: '22:30' });
+    expect(evenings.map(({ localDate }) => localDate)).toHaveLength(14);
+    expect(best).toBe('2026-12-12');
+    const full = evenings.find(({ localDate }) => localDate === '2026-12-24');
+    expect(full?.moonlessMinutes).toBe(0);
+    expect(full?.illuminatedFraction).toBeGreaterThan(0.98);
+  });
+
+  it('has no best where it never gets dark', () => {
+    const far = siteAt(66, 25.7, 'Europe/Helsinki');
+    expect(fortnightFrom(far, { localDate: '2026-06-14', endsAt: '23:59' }).best).toBeNull();
+  });
+});

@@ -1,0 +1,110 @@
+import { showsWhole, splits } from '../optics/shows';
+import { skyTargets, type SkyTarget } from '../optics/sky-targets';
+import type { Eyepiece } from '../pointing/scenario';
+import type { CatalogueStar, StarCatalogue } from '../sky/catalogue';
+import { horizonAltitudeDeg } from '../sky/horizon';
+import { placeCatalogue } from '../sky/star-places';
+import type { NightSite } from './evening';
+import type { NightMoment } from './night-pairs';
+
+/** A telescope with all its eyepieces. */
+export type ShowingKit = {
+  name: string;
+  telescope: { focalLengthMm: number; apertureMm: number };
+  eyepieces: readonly Eyepiece[];
+};
+
+/** Something to look at once the telescopes are aligned. Instants UTC, ISO 8601. */
+export type WorthShowing = {
+  name: string;
+  kind: 'moon' | 'planet' | 'cluster' | 'double';
+  from: string;
+  until: string;
+  /** Where it stands highest in the evening. */
+  best: { instant: string; azimuthDeg: number; altitudeDeg: number };
+  /** Telescope and eyepiece that show it: whole, or as two; empty for Moon and planets, which all show. */
+  with: readonly { kit: string; focalLengthMm: number }[];
+};
+
+/** Lower than that the air spoils the picture; common practice, no source. */
+const lowestDeg = 20;
+/** Above the site's own skyline. */
+const clearOfSkylineDeg = 2;
+
+type Standing = { azimuthDeg: number; altitudeDeg: number };
+type Candidate = Pick<WorthShowing, 'name' | 'kind' | 'with'> & {
+  at: (moment: NightMoment) => Standing;
+};
+
+/** What stands well in the dark part of the evening, the brightest kinds first. */
+export function worthShowing(
+  site: NightSite,
+  kits: readonly ShowingKit[],
+  dark: readonly NightMoment[],
+): WorthShowing[] {
+  return [...wanderers(), ...fixedTargets(kits)].flatMap((candidate) => {
+    const stands = dark
+      .map((moment) => ({ instant: moment.instant, ...candidate.at(moment) }))
+      .filter((one) => isClear(site, one));
+    const [first] = stands;
+    const last = stands.at(-1);
+    if (first === undefined || last === undefined) return [];
+    const best = stands.reduce((a, b) => (b.altitudeDeg > a.altitudeDeg ? b : a));
+    const { name, kind, with: kitsWith } = candidate;
+    return [{ ...{ name, kind, best, with: kitsWith }, from: first.instant, until: last.instant }];
+  });
+}
+
+const isClear = ({ horizon }: NightSite, { azimuthDeg, altitudeDeg }: Standing): boolean =>
+  altitudeDeg >= Math.max(lowestDeg, horizonAltitudeDeg(horizon, azimuthDeg) + clearOfSkylineDeg);
+
+function wanderers(): Candidate[] {
+  const shown = ['venus', 'mars', 'jupiter', 'saturn'] as const;
+  return [
+    { name: 'the Moon', kind: 'moon', with: [], at: ({ frame }) => frame.moon },
+    ...shown.map((body): Candidate => ({
+      ...{ name: `${body.charAt(0).toUpperCase()}${body.slice(1)}`, kind: 'planet', with: [] },
+      at: ({ frame }) => {
+        const planet = frame.planets.find((one) => one.body === body);
+        if (planet === undefined) throw new Error(`the sky has no ${body}`);
+        return planet;
+      },
+    })),
+  ];
+}
+
+/** Clusters that some eyepiece shows whole, doubles that some eyepiece parts. */
+function fixedTargets(kits: readonly ShowingKit[]): Candidate[] {
+  return skyTargets.flatMap((target): Candidate[] => {
+    const shownWith = kits.flatMap(({ name, telescope, eyepieces }) => {
+      const eyepiece = eyepieces.find((one) => shows(target, telescope, one));
+      return eyepiece === undefined ? [] : [{ kit: name, focalLengthMm: eyepiece.focalLengthMm }];
+    });
+    if (shownWith.length === 0) return [];
+    const single = catalogueOf(target);
+    const at = ({ frame }: NightMoment): Standing => {
+      const { azimuthDeg, altitudeDeg } = placeCatalogue(single, frame);
+      return { azimuthDeg: azimuthDeg[0] ?? 0, altitudeDeg: altitudeDeg[0] ?? -90 };
+    };
+    return [{ name: target.name, kind: target.kind, with: shownWith, at }];
+  });
+}
+
+const shows = (
+  target: SkyTarget,
+  telescope: ShowingKit['telescope'],
+  eyepiece: Eyepiece,
+): boolean =>
+  target.kind === 'cluster'
+    ? showsWhole(telescope, eyepiece, target.sizeArcmin)
+    : splits(telescope, eyepiece, target.separationArcsec);
+
+/** A catalogue of the one target, so that it is placed as every star is. */
+function catalogueOf({ name, rightAscensionDeg, declinationDeg }: SkyTarget): StarCatalogue {
+  const star: CatalogueStar = {
+    ...{ hip: 0, hr: null, raDeg: rightAscensionDeg, decDeg: declinationDeg },
+    ...{ pmRaMasYr: 0, pmDecMasYr: 0, magnitude: 5, colourIndex: null, name },
+    ...{ bayer: '', constellation: '', largeAmplitudeVariable: false },
+  };
+  return { version: name, stars: [star], figures: [] };
+}
