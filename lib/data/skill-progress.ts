@@ -21,14 +21,30 @@ const standings = (pieces: readonly SkillPiece[], now: Date): SkillStanding[] =>
     ),
   }));
 
+export type MySkills = {
+  /** IANA, of the class: whose calendar the reviews go by. */
+  timeZone: string;
+  /** In the order of an evening. */
+  standings: SkillStanding[];
+};
+
 /** Where the viewing student stands, by what the student may know of; null for everybody else. */
 export async function getMySkills(
   viewer: Viewer,
   clock: Clock = systemClock,
-): Promise<SkillStanding[] | null> {
+): Promise<MySkills | null> {
   if (viewer.kind !== 'student') return null;
+  const { studentId } = viewer;
   const now = clock.now();
-  return standings(await shownEvidence(viewer.studentId, now), now);
+  const [student, pieces] = await Promise.all([
+    db().student.findUnique({
+      where: { id: studentId },
+      select: { class: { select: { timeZone: true } } },
+    }),
+    shownEvidence(studentId, now),
+  ]);
+  if (student === null) return null;
+  return { timeZone: student.class.timeZone, standings: standings(pieces, now) };
 }
 
 export type SkillMatrix = {

@@ -19,6 +19,8 @@ type RecordedQuestion = Pick<AnsweredQuestion, 'face' | 'answer' | 'feedback'>;
 
 export type RecordedPiece = SkillPiece & {
   passed: boolean;
+  /** What it changed: the row as it stood afterwards, mastery, or a review that it passed. */
+  made: { inARow: number } | 'mastery' | 'review';
   /** What a question was about; null for a lab, and for a family that is no longer asked. */
   about: string | null;
   /** Null for what was handed in as an attempt, which has a page of its own. */
@@ -66,16 +68,26 @@ export async function getSkillRecord(
   return {
     student: { id: studentId, displayName: student.displayName, classId, className, timeZone },
     standing: masteryOf(pieces, now),
-    pieces: pieces.map((piece) => {
+    pieces: pieces.map((piece, index) => {
       const { source } = piece;
       const row = source.kind === 'question' ? byId.get(source.questionId) : undefined;
       return {
-        ...{ ...piece, passed: passes(piece) },
+        ...{ ...piece, passed: passes(piece), made: whatItMade(pieces, index) },
         about: source.kind === 'lab' ? null : titleOf(source.family),
         question: row === undefined ? null : asAnswered(row),
       };
     }),
   };
+}
+
+/** From the standing before a piece and the one after it. */
+function whatItMade(pieces: readonly SkillPiece[], index: number): RecordedPiece['made'] {
+  const at = pieces[index]?.at ?? new Date(0);
+  const before = masteryOf(pieces.slice(0, index), at);
+  const after = masteryOf(pieces.slice(0, index + 1), at);
+  if (before.masteredAt === null && after.masteredAt !== null) return 'mastery';
+  if (after.reviewsPassed > before.reviewsPassed) return 'review';
+  return { inARow: after.inARow };
 }
 
 const titleOf = (family: string): string | null =>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dueInWords, momentInWords } from './due-words';
+import { dayInWords, dueInWords, momentInWords } from './due-words';
 
 const now = new Date('2026-12-09T20:00:00Z');
 
@@ -33,5 +33,11 @@ describe('a due time in words', () => {
 
   it('says so when there is none', () => {
     expect(dueInWords(null, 'Europe/London', now)).toBe('No due time');
+  });
+
+  it('leaves the hour out where it does not matter', () => {
+    expect(dayInWords(new Date('2026-12-11T18:00:00Z'), 'Europe/London', now)).toBe(
+      'Friday 11 December (in 2 days)',
+    );
   });
 });

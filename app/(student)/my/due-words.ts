@@ -2,6 +2,8 @@
 export type MomentWords = {
   /** "Friday 11 December, 18:00". */
   date: string;
+  /** "Friday 11 December". */
+  day: string;
   /** "today", "tomorrow", "in 3 days", "yesterday", "4 days ago": by the calendar of the zone. */
   away: string;
   /** "United Kingdom time": which clock is meant. */
@@ -53,6 +55,7 @@ export function momentInWords(instant: string, timeZone: string, now: Date): Mom
     .find(({ type }) => type === 'timeZoneName')?.value;
   return {
     date: `${day}, ${time}`,
+    day,
     away: daysAway(calendarDay(timeZone, at) - calendarDay(timeZone, now)),
     zone: zone === undefined ? timeZone : zone.replace(/ Time$/, ' time'),
     past: at.getTime() < now.getTime(),
@@ -64,4 +67,10 @@ export function dueInWords(dueAt: string | null, timeZone: string, now: Date): s
   if (dueAt === null) return 'No due time';
   const { date, away, zone, past } = momentInWords(dueAt, timeZone, now);
   return `${past ? 'Was due' : 'Due'} ${away}, ${date} (${zone})`;
+}
+
+/** "Friday 11 December (in 2 days)": for what is not a matter of the hour. */
+export function dayInWords(at: Date, timeZone: string, now: Date): string {
+  const { day, away } = momentInWords(at.toISOString(), timeZone, now);
+  return `${day} (${away})`;
 }

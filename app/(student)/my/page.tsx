@@ -7,16 +7,21 @@ import { getViewer } from '@/lib/auth/session';
 import { loadKits } from '@/lib/content/sky-catalogue';
 import { listStudentAssignments, type StudentAssignment } from '@/lib/data/attempts';
 import { systemClock } from '@/lib/data/clock';
+import { getMySkills } from '@/lib/data/skill-progress';
 import { routes } from '@/lib/routes';
 import { AssignmentCard } from './assignment-card';
 import { isToDo, nextStepOf } from './assignment-standing';
+import { DueReviews } from './due-reviews';
 import { PracticePanel } from './practice-panel';
 
 export const metadata: Metadata = { title: 'My work' };
 
 export default async function MyWorkPage() {
   const viewer = await getViewer();
-  const assignments = await listStudentAssignments(viewer);
+  const [assignments, skills] = await Promise.all([
+    listStudentAssignments(viewer),
+    getMySkills(viewer),
+  ]);
   const now = systemClock.now();
   const toDo = assignments.filter((assignment) => isToDo(assignment, now));
   const others = assignments.filter((assignment) => !isToDo(assignment, now));
@@ -40,6 +45,7 @@ export default async function MyWorkPage() {
             />
           )}
         </section>
+        {skills === null ? null : <DueReviews skills={skills} now={now} />}
         <PracticePanel
           kits={loadKits().map(({ id, name }) => ({ id, name }))}
           variant={toDo.length > 0 ? 'quiet' : 'primary'}

@@ -35,7 +35,9 @@ export default async function ClassLayout({
       <ClassNav
         entries={[
           { href: routes.teacher.classGradebook(id), label: 'Gradebook' },
+          { href: routes.teacher.classSkills(id), label: 'Skills' },
           { href: routes.teacher.classAssignments(id), label: 'Assignments' },
+          { href: routes.teacher.classNight(id), label: 'Night' },
           { href: routes.teacher.classRoster(id), label: 'Roster' },
           { href: routes.teacher.classCards(id), label: 'Cards' },
           { href: routes.teacher.classSettings(id), label: 'Settings' },

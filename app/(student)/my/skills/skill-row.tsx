@@ -1,0 +1,63 @@
+import { RowOfThree } from '@/components/grading/skills/row-of-three';
+import { SkillStateMark } from '@/components/grading/skills/skill-state-mark';
+import { isMastered } from '@/components/grading/skills/skill-state-text';
+import { standingWords } from '@/components/grading/skills/standing-words';
+import { labText } from '@/components/grading/template-text';
+import { LinkButton } from '@/components/ui/link-button';
+import { TextLink } from '@/components/ui/text-link';
+import { lessonOfSkill } from '@/lib/course/lessons';
+import { skillTitles } from '@/lib/course/skills';
+import type { SkillStanding } from '@/lib/data/skill-progress';
+import { labOfSkill } from '@/lib/mastery/lab-skills';
+import { routes } from '@/lib/routes';
+import { startPracticeRound } from '../actions';
+import { StartForm } from '../start-form';
+
+/** One skill: how it stands, and the ways on: questions, the lab, the lesson. */
+export function SkillRow({
+  standing,
+  day,
+}: {
+  standing: SkillStanding;
+  /** A date as the student's calendar has it. */
+  day: (at: Date) => string;
+}) {
+  const { skill, state, inARow } = standing;
+  const title = skillTitles[skill];
+  const lesson = lessonOfSkill(skill).slug;
+  const lab = labOfSkill[skill];
+  return (
+    <li
+      aria-labelledby={`skill-${skill}`}
+      className="grid gap-x-8 gap-y-3 rounded-b-lg border border-t-2 border-line border-t-strong bg-panel p-4 md:grid-cols-[minmax(0,1fr)_auto]"
+    >
+      <div>
+        <div className="flex flex-wrap items-center gap-x-4 gap-y-1">
+          <h2 id={`skill-${skill}`} className="text-lg font-semibold">
+            {title}
+          </h2>
+          <SkillStateMark state={state} />
+          {isMastered(standing) ? null : <RowOfThree inARow={inARow} />}
+        </div>
+        <p className="text-soft">{standingWords(standing, day)}</p>
+      </div>
+      <div className="flex flex-wrap items-center gap-x-4 gap-y-2 self-center md:justify-end">
+        <TextLink href={routes.lessons.one(lesson)}>
+          Lesson<span className="sr-only">: {title}</span>
+        </TextLink>
+        <StartForm
+          action={startPracticeRound}
+          values={{ lab }}
+          label={labText[lab].name}
+          variant="quiet"
+        />
+        <LinkButton
+          href={routes.lessons.practise(lesson)}
+          variant={state === 'review-due' ? 'primary' : 'quiet'}
+        >
+          Questions<span className="sr-only">: {title}</span>
+        </LinkButton>
+      </div>
+    </li>
+  );
+}

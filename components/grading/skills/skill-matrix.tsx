@@ -1,0 +1,100 @@
+import Link from 'next/link';
+import { TableFrame } from '@/components/ui/table-frame';
+import { skills, skillTitles, type Skill } from '@/lib/course/skills';
+import type { SkillMatrix, SkillStanding } from '@/lib/data/skill-progress';
+import { neededInARow } from '@/lib/mastery/mastery';
+import { routes } from '@/lib/routes';
+import { SkillStateMark } from './skill-state-mark';
+import { isMastered } from './skill-state-text';
+
+/** Students by skills: each state by sign and word, and a way to the evidence behind it. */
+export function SkillMatrixTable({ matrix }: { matrix: SkillMatrix }) {
+  const { students } = matrix;
+  return (
+    <TableFrame caption="Students by skills" captionHidden stickyFirstColumn>
+      <thead>
+        <tr>
+          <th scope="col">Student</th>
+          {skills.map((skill) => (
+            <th key={skill} scope="col" className="min-w-28">
+              {skillTitles[skill]}
+              <Count standings={students.map((student) => standingIn(student.standings, skill))} />
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {students.map((student) => (
+          <tr key={student.id}>
+            <th scope="row" className="min-w-32">
+              <span className="me-1.5 inline-block min-w-5 text-end text-xs font-normal text-soft">
+                <span className="sr-only">Card </span>
+                {student.cardNumber}
+              </span>
+              <Link className="link" href={routes.teacher.student(student.id)}>
+                {student.displayName}
+              </Link>
+            </th>
+            {skills.map((skill) => (
+              <td key={skill}>
+                <Cell
+                  student={student}
+                  skill={skill}
+                  standing={standingIn(student.standings, skill)}
+                />
+              </td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </TableFrame>
+  );
+}
+
+const standingIn = (standings: readonly SkillStanding[], skill: Skill) =>
+  standings.find((standing) => standing.skill === skill);
+
+/** How many have mastered it, and of how many a review is due. */
+function Count({ standings }: { standings: readonly (SkillStanding | undefined)[] }) {
+  const known = standings.filter((standing) => standing !== undefined);
+  const mastered = known.filter(isMastered).length;
+  const due = known.filter(({ state }) => state === 'review-due').length;
+  return (
+    <span className="mt-0.5 block text-xs font-normal whitespace-nowrap text-soft">
+      {mastered} of {known.length} mastered
+      {due === 0 ? '' : `, ${String(due)} due`}
+    </span>
+  );
+}
+
+function Cell({
+  student,
+  skill,
+  standing,
+}: {
+  student: { id: string; displayName: string };
+  skill: Skill;
+  standing: SkillStanding | undefined;
+}) {
+  if (standing === undefined) return null;
+  const { state, inARow } = standing;
+  const shown = <SkillStateMark state={state} />;
+  // An empty cell has nothing behind it: no way leads there, and the eye finds the others sooner.
+  if (state === 'not-started') return shown;
+  return (
+    <Link
+      href={routes.teacher.studentSkill(student.id, skill)}
+      className="-mx-1 inline-flex min-h-(--target-small) flex-wrap items-center gap-x-1.5 px-1 underline decoration-dotted underline-offset-4 hover:decoration-solid"
+    >
+      <span className="sr-only">
+        {student.displayName}, {skillTitles[skill]}:{' '}
+      </span>
+      {shown}
+      {state === 'practising' ? (
+        <span className="text-xs whitespace-nowrap text-soft">
+          {inARow} of {neededInARow}
+        </span>
+      ) : null}
+    </Link>
+  );
+}
