@@ -4,14 +4,14 @@ import type { LessonSlug } from '../course/lessons';
 export const figureNamesOf = {
   'what-is-in-the-case': [],
   'standing-it-up': [],
-  'level-enough': [],
+  'level-enough': ['three-legs-one-bubble', 'vial-half-turn', 'cost-of-a-lean'],
   'tube-on-and-balanced': [],
   'eyepieces-and-views': [],
   'finder-by-day': [],
   'power-without-smoke': [],
   'clock-and-place': ['turning-sky', 'wrong-clock', 'needle-and-north'],
   'choosing-alignment-stars': ['fists-up', 'separation-and-hit-rate', 'altitude-limits'],
-  'align-on-two-stars': [],
+  'align-on-two-stars': ['centring-and-play', 'agree-and-third'],
   'what-went-wrong': [],
   'the-night': [],
 } as const satisfies Record<LessonSlug, readonly string[]>;
