@@ -11,7 +11,7 @@ type DegreeControlProps = {
 };
 
 // Drawn from the theme's colours: the browser's own track is grey, also where only red may shine.
-const sliderLook = [
+export const sliderLook = [
   'h-(--target) w-full min-w-0 appearance-none bg-transparent',
   '[&::-webkit-slider-runnable-track]:h-1.5 [&::-webkit-slider-runnable-track]:rounded-full [&::-webkit-slider-runnable-track]:bg-strong',
   '[&::-webkit-slider-thumb]:-mt-[0.56rem] [&::-webkit-slider-thumb]:size-6 [&::-webkit-slider-thumb]:appearance-none [&::-webkit-slider-thumb]:rounded-full [&::-webkit-slider-thumb]:border-2 [&::-webkit-slider-thumb]:border-ink [&::-webkit-slider-thumb]:bg-accent',

@@ -104,7 +104,7 @@ function verdictOf(seen: Seen): string {
 
 function verdict({ random }: ItemDraw) {
   const clockwiseDeg = 15 * random.integer(0, 23);
-  const mm = random.integer(3, 12) / 2;
+  const mm = random.integer(2, 8);
   const kind = one(random, ['lean', 'vial', 'both', 'hidden'] as const);
   const seen: Seen = {
     lean: { beforeMm: mm, afterMm: mm, clockwiseDeg },

@@ -14,7 +14,7 @@ export function tripodFromTheSide(over: boolean): ItemDrawing {
     ...{ width: 320, height: 220 },
     alternative: over
       ? 'A tripod from the side. One leg has run in, the head leans far over to that side and the tube points at the ground.'
-      : 'A tripod from the side. All legs stand locked, the head is upright with the tube on it.',
+      : 'A tripod from the side. All three legs stand, the head is upright with the tube on it.',
     shapes: [
       line(10, 205, 310, 205, 2),
       ...(over

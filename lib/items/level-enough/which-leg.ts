@@ -79,7 +79,7 @@ function stopWhere({ random }: ItemDraw) {
     reason,
   });
   return point({
-    prompt: `You begin with leg ${legNames[leg]}, and leg ${legNames[next]} shall do the rest. At which place of the bubble do you stop sliding leg ${legNames[leg]}?`,
+    prompt: `You begin with leg ${legNames[leg]}, and leg ${legNames[next]} is to do the rest. At which place of the bubble do you stop sliding leg ${legNames[leg]}?`,
     drawing: vialShowing(head.site, head.bubble),
     explanation: `Leg ${legNames[next]} can only move the bubble along the line from itself through the middle. So leg ${legNames[leg]} must first bring the bubble onto that line. Then two moves are enough.`,
     right: spot(
@@ -135,7 +135,8 @@ function whatWasDone({ random }: ItemDraw) {
 }
 
 function inTwoMoves({ random }: ItemDraw) {
-  const head = nearALine(random);
+  // 15° beside a leg's line: on the line itself one leg would do.
+  const head = drawHead(random, 60 * random.integer(0, 5) + (random.pick([-15, 15]) ?? 15));
   const [best, next] = reachesOf(head);
   if (best === undefined || next === undefined) throw new Error('a tripod has three legs');
   const [first, second] = [legNames[best.leg], legNames[next.leg]];
