@@ -85,6 +85,10 @@ export const misconceptions = {
   'long-tube-gathers-light': 'A long tube gathers no more light: the width of its front does.',
   'heavy-never-tips': 'Weight alone keeps no stand up: where the weight hangs does.',
   'light-push-light-pinch': 'Near a joint a light push at the end squeezes hard.',
+  // The finder.
+  'near-target-good': 'A finder that was set on something near is off at the stars.',
+  'tube-to-the-dot': 'The tube stays on the target; the dot is brought to it.',
+  'screws-move-the-tube': 'The finder’s screws move the dot and not the tube.',
 } as const;
 
 export type MisconceptionId = keyof typeof misconceptions;
