@@ -40,7 +40,8 @@ export function ItemPicture({ drawing, children }: ItemPictureProps) {
   );
 }
 
-function DrawnShape({ shape }: { shape: Shape }) {
+/** One stroke of a drawing in the theme’s colours. */
+export function DrawnShape({ shape }: { shape: Shape }) {
   switch (shape.kind) {
     case 'line': {
       const { x1, y1, x2, y2 } = shape;
