@@ -32,5 +32,10 @@ export function behindIt(
   if (outcome.kind !== 'agree' || thirdMissArcmin === null || hits === null)
     return 'The mount does not go on with these two. That is its good side: it has noticed.';
   const inside = thirdMissArcmin <= fieldRadiusArcmin;
-  return `It believes that the tube stood ${angle(60 * outcome.model.altitudeZeroDeg)} off level at the start, and that the base leans by ${angle(60 * outcome.baseTiltDeg)}. A go-to to the third star ends ${angle(thirdMissArcmin)} beside it: ${inside ? 'in the eyepiece' : 'outside the eyepiece'}, which shows ${angle(fieldRadiusArcmin)} to each side. Hit rate: ${String(Math.round(hits))} of 100.`;
+  const zeroArcmin = 60 * outcome.model.altitudeZeroDeg;
+  const level =
+    zeroArcmin === 0
+      ? 'It takes the tube as level at the start, and believes'
+      : `It believes that the tube stood ${angle(zeroArcmin)} off level at the start, and`;
+  return `${level} that the base leans by ${angle(60 * outcome.baseTiltDeg)}. A go-to to the third star ends ${angle(thirdMissArcmin)} beside it: ${inside ? 'in the eyepiece' : 'outside the eyepiece'}, which shows ${angle(fieldRadiusArcmin)} to each side. Hit rate: ${String(Math.round(hits))} of 100.`;
 }
