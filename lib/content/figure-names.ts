@@ -8,7 +8,7 @@ export const figureNamesOf = {
   'tube-on-and-balanced': [],
   'eyepieces-and-views': [],
   'finder-by-day': [],
-  'power-without-smoke': [],
+  'power-without-smoke': ['plate-and-label', 'row-of-cells', 'cells-in-the-cold'],
   'clock-and-place': ['turning-sky', 'wrong-clock', 'needle-and-north'],
   'choosing-alignment-stars': ['fists-up', 'separation-and-hit-rate', 'altitude-limits'],
   'align-on-two-stars': ['centring-and-play', 'agree-and-third'],

@@ -21,6 +21,11 @@ const lineOf = (kind: CellKind): string =>
     )
     .join(' ');
 
+const label = (t: number): Shape => ({
+  ...{ kind: 'text', x: xOf(t), y: bottom + 17, text: degreesText(t) },
+  ...{ size: 12, anchor: 'middle' },
+});
+
 const grid = (): Shape[] => [
   ...[0, 0.2, 0.4, 0.6, 0.8, 1].flatMap((share): Shape[] => [
     { kind: 'line', x1: left, y1: yOf(share), x2: right, y2: yOf(share), stroke: 'line' },
@@ -31,14 +36,7 @@ const grid = (): Shape[] => [
   ]),
   ...[-20, -15, -10, -5, 0, 5, 10, 15, 20].flatMap((t): Shape[] => [
     { kind: 'line', x1: xOf(t), y1: top, x2: xOf(t), y2: bottom, stroke: 'line' },
-    ...(t % 10 === 0
-      ? [
-          {
-            ...{ kind: 'text', x: xOf(t), y: bottom + 17, text: degreesText(t) },
-            ...{ size: 12, anchor: 'middle' },
-          } as const,
-        ]
-      : []),
+    ...(t % 10 === 0 ? [label(t)] : []),
   ]),
 ];
 

@@ -1,0 +1,45 @@
+/** How much help was needed, as the teacher marks it at the telescope (design: assessment). */
+export const helpLevels = [1, 2, 3, 4] as const;
+export type HelpLevel = (typeof helpLevels)[number];
+
+export const helpWords: Readonly<Record<HelpLevel, string>> = {
+  1: 'the teacher showed it',
+  2: 'with active help',
+  3: 'with a prompt now and then',
+  4: 'alone, the teacher only watched for safety',
+};
+
+/** One look of the teacher at one skill. */
+export type Observation = {
+  /** "4 March" */
+  date: string;
+  level: HelpLevel;
+  /** A gate that was failed that evening, in words; null: none. */
+  gate: string | null;
+};
+
+/** Which level signs off is the teacher's to set. */
+export type NeededLevel = 3 | 4;
+
+/** How many dated observations it takes at least. */
+export const observationsNeeded = 2;
+
+export const counts = ({ level, gate }: Observation, needed: NeededLevel): boolean =>
+  level >= needed && gate === null;
+
+export type Standing =
+  | { signedOff: true }
+  /** What it is not yet for, the weightiest first. */
+  | { signedOff: false; because: 'gate' | 'one-date' | 'level' };
+
+/**
+ * Where a student stands with one skill: two observations of different dates at the needed level or
+ * above. An evening with a failed gate does not count, whatever its level, and the gate is named first.
+ */
+export function standingOf(observations: readonly Observation[], needed: NeededLevel): Standing {
+  const dates = new Set(observations.filter((one) => counts(one, needed)).map(({ date }) => date));
+  if (dates.size >= observationsNeeded) return { signedOff: true };
+  if (observations.some(({ gate }) => gate !== null)) return { signedOff: false, because: 'gate' };
+  const enoughLooks = new Set(observations.map(({ date }) => date)).size >= observationsNeeded;
+  return { signedOff: false, because: enoughLooks ? 'level' : 'one-date' };
+}
