@@ -13,7 +13,7 @@ export const figureNamesOf = {
   'choosing-alignment-stars': ['fists-up', 'separation-and-hit-rate', 'altitude-limits'],
   'align-on-two-stars': ['centring-and-play', 'agree-and-third'],
   'what-went-wrong': [],
-  'the-night': [],
+  'the-night': ['from-sunset-to-dark', 'eyes-in-the-dark', 'dew-on-glass', 'packing-up'],
 } as const satisfies Record<LessonSlug, readonly string[]>;
 export type FigureNameOf<S extends LessonSlug> = (typeof figureNamesOf)[S][number];
 export type FigureName = FigureNameOf<LessonSlug>;

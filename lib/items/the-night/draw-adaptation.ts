@@ -16,12 +16,18 @@ const timesText = ['1×', '10×', '100×', '1000×', '10 000×', '100 000×'];
 export const minutesInTheDark = (minute: number, flashes: readonly number[]): number =>
   minute - Math.max(0, ...flashes.filter((flash) => flash <= minute));
 
+/** Where a minute lies on the curve. */
+export const adaptationPoint = (minute: number, flashes: readonly number[]) => ({
+  x: xOf(minute),
+  y: yOf(lightNeeded(minutesInTheDark(minute, flashes))),
+});
+
 /** The curve of how much light an eye needs, begun anew by each flash. Every point is the engine's. */
-export const adaptationCurve = (flashes: readonly number[]): string =>
+const adaptationCurve = (flashes: readonly number[]): string =>
   Array.from({ length: 4 * longestMin + 1 }, (_, i) => i / 4)
     .map((minute, i) => {
-      const y = yOf(lightNeeded(minutesInTheDark(minute, flashes)));
-      return `${i === 0 ? 'M' : 'L'}${xOf(minute).toFixed(1)} ${y.toFixed(1)}`;
+      const { x, y } = adaptationPoint(minute, flashes);
+      return `${i === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`;
     })
     .join(' ');
 

@@ -1,0 +1,46 @@
+'use client';
+
+import { useState } from 'react';
+import { Button } from '@/components/ui/button';
+import { drawStand } from '@/lib/items/the-night/draw-stand';
+import { packUpName } from '@/lib/items/the-night/pack-up-words';
+import { packUpSteps, type PackUpStep } from '@/lib/rehearsal/pack-up';
+import { Drawn } from '../power-without-smoke/drawn';
+import { isOver, leadsOf, packWords, standOf } from './pack-facts';
+
+/** The steps by their names: the order is not to be read off the page. */
+const offered: readonly PackUpStep[] = [...packUpSteps].sort((a, b) =>
+  packUpName(a).localeCompare(packUpName(b), 'en'),
+);
+
+/** A telescope to be packed up in any order, and what each step does. */
+export function PackFigure() {
+  const [done, setDone] = useState<readonly PackUpStep[]>([]);
+  const words = packWords(done);
+  const over = isOver(done);
+  return (
+    <div>
+      <Drawn {...drawStand(standOf(done), leadsOf(done))} label={words} />
+      <p role="status" className="mt-2">
+        {words}
+      </p>
+      <div className="no-print mt-3 grid gap-2 sm:grid-cols-2">
+        {offered.map((step) => (
+          <Button
+            key={step}
+            aria-disabled={over || done.includes(step)}
+            className="justify-start text-start aria-disabled:opacity-50"
+            onClick={() => {
+              if (!over && !done.includes(step)) setDone([...done, step]);
+            }}
+          >
+            {done.includes(step) ? `${String(done.indexOf(step) + 1)}. ` : ''}
+            {packUpName(step)}
+          </Button>
+        ))}
+        <Button onClick={() => setDone(done.slice(0, -1))}>Take the last step back</Button>
+        <Button onClick={() => setDone([])}>Begin again</Button>
+      </div>
+    </div>
+  );
+}
