@@ -1,29 +1,14 @@
-import { pairWorth } from '../../pointing/pair-worth';
 import { targetAzimuthDeg, targetBands } from '../../pointing/target-grid';
 import type { Random } from '../../variants/random';
-import { choice, match, numeric, order } from '../build-item';
-import type { ItemDraw, ItemFamily, ItemKit } from '../item-family';
+import { choice, numeric, order } from '../build-item';
+import type { ItemDraw, ItemFamily } from '../item-family';
 import { goodPair, honestMount, missDeg, outcomeOf, type Sighted } from './aligning';
 import { eyepieceDrawing, fieldShapes, oneView } from './eyepiece-view';
 import { closeUpId, focalText, observingRadius, radiusOf, someKit } from './kit-fields';
-import type { ChartPlace } from './sky-chart';
+import { hitsOf } from './hits-of';
+import { rateMatch } from './rate-match';
 import { whatLiftsIt } from './what-lifts-it';
 import { arcmin, figures, oneOf } from './words';
-
-const atFour = (gapDeg: number): readonly [ChartPlace, ChartPlace] => [
-  { azimuthDeg: 100, altitudeDeg: 40 },
-  { azimuthDeg: 100 + gapDeg, altitudeDeg: 40 },
-];
-
-/** Of 100 targets, with two stars 40° up, so far apart in azimuth, centred so well. */
-export function hitsOf(
-  kit: ItemKit,
-  radius: number,
-  { gapDeg, centringArcmin }: { gapDeg: number; centringArcmin: number },
-): number {
-  const telescope = { ...kit.telescope, centringArcmin };
-  return 100 * pairWorth(telescope, radius, ...atFour(gapDeg)).hitRate;
-}
 
 const targetsDrawn = 20;
 
@@ -213,41 +198,6 @@ function howManyMissed({ random, world }: ItemDraw) {
       },
     ].filter(({ gives }) => Math.abs(gives - key) > 0.6),
   });
-}
-
-function rateMatch({ random, world }: ItemDraw) {
-  const kit = someKit(random, world);
-  const radius = observingRadius(kit);
-  const sigma = kit.telescope.centringArcmin;
-  for (;;) {
-    const careful = Math.max(1, Math.round(sigma * random.between(0.5, 0.9)));
-    const careless = Math.round(careful * random.between(3.5, 6));
-    const wideGap = random.integer(16, 24) * 5;
-    const narrowGap = random.integer(4, 8) * 5;
-    const all = [
-      { gapDeg: wideGap, centringArcmin: careful },
-      { gapDeg: wideGap, centringArcmin: careless },
-      { gapDeg: narrowGap, centringArcmin: careless },
-    ].map((setting) => ({ ...setting, hits: Math.round(hitsOf(kit, radius, setting)) }));
-    const [best, middle, worst] = all;
-    if (best === undefined || middle === undefined || worst === undefined) continue;
-    if (best.hits - middle.hits < 10 || middle.hits - worst.hits < 10 || worst.hits < 1) continue;
-    return match({
-      prompt: `Three alignments of ${kit.name} on stars 40° up. Which hit rate belongs to which?`,
-      pairs: all.map(({ gapDeg, centringArcmin, hits }) => ({
-        left: `${String(gapDeg)}° apart in azimuth, centred to ${arcmin(centringArcmin)}`,
-        right: `${String(hits)} of 100`,
-        reason:
-          hits === best.hits
-            ? 'Far apart and well centred.'
-            : hits === middle.hits
-              ? 'Far apart, but each star left well off the middle.'
-              : 'Close together and badly centred: the slips grow over the sky.',
-      })),
-      explanation:
-        'A wide pair keeps slips small. Careful centring makes them small to begin with.',
-    });
-  }
 }
 
 /** What a hit rate is, and what makes it. */
