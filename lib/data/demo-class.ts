@@ -7,6 +7,8 @@ import { db } from './db';
 import { defaultPlace } from './default-evening';
 import { assembly, findings, lastWeek, pseudonyms, runs, tonight, type Diary } from './demo-diary';
 import { demoAssignment } from './demo-evening';
+import { learners } from './demo-learners';
+import { answerAsLearner } from './demo-questions';
 import { fixedAt, must, studentViewer, work } from './demo-work';
 import { excuse, extendDue } from './gradebook';
 import { searchPlaces } from './places';
@@ -25,13 +27,18 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
     await createClass(
       teacher,
       { name: 'Year 8, Hollin Bank School', timeZone: place.timeZone },
-      hours(-400),
+      // Before the first lesson that anybody answered a question of.
+      hours(-36 * 24),
     ),
   );
   await db().class.update({ where: { id: classId }, data: { isDemo: true, code: classCode } });
   const { studentIds } = must(await addStudents(teacher, classId, pseudonyms));
   const students = pseudonyms.map((name, index) => studentViewer(classId, studentIds[index], name));
   must(await issueCards(teacher, classId, 'all', clock));
+  for (const [index, learner] of learners.entries()) {
+    const studentId = studentIds[index];
+    if (studentId !== undefined) await answerAsLearner(studentId, learner, now);
+  }
 
   const begun = hours(-9 * 24);
   const first = demoAssignment({

@@ -1,25 +1,18 @@
 import 'server-only';
 import { z } from 'zod';
 import type { Viewer } from '../auth/policy';
-import { loadItemWorld } from '../content/item-world';
 import type { LessonSlug } from '../course/lessons';
 import { skills, type Skill } from '../course/skills';
-import { chooseTemplate } from '../items/choose-template';
-import { drawItem } from '../items/draw-item';
-import { gradeItem, itemGraderVersion, type ItemFeedback } from '../items/grade-item';
+import type { ItemFeedback } from '../items/grade-item';
 import { itemAnswerSchema, type ItemAnswer } from '../items/item-answer';
-import { familiesOf } from '../items/item-bank';
 import { faceOfItem, type ItemFace } from '../items/item-face';
-import type { ItemRefusal } from '../items/judgement';
-import { passes, practicePassMark } from '../mastery/evidence';
 import { masteryOf, type Mastery } from '../mastery/mastery';
-import { randomFrom } from '../variants/random';
 import { systemClock, type Clock } from './clock';
-import { db, type Transaction } from './db';
-import { hmacOf } from './env';
-import { isUniqueViolation } from './is-unique-violation';
+import { db } from './db';
 import { feedbackOf } from './question-feedback';
-import { failure, notFound, success, type Problem, type Result } from './result';
+import { keepAnswer, openOrAsk } from './question-keeping';
+import { refusalText } from './question-refusals';
+import { failure, notFound, success, type Result } from './result';
 import { shownEvidence } from './skill-evidence';
 import { storedItemSchema } from './stored-item';
 
@@ -64,63 +57,6 @@ export async function nextQuestion(
   });
 }
 
-const openSelect = { id: true, skill: true, item: true } as const;
-
-const passed = (mark: number): boolean =>
-  passes({ mark, passMark: practicePassMark, gateFailed: false });
-
-/** Null where the bank has nothing on the lesson. */
-async function openOrAsk(studentId: string, lesson: LessonSlug, clock: Clock) {
-  // Twice at most: where two ask at once, the second finds what the first was given.
-  for (let round = 0; round < 2; round += 1) {
-    try {
-      return await db().$transaction(async (transaction) => {
-        const open = await transaction.askedQuestion.findFirst({
-          where: { studentId, lesson, answeredAt: null },
-          orderBy: { number: 'asc' },
-          select: openSelect,
-        });
-        return open ?? (await ask(transaction, { studentId, lesson }, clock));
-      });
-    } catch (error) {
-      if (!isUniqueViolation(error) || round > 0) throw error;
-    }
-  }
-  return null;
-}
-
-async function ask(
-  transaction: Transaction,
-  { studentId, lesson }: { studentId: string; lesson: LessonSlug },
-  clock: Clock,
-) {
-  const before = await transaction.askedQuestion.findMany({
-    where: { studentId, lesson },
-    orderBy: { number: 'asc' },
-    select: { number: true, family: true, template: true, mark: true },
-  });
-  const number = (before.at(-1)?.number ?? 0) + 1;
-  const seed = hmacOf(studentId, 'question', lesson, number);
-  const chosen = chooseTemplate({
-    families: familiesOf(lesson),
-    asked: before.map(({ family, template, mark }) => ({
-      ...{ family, template, passed: mark === null ? null : passed(mark) },
-    })),
-    random: randomFrom(`${seed}/which`),
-  });
-  if (chosen === null) return null;
-  const { family, template } = chosen;
-  const item = drawItem(family, template, { seed, world: loadItemWorld() });
-  return transaction.askedQuestion.create({
-    data: {
-      ...{ studentId, lesson, number, skill: family.skill, family: family.id, template, seed },
-      ...{ generatorVersion: item.generatorVersion, graderVersion: itemGraderVersion, item },
-      askedAt: clock.now(),
-    },
-    select: openSelect,
-  });
-}
-
 /**
  * Marks an answer to the student's own question. The first answer counts: whatever is sent afterwards,
  * from another window or by pressing twice, gets that answer's outcome again. What cannot be marked is
@@ -139,16 +75,9 @@ export async function answerQuestion(
   if (question.answeredAt === null) {
     const parsed = itemAnswerSchema.safeParse(input);
     if (!parsed.success) return failure('bad-input', `This answer cannot be read. ${stillAsked}`);
-    const grading = gradeItem(storedItemSchema.parse(question.item), parsed.data);
-    if (!grading.ok) return refusal(grading.refusal);
-    // Of two that arrive together, one finds the question answered and changes nothing.
-    await db().askedQuestion.updateMany({
-      where: { id: questionId, answeredAt: null },
-      data: {
-        ...{ answer: parsed.data, mark: 100 * grading.feedback.mark },
-        ...{ graderVersion: itemGraderVersion, answeredAt: clock.now() },
-      },
-    });
+    const item = storedItemSchema.parse(question.item);
+    const refused = await keepAnswer({ questionId, item, answer: parsed.data }, clock);
+    if (refused !== null) return failure(refused, `${refusalText(refused)} ${stillAsked}`);
   }
   const answered = await loadOwn(studentId, questionId);
   if (answered === null) return notFound();
@@ -161,6 +90,9 @@ export async function answerQuestion(
     standing: await standingIn(studentId, skill, clock),
   });
 }
+
+/** Said with every refusal: a slip costs nothing. */
+const stillAsked = 'Nothing was counted; the question is still open.';
 
 const loadOwn = (studentId: string, id: string) =>
   db().askedQuestion.findFirst({
@@ -176,16 +108,3 @@ async function standingIn(studentId: string, skill: Skill, clock: Clock): Promis
     now,
   );
 }
-
-/** Said with every refusal: a slip costs nothing. */
-const stillAsked = 'Nothing was counted; the question is still open.';
-
-const refusalWords: Readonly<Record<ItemRefusal['code'], string>> = {
-  'no-answer': 'There is no answer yet.',
-  unfinished: 'The answer is not finished: something has no place yet.',
-  'not-a-number': 'This is no number. Write it in figures, such as 12 or 3.5.',
-  'other-question': 'This answer belongs to another question. Load the page again.',
-};
-
-const refusal = ({ code }: ItemRefusal): { ok: false; problem: Problem } =>
-  failure(code, `${refusalWords[code]} ${stillAsked}`);
