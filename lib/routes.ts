@@ -64,6 +64,9 @@ export const routes = {
     classGradebook: (classId: string) => `/desk/classes/${segment(classId)}`,
     /** Students by skills. */
     classSkills: (classId: string) => `/desk/classes/${segment(classId)}/skills`,
+    /** A plan of an evening outside; the query holds what was asked for. */
+    classNight: (classId: string, query?: QueryValues) =>
+      withQuery(`/desk/classes/${segment(classId)}/night`, query),
     classRoster: (classId: string) => `/desk/classes/${segment(classId)}/roster`,
     classCards: (classId: string) => `/desk/classes/${segment(classId)}/cards`,
     classSettings: (classId: string) => `/desk/classes/${segment(classId)}/settings`,

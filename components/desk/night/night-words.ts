@@ -1,0 +1,110 @@
+import { nearestSignpost } from '@/components/sky/directions';
+import { fistsInWords, toHalfFists } from '@/components/sky/position-words';
+import { clockTime } from '@/lib/night/evening';
+import type { NightPlan } from '@/lib/night/plan-night';
+
+/** "three fists up in the north-west" */
+export const whereInWords = (star: { azimuthDeg: number; altitudeDeg: number }): string =>
+  `${fistsInWords(toHalfFists(star.altitudeDeg))} up in the ${nearestSignpost(star.azimuthDeg).word}`;
+
+/** "18:10–20:50" */
+export const spanInWords = (from: string, until: string, timeZone: string): string =>
+  from === until
+    ? clockTime(from, timeZone)
+    : `${clockTime(from, timeZone)}–${clockTime(until, timeZone)}`;
+
+/** "5 December" */
+export const dayInWords = (localDate: string): string =>
+  new Intl.DateTimeFormat('en-GB', {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'long',
+    timeZone: 'UTC',
+  }).format(new Date(`${localDate}T12:00:00Z`));
+
+export const noEveningText = {
+  'sun-stays-up': {
+    title: 'The Sun does not set on this day',
+    text: 'Choose a date later in the year, or teach with the labs until then.',
+  },
+  'ends-before-sunset': {
+    title: 'Packing up comes before sunset',
+    text: 'Tubes stay capped until the Sun has set. Choose a later time to pack up, or an evening in winter.',
+  },
+  'no-such-time': {
+    title: 'This date or time does not exist at the place',
+    text: 'Check the day of the month, and the hour if the clocks change on that night.',
+  },
+} as const;
+
+export type NightHint = { tone: 'go' | 'careful' | 'stop'; text: string; because: string };
+
+/** A Moon as wide as this drowns the fainter stars while it is up; common practice, no source. */
+const brightMoon = 0.6;
+const goodHitRate = 0.9;
+
+/** What speaks for and against the evening, each with what it rests on. */
+export function nightHints(
+  { evening, twoStarsFrom, hours }: NightPlan,
+  timeZone: string,
+): NightHint[] {
+  const { moon, to, times } = evening;
+  const hints: NightHint[] = [];
+  if (twoStarsFrom === null) {
+    return [
+      {
+        tone: 'stop',
+        text: 'No two stars can be used before packing up.',
+        because: 'Computed for your skyline, twilight and Moon, by the rules for alignment stars.',
+      },
+    ];
+  }
+  const minutes = (Date.parse(to) - Date.parse(twoStarsFrom)) / 60_000;
+  hints.push({
+    tone: minutes >= 60 ? 'go' : 'careful',
+    text: `Aligning can begin at ${clockTime(twoStarsFrom, timeZone)}: ${String(Math.round(minutes))} minutes before packing up.`,
+    because: 'From then on two stars or more pass every test.',
+  });
+  if (times.nauticalDusk === null || times.nauticalDusk > to) {
+    hints.push({
+      tone: 'careful',
+      text: 'It will not get properly dark.',
+      because: 'The Sun stays less than 12° below the horizon until packing up.',
+    });
+  }
+  const moonUp = hours.length > 0 && isMoonUp(evening);
+  if (moonUp && moon.illuminatedFraction >= brightMoon) {
+    hints.push({
+      tone: 'careful',
+      text: `A bright Moon (${percent(moon.illuminatedFraction)} lit) is up: show it, and leave faint things for another night.`,
+      because: 'How far it is lit is computed; what it drowns is common practice.',
+    });
+  }
+  for (const { kitName, pairs } of hours[0]?.pairs ?? []) {
+    const [best] = pairs;
+    if (best !== undefined && best.hitRate >= goodHitRate) continue;
+    hints.push({
+      tone: 'careful',
+      text:
+        best === undefined
+          ? `${kitName} has no pair at the start.`
+          : `${kitName} begins with ${String(Math.round(100 * best.hitRate))} of 100 targets in the eyepiece.`,
+      because: 'The hit rate of the best pair then; an approximation.',
+    });
+  }
+  hints.push({
+    tone: 'careful',
+    text: 'Look at a weather forecast: cloud, wind, frost and dew are not in this plan.',
+    because: 'Nothing here knows the weather.',
+  });
+  return hints;
+}
+
+export const percent = (share: number): string => `${String(Math.round(100 * share))} %`;
+
+/** Whether the Moon is up at some time of the evening: it rises or sets in it, or is up throughout. */
+function isMoonUp({ from, to, moon }: NightPlan['evening']): boolean {
+  const within = moon.passages.some(({ instant }) => instant > from && instant < to);
+  const next = moon.passages.find(({ instant }) => instant >= to);
+  return within || next?.kind === 'set';
+}
