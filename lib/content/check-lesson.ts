@@ -48,6 +48,7 @@ export function checkLesson(lesson: LessonToCheck): LessonReport {
   return {
     problems: [
       ...partsInOrder(outline),
+      ...outline.torn.map((text) => `“${text}” is torn from the rest of its sentence.`),
       ...vocabularyUsed(lesson),
       ...objectivesChecked(frontMatter),
       ...objectivesPractised(lesson),

@@ -12,6 +12,8 @@ export type LessonOutline = {
   pieces: readonly LessonPiece[];
   /** The prose, for counting words. */
   prose: string;
+  /** Paragraphs that formatting has torn in two: they end in the space `{' '}` before what was theirs. */
+  torn: readonly string[];
 };
 
 type Component = Extract<LessonPiece, { kind: 'component' }>;
@@ -91,6 +93,7 @@ const knownFigures: readonly string[] = figureNames;
 export function readOutline(done: (outline: LessonOutline) => void) {
   return () => (tree: Node) => {
     const pieces: LessonPiece[] = [];
+    const torn: string[] = [];
 
     const visit = (node: Node) => {
       switch (node.type) {
@@ -130,6 +133,11 @@ export function readOutline(done: (outline: LessonOutline) => void) {
           pieces.push({ kind: 'heading', depth: node.depth ?? 0, id, text });
           break;
         }
+        case 'paragraph': {
+          const last = node.children?.at(-1);
+          if (last !== undefined && isSpace(last)) torn.push(plainText(node).trim());
+          break;
+        }
         case 'link':
           pieces.push({ kind: 'link', url: node.url ?? '' });
           break;
@@ -138,6 +146,6 @@ export function readOutline(done: (outline: LessonOutline) => void) {
     };
 
     visit(tree);
-    done({ pieces, prose: plainText(tree) });
+    done({ pieces, prose: plainText(tree), torn });
   };
 }

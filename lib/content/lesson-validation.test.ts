@@ -181,6 +181,12 @@ describe('a small lesson', () => {
       'It has 1 figures; 2 are the least.',
     ],
     ['the minutes are too many', 'learn: 1\n', 'learn: 9\n', '10 minutes are stated'],
+    [
+      'a paragraph is torn in two',
+      'It turns.',
+      "It turns{' '}\n\nround.",
+      'is torn from the rest of its sentence.',
+    ],
     ['a link leads nowhere', '(/lessons)', '(/lesson)', 'The link /lesson leads nowhere.'],
     ['an anchor leads nowhere', '(/lessons)', '(#nowhere)', 'The link #nowhere leads nowhere.'],
     [
