@@ -39,7 +39,7 @@ const months = [
 ] as const;
 
 /** "5 December", of UTC. */
-const dayInWords = (ms: number): string =>
+export const dayInWords = (ms: number): string =>
   `${String(new Date(ms).getUTCDate())} ${monthName(new Date(ms).getUTCMonth())}`;
 export const monthName = (index: number): string => months[((index % 12) + 12) % 12] ?? '';
 

@@ -16,7 +16,7 @@ const towns = ['a school', 'a club', 'a class', 'a library', 'an observatory', '
 const day = '2026-07-10';
 
 /** UTC, minutes after midnight of the day that the clock shows; outside 0…1440 on another day. */
-export function utcMinutesOf({ minutes, zoneMinutes, summerTime }: WallClock): number {
+function utcMinutesOf({ minutes, zoneMinutes, summerTime }: WallClock): number {
   const believed = believedInstant({
     ...{ localTime: `${day}T${clockTime(minutes)}`, zoneOffsetMinutes: zoneMinutes },
     ...{ summerTime, summerTimeMinutes: 60 },

@@ -27,7 +27,7 @@ const towns = [
 ] as const;
 
 /** World Magnetic Model, to the degree; it moves by a few arcminutes a year. */
-export type NeedleTown = { name: string; declinationDeg: number };
+type NeedleTown = { name: string; declinationDeg: number };
 const day = '2026-11-25T00:00:00Z';
 const needleTowns: readonly NeedleTown[] = towns.flatMap(([name, latitudeDeg, longitudeDeg]) => {
   const at = declinationAt({ latitudeDeg, longitudeDeg, elevationM: 0 }, day);

@@ -4,7 +4,7 @@ import type { Position } from './drawn-sky';
 /** The whole sky as a disc: zenith in the middle, horizon as rim, altitude evenly spaced. */
 const radius = 128;
 const middle = 160;
-export const discSize = 2 * middle;
+const discSize = 2 * middle;
 
 /** North is up and east on the left, as one sees it lying on the back with the head to the north. */
 export function onDisc({ azimuthDeg, altitudeDeg }: Position): { x: number; y: number } {
@@ -19,7 +19,7 @@ export function onDisc({ azimuthDeg, altitudeDeg }: Position): { x: number; y: n
 const round = (value: number): number => Math.round(10 * value) / 10;
 
 /** Horizon, rings at 30° and 60°, the meridian, and the four directions. */
-export function discGround(): Shape[] {
+function discGround(): Shape[] {
   const letters = [
     { text: 'N', azimuthDeg: 0 },
     { text: 'E', azimuthDeg: 90 },

@@ -16,7 +16,7 @@ const gapLooks = 1.26;
 type Mistaken = Position & { reason: string; misconception: MisconceptionId };
 
 /** Where the usual slips lead from the right place, those that lead somewhere else and onto the sky. */
-export function mistakenPlaces({ azimuthDeg, altitudeDeg }: Position): Mistaken[] {
+function mistakenPlaces({ azimuthDeg, altitudeDeg }: Position): Mistaken[] {
   const mistaken: Mistaken[] = [
     {
       ...{ azimuthDeg: wrap360(azimuthDeg + 180), altitudeDeg },
