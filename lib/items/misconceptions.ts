@@ -89,6 +89,10 @@ export const misconceptions = {
   'near-target-good': 'A finder that was set on something near is off at the stars.',
   'tube-to-the-dot': 'The tube stays on the target; the dot is brought to it.',
   'screws-move-the-tube': 'The finder’s screws move the dot and not the tube.',
+  // What went wrong.
+  'align-again-cures-all':
+    'A new alignment does not mend what moves: first the cause, then the stars.',
+  'one-slew-tells-all': 'One slew fits many causes; a second one elsewhere tells them apart.',
 } as const;
 
 export type MisconceptionId = keyof typeof misconceptions;
