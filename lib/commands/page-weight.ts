@@ -3,6 +3,7 @@
  * browser with an empty cache against the production build. Exit code 1 when a page is over its bar.
  */
 import type { Browser } from '@playwright/test';
+import { course } from '../course/lessons';
 import { routes } from '../routes';
 import { benchTemplates } from '../variants/bench/bench-labs';
 import { fixedRound, withProduct } from './measured-product';
@@ -19,7 +20,11 @@ type MeasuredPage = {
 const pages: readonly MeasuredPage[] = [
   { name: 'front page', path: routes.home(), barKb: null },
   { name: 'lessons', path: routes.lessons.all(), barKb: null },
-  { name: 'lesson', path: routes.lessons.choosingAlignmentStars(), barKb: 140 },
+  ...course.map(({ slug }) => ({
+    ...{ name: `lesson, ${slug}`, path: routes.lessons.one(slug) },
+    barKb: 140,
+  })),
+  { name: 'questions', path: routes.lessons.practise('level-enough', { round: 'a' }), barKb: null },
   { name: 'lab, pick the pair', path: routes.labs.pickThePair(fixedRound), barKb: 400 },
   { name: 'lab, alignment run', path: routes.labs.one('alignment-run', fixedRound), barKb: 400 },
   {

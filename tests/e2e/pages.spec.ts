@@ -50,6 +50,8 @@ for (const theme of themes) {
     await lookAt(page, finding);
     await lookAt(page, assignment);
     await lookAt(page, routes.teacher.newAssignment(classId));
+    await lookAt(page, routes.teacher.classSkills(classId));
+    await lookAt(page, routes.teacher.classNight(classId, { date: '2026-12-05' }));
     // The rest is made of the same parts: their colours have been seen above.
     if (theme !== 'light') return;
     await page.goto(routes.teacher.classAssignments(classId));
@@ -75,6 +77,8 @@ for (const theme of themes) {
     await context.addCookies([{ name: 'theme', value: theme, url: baseURL ?? '' }]);
     await signInWithCard(page, demoCard(product.demoSignIns));
     await checkShown(page);
+    await lookAt(page, routes.student.skills());
+    await page.goto(routes.student.myWork());
     const result = await addressOf(page, /See how it came out/);
     await lookAt(page, result);
     await practise(page, 'Pick the pair');

@@ -1,3 +1,4 @@
+import { course } from '../../lib/course/lessons';
 import { routes } from '../../lib/routes';
 import { benchTemplates } from '../../lib/variants/bench/bench-labs';
 import { expectAccessible, expectNothingSticksOut } from '../support/accessibility';
@@ -7,7 +8,9 @@ const pages = [
   routes.home(),
   routes.about(),
   routes.lessons.all(),
-  routes.lessons.choosingAlignmentStars(),
+  ...course.map(({ slug }) => routes.lessons.one(slug)),
+  ...course.map(({ slug }) => routes.lessons.practise(slug, { round: 'first' })),
+  routes.glossary(),
   routes.labs.all(),
   routes.labs.pickThePair(),
   routes.labs.pickThePair({ seed: 'first-sky' }),

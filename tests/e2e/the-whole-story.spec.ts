@@ -2,13 +2,14 @@ import type { Locator, Page } from '@playwright/test';
 import { routes } from '../../lib/routes';
 import { connectionLost, submitLosingTheReceipt } from '../support/answer-on-its-way';
 import { expect, test } from '../support/product';
+import { addStudents, makeCards } from '../support/new-class';
 import {
   attemptIdOf,
   expectStudentSees,
   figuresOf,
   openFromGradebook,
 } from '../support/result-reading';
-import { signInAsDemoTeacher, signInWithCard, type Card } from '../support/signing-in';
+import { signInAsDemoTeacher, signInWithCard } from '../support/signing-in';
 import { SkyHand } from '../support/sky-hand';
 import {
   createClass,
@@ -23,39 +24,6 @@ const student = 'Petrel';
 
 const isAction = (method: string, body: string | null, holding: string): boolean =>
   method === 'POST' && (body ?? '').includes(holding);
-
-async function addStudents(page: Page, classId: string): Promise<void> {
-  await page.goto(routes.teacher.classRoster(classId));
-  await page.getByRole('tab', { name: 'Paste or open columns' }).click();
-  await page
-    .getByLabel('Paste columns from a spreadsheet')
-    .fill(
-      'Nr\tHome mail\tBird\n1\tp@mail.example\tPetrel\n2\ts@mail.example\tSiskin\n3\t\tPetrel\n',
-    );
-  await page.getByRole('button', { name: 'Read the columns' }).click();
-  await expect(page.getByText('One column is left behind')).toBeVisible();
-  await page.getByLabel('The first row names the columns').check();
-  const column = page.getByLabel('Column with the name to show');
-  const birds = await column.getByRole('option', { name: /^Bird:/ }).getAttribute('value');
-  await column.selectOption(birds);
-  const preview = page.getByRole('table', { name: 'Preview of the students to add' });
-  await expect(preview.getByLabel('Name in row 2')).toHaveValue('Petrel');
-  await expect(page.getByText('2 to add; 1 row is left out until mended')).toBeVisible();
-  await preview.getByLabel('Name in row 4').fill('Whimbrel');
-  await page.getByRole('button', { name: 'Add 3 students' }).click();
-  await expect(page.getByText('3 students added.')).toBeVisible();
-}
-
-async function makeCards(page: Page, classId: string): Promise<Card> {
-  await page.goto(routes.teacher.classCards(classId));
-  await page.getByRole('button', { name: 'Make 3 cards' }).click();
-  await expect(page.getByText('3 cards are ready: print now')).toBeVisible();
-  const facts = page.getByRole('listitem').filter({ hasText: student }).getByRole('definition');
-  const [classCode, cardNumber, words] = await facts.allInnerTexts();
-  await page.getByRole('button', { name: 'Done: take them off the screen' }).click();
-  await expect(page.getByText(words ?? '', { exact: true })).toBeHidden();
-  return { classCode: classCode ?? '', cardNumber: cardNumber ?? '', words: words ?? '' };
-}
 
 /** The key as a table, best pair first, and the same pair marked in the picture of the sky. */
 async function readAnswerKey(page: Page): Promise<void> {
@@ -131,7 +99,7 @@ test('a teacher sets a task for tonight, a student does it, and the gradebook sh
   await signInAsDemoTeacher(page, product.demoSignIns);
   const classId = await createClass(page, 'Evening club');
   await addStudents(page, classId);
-  const card = await makeCards(page, classId);
+  const card = await makeCards(page, classId, student);
   await fillNewAssignment(page, classId, title);
   await saveDraftAssignment(page, title);
   await readAnswerKey(page);

@@ -25,7 +25,8 @@ const rowSchema = z.object({
   submission: z.string().nullable(),
 });
 
-function query(dataFolder: string, sql: string, ...values: string[]): unknown[] {
+/** Rows of the product's database, read as they stand. */
+export function rowsOf(dataFolder: string, sql: string, ...values: string[]): unknown[] {
   const database = new Database(path.join(dataFolder, 'duskbench.sqlite'), { readonly: true });
   try {
     return database.prepare(sql).all(...values);
@@ -36,13 +37,13 @@ function query(dataFolder: string, sql: string, ...values: string[]): unknown[] 
 
 /** The number of rows that the statement counts as `n`. */
 export function count(dataFolder: string, sql: string, ...values: string[]): number {
-  const [row] = query(dataFolder, sql, ...values);
+  const [row] = rowsOf(dataFolder, sql, ...values);
   return z.object({ n: z.number() }).parse(row).n;
 }
 
 /** What the product's database keeps of an attempt, of whichever lab. */
 export function storedAttempt(dataFolder: string, attemptId: string) {
-  const [row] = query(
+  const [row] = rowsOf(
     dataFolder,
     'SELECT variant, answerKey, submission FROM Attempt WHERE id = ?',
     attemptId,
@@ -58,7 +59,7 @@ export function storedAttempt(dataFolder: string, attemptId: string) {
 
 /** The work in progress that was saved last. */
 export function storedDraft(dataFolder: string, attemptId: string): unknown {
-  const [row] = query(
+  const [row] = rowsOf(
     dataFolder,
     `SELECT payload FROM Event WHERE attemptId = ? AND kind = 'draft' ORDER BY sequence DESC LIMIT 1`,
     attemptId,
