@@ -25,8 +25,9 @@ export function Doors() {
           way={<LinkButton href={routes.signIn.teacher()}>Sign in to your desk</LinkButton>}
         >
           <p>
-            Set a lab for tonight, your town and your telescope. See what each student picked, what
-            would have been best, and why. Sign-off stays where it belongs: at the telescope.
+            Set lessons, questions and labs for your town and your telescope. See what each student
+            did, what would have been best, and why; then plan the night. Sign-off stays where it
+            belongs: at the telescope.
           </p>
         </Door>
         <Door
@@ -35,8 +36,9 @@ export function Doors() {
         >
           <p>
             Every lab is open to you: put a telescope together, level and balance it, find two good
-            alignment stars, align, or rehearse a whole evening. There is{' '}
-            <TextLink href={routes.lessons.all()}>a lesson</TextLink> too.
+            alignment stars, align, or rehearse a whole evening.{' '}
+            <TextLink href={routes.lessons.all()}>Twelve lessons</TextLink> lead there from the
+            closed case.
           </p>
         </Door>
       </div>

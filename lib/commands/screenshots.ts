@@ -113,8 +113,11 @@ async function takeForReadme({ address, browser, signIns }: MeasuredProduct): Pr
     `${address}${routes.labs.pickThePair({ seed: 'readme', time: '2026-12-05T18:40' })}`,
   );
   await take('lab');
-  await open(page, `${address}${routes.lessons.choosingAlignmentStars()}`);
+  await open(page, `${address}${routes.labs.one('level', { seed: 'readme' })}`);
+  await take('bench');
+  await open(page, `${address}${routes.lessons.one('level-enough')}`);
   await page.locator('main figure').first().scrollIntoViewIfNeeded();
+  await page.locator('main figure [data-live="true"]').first().waitFor();
   await take('lesson');
   await signIn(page, address, teacher);
   await open(page, `${address}${routes.teacher.desk()}`);
@@ -123,6 +126,11 @@ async function takeForReadme({ address, browser, signIns }: MeasuredProduct): Pr
   if (gradebook === null) throw new StepFailure('The desk lists no class.');
   await open(page, `${address}${gradebook}`);
   await take('gradebook');
+  const classId = gradebook.split('/').at(-1) ?? '';
+  await open(page, `${address}${routes.teacher.classSkills(classId)}`);
+  await take('skills');
+  await open(page, `${address}${routes.teacher.classNight(classId, { date: '2026-12-05' })}`);
+  await take('night');
   const pages = await findPages(page, address, gradebook);
   const attempt = pages.get(kindOf(routes.teacher.attempt('00000000-0000-0000-0000-000000000000')));
   if (attempt === undefined) throw new StepFailure('No link leads to a finished attempt.');

@@ -94,7 +94,7 @@ function NothingToDo({
   return (
     <EmptyState
       title={anythingAtAll ? 'Nothing must be done now' : 'Your teacher has not set anything yet'}
-      action={<LinkButton href={routes.lessons.choosingAlignmentStars()}>Read a lesson</LinkButton>}
+      action={<LinkButton href={routes.lessons.all()}>Read a lesson</LinkButton>}
     >
       <p>
         {anythingAtAll
