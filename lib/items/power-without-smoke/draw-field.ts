@@ -2,7 +2,7 @@ import type { ItemDrawing, Shape } from '../drawing';
 
 /** What may be on the field, in its unsafe form or not. */
 export const fieldThings = ['lead', 'cells', 'adapter', 'pack'] as const;
-export type FieldThing = (typeof fieldThings)[number];
+type FieldThing = (typeof fieldThings)[number];
 
 type Told = { x: number; y: number; where: string; unsafe: string; safe: string };
 export const fieldSpots: Readonly<Record<FieldThing, Told>> = {

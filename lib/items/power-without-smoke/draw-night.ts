@@ -10,7 +10,7 @@ const tries = 200;
 
 const kinds = ['alkaline', 'lithium', 'nickel-metal-hydride'] as const;
 
-export type DrawnNight = PowerNight & { ahead: NightAhead };
+type DrawnNight = PowerNight & { ahead: NightAhead };
 
 /** An evening on eight fresh cells, its numbers round and its outcome no close call. */
 export function drawNight(

@@ -31,7 +31,7 @@ const setupWith = (supply: PlayedSupply): PowerSetup => ({
   },
 });
 
-export type Played = { happened: readonly Happening['code'][]; computer: ComputerState };
+type Played = { happened: readonly Happening['code'][]; computer: ComputerState };
 
 /** Plays actions on the engine's bench; a supply's plug is "P". @throws when one cannot be done. */
 export function playABench(supply: PlayedSupply, actions: readonly PowerAction[]): Played {

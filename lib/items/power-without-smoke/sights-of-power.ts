@@ -2,7 +2,7 @@
  * What can be seen where a telescope is powered, by itself or beside its better. Common practice, no
  * source; local electrical rules and a qualified person's word go before it.
  */
-export type PowerSight = { text: string; reason: string };
+type PowerSight = { text: string; reason: string };
 
 export const dangerous: readonly PowerSight[] = [
   {

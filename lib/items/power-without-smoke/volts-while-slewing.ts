@@ -112,7 +112,7 @@ function changesOf({ temperatureC, needs, kind }: PowerNight): Change[] {
   const gentler = { ...needs, slewingA: needs.slewingA / 2 };
   return [
     {
-      text: 'Keep the cells in a warm pocket until the last minute',
+      text: 'Keep the holder warm inside a coat all evening',
       change: { temperatureC: 20 },
       why: 'At 20 °C the same cells have fewer ohms inside, so fewer volts are lost.',
     },

@@ -1,10 +1,10 @@
 import { choice, numeric, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
+import { telescopeNames as scopes } from '../power-without-smoke/draw-needs';
 import { pickOne, pickSome } from '../pick-one';
 import { dewPointByRuleC, dewPointC, isDewy } from './dew-point';
 import { drawThermometers } from './draw-thermometers';
 
-const scopes = ['Wren', 'Heron', 'Owl'] as const;
 const round1 = (value: number): number => Math.round(10 * value) / 10;
 const degrees = (celsius: number): string => `${String(celsius).replace('-', '−')} °C`;
 const forms =
@@ -94,12 +94,12 @@ function predictTheDew({ random }: ItemDraw) {
         ? {
             text: 'Nothing: it does not rain and no fog falls',
             reason: 'Dew does not fall. It forms where it is cold enough.',
-            misconception: 'dew-falls',
+            misconception: 'dew-falls' as const,
           }
         : {
             text: 'Dew: at night it falls on everything',
             reason: 'Dew does not fall. It forms where it is cold enough.',
-            misconception: 'dew-falls',
+            misconception: 'dew-falls' as const,
           },
       dewy
         ? {

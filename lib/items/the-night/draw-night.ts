@@ -10,7 +10,7 @@ const hoursOf = (instant: string, localDate: string): number =>
   (Date.parse(instant) - Date.parse(`${localDate}T00:00:00Z`)) / 3_600_000;
 
 /** Stretches in which something holds, in hours. */
-export function stretches(
+function stretches(
   marks: Night['marks'],
   holds: (mark: Night['marks'][number]) => boolean,
 ): { from: number; to: number }[] {

@@ -2,7 +2,7 @@ import type { Stand } from '../../assembly/stand';
 import type { ItemDrawing, Shape } from '../drawing';
 
 /** What the telescope's leads do beside the stand. */
-export type Leads = { on: boolean; supply: boolean; handControl: boolean };
+type Leads = { on: boolean; supply: boolean; handControl: boolean };
 
 /** Where to point at; `where` does not name the part. */
 export const standSpots = {

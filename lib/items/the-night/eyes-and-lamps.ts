@@ -79,7 +79,7 @@ function whatSpoilsIt({ random }: ItemDraw) {
 }
 
 /** Minutes after which the eye needs no more than so many times the light, found by halving. */
-export function minutesUntil(times: number): number {
+function minutesUntil(times: number): number {
   let [early, late] = [0, adaptedAfterMinutes];
   while (late - early > 0.001) {
     const middle = (early + late) / 2;

@@ -6,7 +6,7 @@ const ruleBetween = (before: PackUpStep, after: PackUpStep): PackUpRule | undefi
   packedUp([after, before]).broken.find((rule) => rule.before === before && rule.after === after);
 
 /** All rules of packing up. */
-export const packUpRules: readonly PackUpRule[] = packUpSteps.flatMap((before) =>
+const packUpRules: readonly PackUpRule[] = packUpSteps.flatMap((before) =>
   packUpSteps.flatMap((after) => ruleBetween(before, after) ?? []),
 );
 

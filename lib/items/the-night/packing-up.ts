@@ -4,12 +4,12 @@ import { packedUp, packUpSteps, type PackUpStep } from '../../rehearsal/pack-up'
 import type { Random } from '../../variants/random';
 import { choice, order, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
+import { telescopeNames as scopes } from '../power-without-smoke/draw-needs';
 import { pickOne, pickSome } from '../pick-one';
 import { drawStand, standSpots, type StandPart } from './draw-stand';
 import { mustPrecede, readyToDo, whyNotYet } from './pack-up-graph';
 import { consequences, packUpName } from './pack-up-words';
 
-const scopes = ['Wren', 'Heron', 'Owl'] as const;
 const rule =
   'Level with the motors, switch off, leads out; caps, eyepiece; hold, open, lift; bolt, mount, tray, legs; and last the ground.';
 
@@ -105,10 +105,10 @@ const swaps: readonly [
 const isAssembly = (step: PackUpStep): step is AssemblyStep =>
   assemblySteps.some((one) => one === step);
 
-export type Ending = 'tube-falls' | 'stand-goes-over' | 'spark' | 'left-behind' | 'nothing';
+type Ending = 'tube-falls' | 'stand-goes-over' | 'spark' | 'left-behind' | 'nothing';
 
 /** What comes of an order, told from the stand that it leaves and from the rules that it breaks. */
-export function endingOf(steps: readonly PackUpStep[]): Ending {
+function endingOf(steps: readonly PackUpStep[]): Ending {
   const stand = standAfter(steps.filter(isAssembly), 'built');
   if (stand.tube === 'fallen') return 'tube-falls';
   if (stand.tipped) return 'stand-goes-over';

@@ -1,9 +1,8 @@
 import { choice, match, order, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
+import { telescopeNames as scopes } from '../power-without-smoke/draw-needs';
 import { pickOne, pickSome } from '../pick-one';
 import { drawSite, siteSpot, siteWhere, type Site, type SitePlace } from './draw-site';
-
-const scopes = ['Wren', 'Heron', 'Owl'] as const;
 
 type Case = { asks: string; right: string; why: string };
 const cases: readonly [Case, ...Case[]] = [

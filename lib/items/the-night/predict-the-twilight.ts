@@ -8,7 +8,7 @@ import { dateText } from './night-of';
 const latitudes = [0, 20, 35, 45, 52, 57] as const;
 const seasons = ['2027-03-20', '2027-06-21', '2027-09-23', '2026-12-21'] as const;
 
-export type Dusk = { latitudeDeg: number; localDate: string; minutes: number | null };
+type Dusk = { latitudeDeg: number; localDate: string; minutes: number | null };
 
 const known = new Map<string, Dusk>();
 
@@ -30,6 +30,7 @@ export function duskAt(latitudeDeg: number, localDate: string): Dusk {
 
 const where = ({ latitudeDeg, localDate }: Dusk): string =>
   `${latitudeDeg === 0 ? 'On the equator' : `At ${String(latitudeDeg)}° north`}, ${dateText(localDate)}`;
+const inASentence = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 const length = ({ minutes }: Dusk): string =>
   minutes === null ? 'all night' : `${String(minutes)} minutes`;
 const orEndless = ({ minutes }: Dusk): number => minutes ?? 600;
@@ -58,16 +59,7 @@ export function predictTheTwilight({ random }: ItemDraw) {
     { kind: 'text', x: 312, y: 41 + 48 * i, text: length(dusk), size: 13, anchor: 'end' },
   ]);
   return choice({
-    prompt: `Predict at which of these it takes longest from sunset until it is dark: ${chosen
-      .map((one) =>
-        where(one)
-          .toLowerCase()
-          .replace(
-            / (march|june|september|december)/,
-            (month) => ` ${month.charAt(1).toUpperCase()}${month.slice(2)}`,
-          ),
-      )
-      .join('; ')}.`,
+    prompt: `Predict at which of these it takes longest from sunset until it is dark: ${chosen.map((one) => inASentence(where(one))).join('; ')}.`,
     explanation:
       'Near the equator the Sun sinks straight down. Farther north it sinks on a slant, in summer so flatly that twilight may last all night.',
     afterwards: {

@@ -29,7 +29,7 @@ const seenIn: Readonly<Record<string, string>> = {
 };
 
 function nameTheTwilight({ random }: ItemDraw) {
-  const band = pickOne(random, bands);
+  const band = pickOne<(typeof bands)[number]>(random, bands);
   // Clear of the limits by a degree.
   const depth = random.integer(Math.max(2, Math.round(-band.from) + 1), Math.round(-band.to) - 1);
   return choice({
@@ -133,10 +133,9 @@ function howMuchLater({ random }: ItemDraw) {
   const key = round1((24 * age) / monthDays);
   const when = pickOne(random, [
     `The Moon was new ${String(age)} days ago`,
-    `It is the ${String(age)}th day after new Moon`.replace('2th', '2nd').replace('3th', '3rd'),
-  ])
-    .replace('12nd', '12th')
-    .replace('13rd', '13th');
+    `${String(age)} days have passed since new Moon`,
+    `The young Moon is ${String(age)} days old`,
+  ]);
   return numeric({
     prompt: `${when}. The new Moon sets with the Sun, and each day the Moon sets about 49 minutes later. On the mean, how long after the Sun does it set now?`,
     unit: 'hours',

@@ -4,12 +4,12 @@ import { kindNames } from '@/lib/items/power-without-smoke/row-of-cells';
 import type { CellKind } from '@/lib/power/cell';
 import { nightAhead, type NightAhead } from '@/lib/power/night';
 
-export type ColdNight = { kind: CellKind; temperatureC: number; slewingMinutes: number };
+type ColdNight = { kind: CellKind; temperatureC: number; slewingMinutes: number };
 export const startingCold: ColdNight = { kind: 'alkaline', temperatureC: 0, slewingMinutes: 6 };
 
 const resetBelowV = 7.2;
 /** The evening that the bars are held against. */
-export const eveningHours = 3;
+const eveningHours = 3;
 
 /** Eight fresh cells, 0.2 A while tracking, 1.2 A while slewing; minutes of slewing in each hour. */
 export const coldNight = ({ kind, temperatureC, slewingMinutes }: ColdNight): NightAhead =>

@@ -9,7 +9,7 @@ import {
 } from '@/lib/power/supply';
 
 /** The plate of the figure's telescope. */
-export const figureNeeds: TelescopeNeeds = {
+const figureNeeds: TelescopeNeeds = {
   ...{ nominalV: 12, centre: 'positive', highestV: 14 },
   ...{ resetBelowV: 7.2, trackingA: 0.2, slewingA: 1.2 },
 };

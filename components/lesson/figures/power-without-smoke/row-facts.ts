@@ -14,7 +14,7 @@ export const startingRow: readonly CellWay[] = Array.from({ length: 8 }, (_, i) 
   i === 2 ? 'turned' : 'right',
 );
 
-export type RowFacts = {
+type RowFacts = {
   /** At the plug, without a load; null: an open circuit. */
   openV: number | null;
   computer: ComputerState;

@@ -2,10 +2,10 @@ import type { Shape } from '@/lib/items/drawing';
 import { dewPointC, isDewy } from '@/lib/items/the-night/dew-point';
 import { thermometerShapes } from '@/lib/items/the-night/draw-thermometers';
 
-export type DewOf = { airC: number; humidityPercent: number; glassBelowAirC: number };
+type DewOf = { airC: number; humidityPercent: number; glassBelowAirC: number };
 export const startingDew: DewOf = { airC: 8, humidityPercent: 80, glassBelowAirC: 2 };
 
-export type DewFacts = { dewC: number; glassC: number; dewy: boolean };
+type DewFacts = { dewC: number; glassC: number; dewy: boolean };
 
 export function dewFacts({ airC, humidityPercent, glassBelowAirC }: DewOf): DewFacts {
   const glassC = airC - glassBelowAirC;

@@ -1,7 +1,7 @@
 import type { Shape } from '@/lib/items/drawing';
 import { sunDown, type SunDown } from './sun-down';
 
-export type DuskOf = { latitudeDeg: number; dayOfYear: number };
+type DuskOf = { latitudeDeg: number; dayOfYear: number };
 export const startingDusk: DuskOf = { latitudeDeg: 52, dayOfYear: 339 };
 
 const left = 8;

@@ -6,14 +6,14 @@ import {
   minutesInTheDark,
 } from '@/lib/items/the-night/draw-adaptation';
 
-export type EyesOf = { minute: number; flash: number | null };
+type EyesOf = { minute: number; flash: number | null };
 export const startingEyes: EyesOf = { minute: 12, flash: null };
 /** When the white torch shines, if it does. */
 export const flashMinute = 20;
 
 const flashesOf = ({ flash }: EyesOf): readonly number[] => (flash === null ? [] : [flash]);
 
-export const timesNeeded = (eyes: EyesOf): number =>
+const timesNeeded = (eyes: EyesOf): number =>
   lightNeeded(minutesInTheDark(eyes.minute, flashesOf(eyes)));
 
 /** "1300" to two figures: nobody knows an eye more exactly. */

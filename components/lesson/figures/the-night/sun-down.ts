@@ -16,7 +16,7 @@ const toStartOf2026 = 9496.5;
  * The Sun's declination in degrees at noon of a day of the year (1 = 1 January 2026). Low-precision
  * formula of the Astronomical Almanac, page C5: within 0.01° between 1950 and 2050 (from memory).
  */
-export function sunDeclinationDeg(dayOfYear: number): number {
+function sunDeclinationDeg(dayOfYear: number): number {
   const n = toStartOf2026 + dayOfYear - 0.5;
   const anomaly = degreesToRadians(357.528 + 0.9856003 * n);
   const longitudeDeg =
@@ -30,7 +30,7 @@ export function sunDeclinationDeg(dayOfYear: number): number {
  * cos H = (sin h − sin φ sin δ)/(cos φ cos δ) (Meeus, Astronomical Algorithms, ch. 15). The declination
  * is held through the evening: off by a minute or two of time.
  */
-export function hoursUntilAltitude(
+function hoursUntilAltitude(
   latitudeDeg: number,
   declinationDeg: number,
   altitudeDeg: number,
