@@ -29,11 +29,27 @@ export function polarityShapes(x: number, y: number, centre: Centre): Shape[] {
   ];
 }
 
-function card(y: number, title: string, line: string, centre: Centre): Shape[] {
+/**
+ * The sign of direct current (IEC 60417-5031, from memory), a straight line over a dashed one: drawn, as
+ * few fonts have it. From (x, y), its left end on the base line; 18 wide.
+ */
+export const directCurrentShapes = (x: number, y: number): Shape[] => [
+  { kind: 'line', x1: x, x2: x + 18, y1: y - 8, y2: y - 8, stroke: 'ink', width: 1.8 },
+  ...[0, 7, 14].map((dx): Shape => ({
+    ...{ kind: 'line', x1: x + dx, x2: x + dx + 4, y1: y - 3, y2: y - 3 },
+    ...{ stroke: 'ink', width: 1.8 },
+  })),
+];
+
+type Card = { y: number; title: string; volts: number; amperes: string; centre: Centre };
+
+function card({ y, title, volts, amperes, centre }: Card): Shape[] {
   return [
     { kind: 'rect', x: 6, y, w: 308, h: 66, round: 6, fill: 'panel', stroke: 'strong', width: 1.5 },
     { kind: 'text', x: 18, y: y + 22, text: title, size: 13, tone: 'soft' },
-    { kind: 'text', x: 18, y: y + 48, text: line, size: 17, bold: true },
+    { kind: 'text', x: 18, y: y + 48, text: `${String(volts)} V`, size: 17, bold: true },
+    ...directCurrentShapes(66, y + 48),
+    { kind: 'text', x: 98, y: y + 48, text: amperes, size: 17, bold: true },
     ...polarityShapes(258, y + 42, centre),
   ];
 }
@@ -45,18 +61,14 @@ export function drawPlateAndLabel(needs: TelescopeNeeds, supply: Omit<Supply, 'i
     height: 150,
     alternative: `Beside the telescope’s socket: ${String(needs.nominalV)} volts direct current, up to ${String(needs.slewingA)} amperes, middle pin ${centreWord(needs.centre)}. On the ${formNames[supply.form]}: ${String(supply.volts)} volts direct current, ${String(supply.ratedA)} amperes, middle pin ${centreWord(supply.centre)}.`,
     shapes: [
-      ...card(
-        4,
-        'Beside the telescope’s socket',
-        `${String(needs.nominalV)} V ⎓  max ${String(needs.slewingA)} A`,
-        needs.centre,
-      ),
-      ...card(
-        80,
-        `On the ${formNames[supply.form]}`,
-        `${String(supply.volts)} V ⎓  ${String(supply.ratedA)} A`,
-        supply.centre,
-      ),
+      ...card({
+        ...{ y: 4, title: 'Beside the telescope’s socket', centre: needs.centre },
+        ...{ volts: needs.nominalV, amperes: `max ${String(needs.slewingA)} A` },
+      }),
+      ...card({
+        ...{ y: 80, title: `On the ${formNames[supply.form]}`, centre: supply.centre },
+        ...{ volts: supply.volts, amperes: `${String(supply.ratedA)} A` },
+      }),
     ],
   };
 }

@@ -132,9 +132,9 @@ function whatSpeaksAgainst({ random }: ItemDraw) {
 
 const marks = [
   {
-    left: '⎓',
+    left: 'a straight line over a dashed one',
     right: 'direct current: plus stays plus',
-    reason: 'A straight line over a dashed one: the current flows one way, as from cells.',
+    reason: 'The line is straight: the current flows one way, as from cells.',
   },
   {
     left: '~',

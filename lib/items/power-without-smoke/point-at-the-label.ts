@@ -3,7 +3,7 @@ import type { ItemDrawing } from '../drawing';
 import type { ItemDraw } from '../item-family';
 import { point } from '../build-item';
 import { pickOne } from '../pick-one';
-import { polarityShapes } from './draw-labels';
+import { directCurrentShapes, polarityShapes } from './draw-labels';
 import { centreWord } from './label-words';
 
 type Label = { inputA: number; volts: number; amperes: number; centre: Centre };
@@ -40,7 +40,8 @@ function drawLabel({ inputA, volts, amperes, centre }: Label): ItemDrawing {
       { kind: 'text', x: 46, y: 46, text: '100–240 V ~', size: 15 },
       { kind: 'text', x: 220, y: 46, text: `${String(inputA)} A`, size: 15 },
       { kind: 'text', x: 18, y: 90, text: 'OUT', size: 13, tone: 'soft' },
-      { kind: 'text', x: 80, y: 90, text: `${String(volts)} V ⎓`, size: 17, bold: true },
+      { kind: 'text', x: 80, y: 90, text: `${String(volts)} V`, size: 17, bold: true },
+      ...directCurrentShapes(128, 90),
       { kind: 'text', x: 196, y: 90, text: `${String(amperes)} A`, size: 17, bold: true },
       ...polarityShapes(84, 124, centre),
       // A house: walls and roof.
