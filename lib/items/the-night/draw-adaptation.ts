@@ -58,7 +58,7 @@ const axes = (): Shape[] => [
     kind: 'text',
     x: 186,
     y: 192,
-    text: 'minutes in the dark',
+    text: 'minutes since the bright room',
     size: 13,
     anchor: 'middle',
     tone: 'soft',

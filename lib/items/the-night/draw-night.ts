@@ -61,7 +61,7 @@ export function drawNightChart(night: Night): ItemDrawing {
     alternative: `A chart of one night from 15:00 to 09:00. Sunset at ${sunset === null ? 'no time' : clockText(sunset)}, sunrise at ${sunrise === null ? 'no time' : clockText(sunrise)}. The Sun is more than 18° down ${said(dark)}. The Moon is up ${said(moon)}.`,
     shapes: [
       { kind: 'text', x: left, y: 16, text: 'Sun: day, twilight, dark', size: 13, tone: 'soft' },
-      { kind: 'rect', x: left, y: 22, w: right - left, h: 26, fill: 'panel', stroke: 'strong' },
+      { kind: 'rect', x: left, y: 22, w: right - left, h: 26, fill: 'lamp', stroke: 'strong' },
       bar(set, rise, 22, 'sky-line'),
       ...dark.map(({ from, to }) => bar(from, to, 22, 'sky')),
       { kind: 'text', x: left, y: 70, text: 'Moon: up', size: 13, tone: 'soft' },

@@ -89,6 +89,7 @@ function standShapes(stand: Stand): Shape[] {
 function leadShapes({ on, supply, handControl }: Leads): Shape[] {
   return [
     { kind: 'circle', cx: 182, cy: 92, r: 5, fill: on ? 'lamp' : 'panel', stroke: 'ink' },
+    { kind: 'text', x: 196, y: 97, text: on ? 'on' : 'off', size: 12 },
     ...(supply
       ? ([
           { kind: 'path', d: 'M140 100 C90 110 60 130 62 164', stroke: 'ink', width: 2 },
@@ -153,7 +154,7 @@ export function drawStand(stand: Stand, leads: Leads | null = null): ItemDrawing
             },
           ] satisfies Shape[])
         : standShapes(stand)),
-      ...(leads === null ? [] : leadShapes(leads)),
+      ...(leads === null || stand.mount === 'away' || stand.tipped ? [] : leadShapes(leads)),
     ],
   };
 }

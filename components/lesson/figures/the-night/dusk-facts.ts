@@ -23,19 +23,24 @@ const mark = (at: number | null, y: number, text: string): Shape[] =>
         { kind: 'text', x: xOf(at) - 4, y: y + 10, text, size: 12, anchor: 'end' },
       ];
 
+const middleText: Shape = {
+  ...{ kind: 'text', x: xOf(12), y: 77, text: 'dark', tone: 'on-sky', anchor: 'middle' },
+};
+
 /** The Sun's day from noon to noon as a bar: light, twilight, dark. */
 export const duskShapes = ({ sunset, civil, nautical, astronomical }: SunDown): Shape[] => [
-  { kind: 'rect', x: left, y: 44, w: width, h: 56, fill: 'panel', stroke: 'strong', width: 1.5 },
+  { kind: 'rect', x: left, y: 44, w: width, h: 56, fill: 'lamp', stroke: 'strong', width: 1.5 },
   ...band(sunset, 'sky-line'),
   ...band(astronomical, 'sky'),
   ...[civil, nautical].flatMap((at): Shape[] =>
     at === null
       ? []
       : [at, 24 - at].map((hours) => ({
-          ...{ kind: 'line', x1: xOf(hours), x2: xOf(hours), y1: 44, y2: 100, stroke: 'panel' },
+          ...{ kind: 'line', x1: xOf(hours), x2: xOf(hours), y1: 44, y2: 100, stroke: 'sky' },
           ...{ width: 1.5, dashed: true },
         })),
   ),
+  ...(astronomical === null || astronomical > 10 ? [] : [middleText]),
   ...mark(sunset, 22, 'sunset'),
   ...mark(astronomical, 4, 'dark'),
   ...[0, 6, 12, 18, 24].map((hours): Shape => ({
@@ -44,7 +49,7 @@ export const duskShapes = ({ sunset, civil, nautical, astronomical }: SunDown): 
     anchor: hours === 0 ? 'start' : hours === 24 ? 'end' : 'middle',
   })),
   // A key: each tone with its word, so that nothing hangs on the tone alone.
-  ...(['panel', 'sky-line', 'sky'] as const).flatMap((fill, i): Shape[] => [
+  ...(['lamp', 'sky-line', 'sky'] as const).flatMap((fill, i): Shape[] => [
     { kind: 'rect', x: 8 + 96 * i, y: 130, w: 18, h: 14, fill, stroke: 'strong' },
     {
       kind: 'text',

@@ -39,5 +39,5 @@ export function eyesWords(eyes: EyesOf): string {
       : eyes.minute < eyes.flash
         ? ` At minute ${String(eyes.flash)} a white torch will shine into them.`
         : ` The white torch at minute ${String(eyes.flash)} set them back to the start.`;
-  return `After ${String(eyes.minute)} minutes in the dark ${need}${flash}`;
+  return `At minute ${String(eyes.minute)} ${need}${flash}`;
 }

@@ -18,7 +18,7 @@ export function EyesFigure() {
       </p>
       <div className="no-print mt-3 grid gap-x-8 gap-y-2 sm:grid-cols-2">
         <NumberControl
-          label="Time in the dark"
+          label="Since you left a bright room"
           value={eyes.minute}
           min={0}
           max={40}

@@ -4,7 +4,7 @@ import { duskAndDawn } from '@/lib/sky/twilight';
 import { dewFacts, dewWords, startingDew } from './dew-facts';
 import { duskFacts, duskWords } from './dusk-facts';
 import { eyesWords } from './eyes-facts';
-import { isOver, packWords } from './pack-facts';
+import { isOver, packingAtStart, packWords, takeStep } from './pack-facts';
 import { sunDown } from './sun-down';
 
 const dayOf = (localDate: string): number =>
@@ -71,11 +71,20 @@ describe('dew on glass', () => {
 describe('packing up', () => {
   it('in the order of the rules ends well', () => {
     expect(isOver(packUpSteps)).toBe(false);
-    expect(packWords(packUpSteps)).toContain('nothing lies in the grass');
+    const packing = packUpSteps.reduce(takeStep, packingAtStart);
+    expect(packing.done).toEqual(packUpSteps);
+    expect(packWords(packing)).toContain('nothing lies in the grass');
   });
 
   it('ends when the clamp is opened with nobody at the tube, and says why', () => {
-    expect(isOver(['switch-off', 'open-clamp'])).toBe(true);
-    expect(packWords(['switch-off', 'open-clamp'])).toContain('slides out and falls');
+    const packing = takeStep({ done: ['tube-level', 'switch-off'], refused: null }, 'open-clamp');
+    expect(isOver(packing.done)).toBe(true);
+    expect(packWords(packing)).toContain('slides out and falls');
+  });
+
+  it('refuses what comes too early and brings nothing down, such as the hand control pulled live', () => {
+    const packing = takeStep(packingAtStart, 'unplug-hand-control');
+    expect(packing.done).toEqual([]);
+    expect(packWords(packing)).toContain('may burn its electronics');
   });
 });

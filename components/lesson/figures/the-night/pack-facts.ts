@@ -23,16 +23,33 @@ export const isOver = (done: readonly PackUpStep[]): boolean => {
   return tube === 'fallen' || tipped;
 };
 
-/** What the last step did, and whether it came too early. */
-export function packWords(done: readonly PackUpStep[]): string {
+export type Packing = {
+  done: readonly PackUpStep[];
+  /** What was tried last and could not be done yet; null: nothing. */
+  refused: PackUpStep | null;
+};
+export const packingAtStart: Packing = { done: [], refused: null };
+
+/** A step taken. One that comes too early is refused, save where it brings something down. */
+export function takeStep({ done }: Packing, step: PackUpStep): Packing {
+  const after = [...done, step];
+  return whyNotYet(step, done) === null || isOver(after)
+    ? { done: after, refused: null }
+    : { done, refused: step };
+}
+
+/** What the last step did, or why one could not be done yet. */
+export function packWords({ done, refused }: Packing): string {
+  const stands = standWords(standOf(done));
+  if (refused !== null)
+    return `Not yet: ${packUpName(refused).toLowerCase()}. Why: ${whyNotYet(refused, done) ?? ''}`;
   const last = done.at(-1);
-  if (last === undefined)
-    return `${standWords(standOf(done))} The power is on. What do you do first?`;
+  if (last === undefined) return `${stands} The power is on. What do you do first?`;
   const early = whyNotYet(last, done.slice(0, -1));
   const told = early === null ? '' : ` That was too early: ${early}`;
   const end =
     done.length === packUpSteps.length && !isOver(done)
       ? ' All is packed up and nothing lies in the grass.'
       : '';
-  return `${packUpName(last)}.${told} ${standWords(standOf(done))}${end}`;
+  return `${packUpName(last)}.${told} ${stands}${end}`;
 }

@@ -6,7 +6,7 @@ import { drawStand } from '@/lib/items/the-night/draw-stand';
 import { packUpName } from '@/lib/items/the-night/pack-up-words';
 import { packUpSteps, type PackUpStep } from '@/lib/rehearsal/pack-up';
 import { Drawn } from '../power-without-smoke/drawn';
-import { isOver, leadsOf, packWords, standOf } from './pack-facts';
+import { isOver, leadsOf, packingAtStart, packWords, standOf, takeStep } from './pack-facts';
 
 /** The steps by their names: the order is not to be read off the page. */
 const offered: readonly PackUpStep[] = [...packUpSteps].sort((a, b) =>
@@ -15,8 +15,9 @@ const offered: readonly PackUpStep[] = [...packUpSteps].sort((a, b) =>
 
 /** A telescope to be packed up in any order, and what each step does. */
 export function PackFigure() {
-  const [done, setDone] = useState<readonly PackUpStep[]>([]);
-  const words = packWords(done);
+  const [packing, setPacking] = useState(packingAtStart);
+  const { done } = packing;
+  const words = packWords(packing);
   const over = isOver(done);
   return (
     <div>
@@ -24,22 +25,24 @@ export function PackFigure() {
       <p role="status" className="mt-2">
         {words}
       </p>
-      <div className="no-print mt-3 grid gap-2 sm:grid-cols-2">
+      <div className="no-print mt-3 grid grid-cols-2 gap-2">
         {offered.map((step) => (
           <Button
             key={step}
             aria-disabled={over || done.includes(step)}
-            className="justify-start text-start aria-disabled:opacity-50"
+            className="justify-start px-3 text-start text-sm aria-disabled:opacity-60"
             onClick={() => {
-              if (!over && !done.includes(step)) setDone([...done, step]);
+              if (!over && !done.includes(step)) setPacking(takeStep(packing, step));
             }}
           >
             {done.includes(step) ? `${String(done.indexOf(step) + 1)}. ` : ''}
             {packUpName(step)}
           </Button>
         ))}
-        <Button onClick={() => setDone(done.slice(0, -1))}>Take the last step back</Button>
-        <Button onClick={() => setDone([])}>Begin again</Button>
+        <Button onClick={() => setPacking({ done: done.slice(0, -1), refused: null })}>
+          Take the last step back
+        </Button>
+        <Button onClick={() => setPacking(packingAtStart)}>Begin again</Button>
       </div>
     </div>
   );

@@ -4,7 +4,7 @@ import { Drawn } from '../power-without-smoke/drawn';
 import { dewFacts, dewShapes, dewWords, startingDew } from './dew-facts';
 import { duskFacts, duskShapes, duskWords, startingDusk } from './dusk-facts';
 import { eyesShapes, eyesWords, startingEyes } from './eyes-facts';
-import { leadsOf, packWords, standOf } from './pack-facts';
+import { leadsOf, packingAtStart, packWords, standOf } from './pack-facts';
 
 export const theNightStills: FigureStills<'the-night'> = {
   'from-sunset-to-dark': () => {
@@ -37,5 +37,7 @@ export const theNightStills: FigureStills<'the-night'> = {
       />
     );
   },
-  'packing-up': () => <Drawn {...drawStand(standOf([]), leadsOf([]))} label={packWords([])} />,
+  'packing-up': () => (
+    <Drawn {...drawStand(standOf([]), leadsOf([]))} label={packWords(packingAtStart)} />
+  ),
 };
