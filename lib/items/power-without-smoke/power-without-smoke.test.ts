@@ -190,10 +190,8 @@ describe('hours', () => {
 
   it('are planned for by the volts first, then by the hours', () => {
     for (const item of draws(hoursOnCells, 'plan-the-night')) {
-      const [lasts = 0, volts = 0] = [
-        Number(/they last ([\d.]+) h/.exec(item.prompt)?.[1]),
-        Number(/hold ([\d.]+) V/.exec(item.prompt)?.[1]),
-      ];
+      const lasts = Number(/they last ([\d.]+) h/.exec(item.prompt)?.[1]);
+      const volts = Number(/hold ([\d.]+) V/.exec(item.prompt)?.[1]);
       const limit = Number(/below ([\d.]+) V/.exec(item.prompt)?.[1]);
       const wanted = Number(/stays for ([\d.]+) h/.exec(item.prompt)?.[1]);
       const plan = volts < limit ? 'Take another' : lasts < wanted ? 'Take a spare' : 'Go';
