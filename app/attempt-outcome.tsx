@@ -1,5 +1,6 @@
 import { FaultResultView } from '@/components/grading/fault/fault-result-view';
 import { PairResultView } from '@/components/grading/pair/pair-result-view';
+import { QuestionSetResult } from '@/components/grading/questions/question-set-result';
 import { RunResultView } from '@/components/grading/run/run-result-view';
 import { BenchResult } from '@/components/lab/bench/bench-result';
 import { wholeFaultView } from '@/components/lab/fault/fault-view';
@@ -45,6 +46,14 @@ export function AttemptOutcome({
         <FaultResultView
           result={attempt.result}
           variant={wholeFaultView(attempt.variant, { placeName, catalogue })}
+          markShownAbove={markShownAbove}
+        />
+      );
+    case 'lesson-questions':
+      return (
+        <QuestionSetResult
+          set={attempt.variant}
+          result={attempt.result}
           markShownAbove={markShownAbove}
         />
       );

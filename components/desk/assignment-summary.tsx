@@ -3,6 +3,7 @@ import { labText, templateText } from '@/components/grading/template-text';
 import { zonedTimeText } from '@/components/grading/zoned-time';
 import { markText } from '@/components/grading/mark-text';
 import type { AssignmentDetails } from '@/lib/data/assignments';
+import { labOptions } from '@/lib/variants/labs';
 
 const feedbackText: Readonly<Record<AssignmentDetails['policy']['feedback'], string>> = {
   'at-once': 'at once',
@@ -15,6 +16,8 @@ const countingText: Readonly<Record<AssignmentDetails['policy']['counting'], str
   first: 'the first counts',
   average: 'the average counts',
 };
+
+type Row = readonly [string, string];
 
 /** The whole setting of an assignment at a glance. */
 export function AssignmentSummary({
@@ -34,8 +37,7 @@ export function AssignmentSummary({
     eyepieceFocalLengthMm: eyepiece.focalLengthMm,
     apparentFieldDeg: eyepiece.apparentFieldDeg,
   });
-  const rows: readonly (readonly [string, string])[] = [
-    ['Lab', labText[assignment.lab].name],
+  const sky: readonly Row[] = [
     [
       'Place',
       `${assignment.placeName} (${side(place.latitudeDeg, 'N', 'S')}, ${side(place.longitudeDeg, 'E', 'W')}, ${place.elevationM} m)`,
@@ -59,8 +61,13 @@ export function AssignmentSummary({
       'Alignment stars',
       `${settings.lowestAltitudeDeg}° to ${settings.highestAltitudeDeg}° up, magnitude ${settings.faintestMagnitude} or brighter, ${settings.horizonMarginDeg}° clear of the skyline, ${settings.moonDistanceDeg}° from the Moon`,
     ],
+  ];
+  const { withoutSky = false, ofAllKinds = false } = labOptions[assignment.lab];
+  const rows: readonly Row[] = [
+    ['Lab', labText[assignment.lab].name],
+    ...(withoutSky ? [] : sky),
     [
-      'Kinds of task',
+      ofAllKinds ? 'Lessons' : 'Kinds of task',
       assignment.templates
         .map((template) => templateText(assignment.lab, template).name)
         .join(' · '),

@@ -1,5 +1,6 @@
 import { Meter } from '@/components/ui/meter';
 import type { AttemptResult } from '@/lib/data/attempts';
+import { lessonName } from './lesson-name';
 import { labText, templateText } from './template-text';
 import { zonedTimeText } from './zoned-time';
 import { markText } from './mark-text';
@@ -23,15 +24,23 @@ export function AttemptFacts({
         <dd>attempt {attempt.attemptNumber}</dd>
         <dt className="text-soft">Lab</dt>
         <dd>{labText[lab].name}</dd>
-        <dt className="text-soft">Kind of task</dt>
-        <dd>{templateText(lab, variant.template).name}</dd>
-        <dt className="text-soft">{'scenario' in variant ? 'Sky' : 'Place'}</dt>
+        <dt className="text-soft">{'lessons' in variant ? 'Lessons' : 'Kind of task'}</dt>
         <dd>
-          {attempt.placeName}
-          {'scenario' in variant
-            ? `, ${variant.scenario.localTime.slice(0, 16).replace('T', ', ')}`
-            : ''}
+          {'lessons' in variant
+            ? variant.lessons.map(lessonName).join(' · ')
+            : templateText(lab, variant.template).name}
         </dd>
+        {'lessons' in variant ? null : (
+          <>
+            <dt className="text-soft">{'scenario' in variant ? 'Sky' : 'Place'}</dt>
+            <dd>
+              {attempt.placeName}
+              {'scenario' in variant
+                ? `, ${variant.scenario.localTime.slice(0, 16).replace('T', ', ')}`
+                : ''}
+            </dd>
+          </>
+        )}
         <dt className="text-soft">Submitted</dt>
         <dd>
           {zonedTimeText(attempt.submittedAt, timeZone)}

@@ -1,9 +1,12 @@
 import { benchTexts } from '@/components/lab/bench/bench-texts';
 import { isBenchLab, type BenchLab } from '@/lib/variants/bench/bench-labs';
+import { course, type LessonSlug } from '@/lib/course/lessons';
+import { skillTitles } from '@/lib/course/skills';
 import type { FaultTemplate } from '@/lib/variants/fault-variant';
 import type { Lab } from '@/lib/variants/labs';
 import type { PairTemplate } from '@/lib/variants/pair-variant';
 import type { RunTemplate } from '@/lib/variants/run-variant';
+import { lessonName } from './lesson-name';
 
 export type TemplateText = { name: string; hint: string };
 
@@ -73,10 +76,19 @@ const faultText: Readonly<Record<FaultTemplate, TemplateText>> = {
   },
 };
 
+/** A set asks about lessons: a kind of its tasks is a lesson. */
+const questionsText: Readonly<Record<string, TemplateText>> = Object.fromEntries(
+  course.map(({ slug, skill }): [LessonSlug, TemplateText] => [
+    slug,
+    { name: lessonName(slug), hint: skillTitles[skill] },
+  ]),
+);
+
 const textsOf: Readonly<Record<Exclude<Lab, BenchLab>, Readonly<Record<string, TemplateText>>>> = {
   'pick-the-pair': pairText,
   'alignment-run': runText,
   'what-went-wrong': faultText,
+  'lesson-questions': questionsText,
 };
 
 /** A kind of task as the teacher chooses it; a word of no kind of that lab is shown as it stands. */
@@ -101,5 +113,9 @@ export const labText: Readonly<Record<Lab, TemplateText>> = {
   'what-went-wrong': {
     name: 'What went wrong?',
     hint: 'Read what a faulty evening shows, and name the fault and its cure.',
+  },
+  'lesson-questions': {
+    name: 'Questions on lessons',
+    hint: 'Eight questions on the lessons you choose, other ones for each student. About a quarter of an hour.',
   },
 };

@@ -6,7 +6,7 @@ import { ItemPicture } from './item-picture';
 
 const verdicts = {
   right: { word: 'Yes', Icon: CircleCheck, look: 'border-good bg-good-soft' },
-  near: { word: 'Nearly', Icon: CircleDot, look: 'border-caution bg-caution-soft' },
+  near: { word: 'Not quite', Icon: CircleDot, look: 'border-caution bg-caution-soft' },
   wrong: { word: 'Not this time', Icon: CircleDashed, look: 'border-caution bg-caution-soft' },
 } as const;
 

@@ -1,6 +1,6 @@
 import 'server-only';
 import { loadCatalogue } from '../content/sky-catalogue';
-import type { Lab } from '../variants/labs';
+import { labOptions, type Lab } from '../variants/labs';
 import type { TaskInput } from './lab-tasks/lab-task';
 import { labTaskOf } from './lab-tasks/lab-tasks';
 
@@ -19,10 +19,12 @@ export function frozenTask({
   templatesSeen: readonly string[];
 }) {
   const fresh = input.templates.filter((template) => !templatesSeen.includes(template));
+  // Where an attempt is of all kinds at once, none of them is done with.
+  const left = labOptions[lab].ofAllKinds === true ? [] : fresh;
   const { seed } = input;
   return {
     seed,
-    ...labTaskOf(lab).freeze({ ...input, templates: fresh.length > 0 ? fresh : input.templates }),
+    ...labTaskOf(lab).freeze({ ...input, templates: left.length > 0 ? left : input.templates }),
     catalogueVersion: loadCatalogue().version,
     zoneRulesVersion: process.versions['tz'] ?? 'unknown',
   };

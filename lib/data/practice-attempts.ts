@@ -1,7 +1,7 @@
 import 'server-only';
 import { z } from 'zod';
 import type { Viewer } from '../auth/policy';
-import { labs, type Lab } from '../variants/labs';
+import { labOptions, labs, type Lab } from '../variants/labs';
 import { readParts } from './assignment-parts';
 import { loadForStart } from './assignment-to-take';
 import { frozenTask } from './attempt-making';
@@ -75,7 +75,11 @@ export async function startPractice(
       lab,
       seed: hmacOf(studentId, 'practice', number, now.getTime(), lab),
       scenario: { ...evening.scenario, ...(kit === null ? {} : telescopeAndEyepiece(kit)) },
-      templates: task.templates,
+      // Of lessons the assigned ones are practised; else any kind of task of the lab.
+      templates:
+        labOptions[lab].ofAllKinds === true && asAssigned === lab && part !== null
+          ? part.templates
+          : task.templates,
       templatesSeen: before
         .filter((one) => one.lab === lab)
         .slice(0, practicesRemembered)

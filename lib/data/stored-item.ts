@@ -37,13 +37,14 @@ const shapeSchema = z.discriminatedUnion('kind', [
   }),
 ]);
 
-const drawingSchema: z.ZodType<ItemDrawing> = z.object({
+export const drawingSchema: z.ZodType<ItemDrawing> = z.object({
   ...{ width: number, height: number, alternative: text, shapes: z.array(shapeSchema) },
 });
 
-const misconception = z
-  .custom<MisconceptionId>((id) => typeof id === 'string' && Object.hasOwn(misconceptions, id))
-  .optional();
+export const misconceptionSchema = z.custom<MisconceptionId>(
+  (id) => typeof id === 'string' && Object.hasOwn(misconceptions, id),
+);
+const misconception = misconceptionSchema.optional();
 const reasoned = { id: text, text, reason: text, misconception };
 const lettered = z.object({ id: text, text });
 

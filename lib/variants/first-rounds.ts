@@ -1,5 +1,6 @@
 import { benchTemplates } from './bench/bench-labs';
 import { faultTemplates } from './fault-variant';
+import { course } from '../course/lessons';
 import type { Lab, Template } from './labs';
 
 /**
@@ -11,4 +12,5 @@ export const firstRoundTemplates: Readonly<Record<Lab, readonly Template[]>> = {
   'pick-the-pair': ['free-pair', 'partner', 'mount-proposes'],
   'alignment-run': ['mount-proposes', 'first-given'],
   'what-went-wrong': faultTemplates,
+  'lesson-questions': course.map(({ slug }) => slug),
 };

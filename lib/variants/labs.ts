@@ -1,3 +1,4 @@
+import { course, type LessonSlug } from '../course/lessons';
 import { benchTemplates, type BenchTemplate } from './bench/bench-labs';
 import { faultTemplates, type FaultTemplate } from './fault-variant';
 import { pairTemplates, type PairTemplate } from './pair-variant';
@@ -16,16 +17,22 @@ export const labs = [
   'alignment-run',
   'what-went-wrong',
   'dress-rehearsal',
+  // No bench and no sky: the questions of the lessons, of which a teacher chooses some.
+  'lesson-questions',
 ] as const;
 export type Lab = (typeof labs)[number];
 
 /** A kind of task, of whichever lab; the same word may stand for a kind of two labs. */
-export type Template = PairTemplate | RunTemplate | FaultTemplate | BenchTemplate;
+export type Template = PairTemplate | RunTemplate | FaultTemplate | BenchTemplate | LessonSlug;
 
 type LabOptions = {
   templates: readonly Template[];
   /** Whether the time that the work takes can count. */
   canBeTimed: boolean;
+  /** An attempt is of all the chosen kinds at once, not of one of them. */
+  ofAllKinds?: true;
+  /** Neither place, time nor telescope plays a part. */
+  withoutSky?: true;
 };
 
 /** What a teacher can set in a lab beside sky and telescope. */
@@ -41,4 +48,8 @@ export const labOptions: Readonly<Record<Lab, LabOptions>> = {
   'alignment-run': { templates: runTemplates, canBeTimed: true },
   'what-went-wrong': { templates: faultTemplates, canBeTimed: false },
   'dress-rehearsal': { templates: benchTemplates['dress-rehearsal'], canBeTimed: false },
+  'lesson-questions': {
+    templates: course.map(({ slug }) => slug),
+    ...{ canBeTimed: false, ofAllKinds: true, withoutSky: true },
+  },
 };

@@ -11,7 +11,10 @@ import { labs, type Lab } from '@/lib/variants/labs';
 
 export const metadata: Metadata = { title: 'Labs' };
 
-const whatItIs: Readonly<Record<Exclude<Lab, BenchLab>, string>> = {
+/** Questions on lessons are practised on the lessons' own pages. */
+type OpenLab = Exclude<Lab, 'lesson-questions'>;
+
+const whatItIs: Readonly<Record<Exclude<OpenLab, BenchLab>, string>> = {
   'pick-the-pair':
     'Under the real sky of your place and date, find two alignment stars that would make a telescope point well, and see how many of 100 targets would then be in the eyepiece. About ten minutes a round.',
   'alignment-run':
@@ -21,7 +24,7 @@ const whatItIs: Readonly<Record<Exclude<Lab, BenchLab>, string>> = {
 };
 
 /** As an evening goes: first what stands on the ground, then the sky, then both in one. */
-const groups: readonly { title: string; lead: string; labs: readonly Lab[] }[] = [
+const groups: readonly { title: string; lead: string; labs: readonly OpenLab[] }[] = [
   {
     title: 'At the bench',
     lead: 'Everything before the stars. The drawing does what the real thing would do.',

@@ -7,6 +7,7 @@ import { Meter } from '@/components/ui/meter';
 import { TextLink } from '@/components/ui/text-link';
 import type { StudentAssignment } from '@/lib/data/attempts';
 import { routes } from '@/lib/routes';
+import { labOptions } from '@/lib/variants/labs';
 import { startCheck, startPracticeRound } from './actions';
 import { attemptsInWords, isToDo, nextStepOf, type NextStep } from './assignment-standing';
 import { dueInWords } from './due-words';
@@ -15,6 +16,7 @@ import { StartForm } from './start-form';
 /** One assignment as its student sees it: when it is due, how it stands, and the next step. */
 export function AssignmentCard({ assignment, now }: { assignment: StudentAssignment; now: Date }) {
   const { assignmentId, lab, title, placeName, lessonSlug, lastSubmittedAttemptId } = assignment;
+  const { withoutSky = false } = labOptions[lab];
   const step = nextStepOf(assignment, now);
   return (
     <article
@@ -28,7 +30,8 @@ export function AssignmentCard({ assignment, now }: { assignment: StudentAssignm
         <p className="text-sm text-soft">
           {title === labText[lab].name ? '' : `${labText[lab].name} · `}
           {dueInWords(assignment.dueAt, assignment.dueTimeZone, now)}
-          {placeName === '' ? '' : ` · the sky of ${placeName}`} · {attemptsInWords(assignment)}
+          {placeName === '' || withoutSky ? '' : ` · the sky of ${placeName}`} ·{' '}
+          {attemptsInWords(assignment)}
         </p>
         <StepSaid step={step} />
       </div>
@@ -46,7 +49,7 @@ export function AssignmentCard({ assignment, now }: { assignment: StudentAssignm
           <StartForm
             action={startPracticeRound}
             values={{ assignmentId }}
-            label="Practise under this sky"
+            label={withoutSky ? 'Practise such questions' : 'Practise under this sky'}
             variant="quiet"
           />
         </div>

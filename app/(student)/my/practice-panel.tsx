@@ -1,9 +1,12 @@
 import { labText } from '@/components/grading/template-text';
 import { Panel } from '@/components/ui/panel';
 import { Select } from '@/components/ui/select';
-import { labs } from '@/lib/variants/labs';
+import { labOptions, labs } from '@/lib/variants/labs';
 import { startPracticeRound } from './actions';
 import { StartForm } from './start-form';
+
+/** Questions are practised on the lessons' own pages, one by one. */
+const openLabs = labs.filter((lab) => labOptions[lab].withoutSky !== true);
 
 /** Practice under a sky that is new each time. */
 export function PracticePanel({
@@ -25,8 +28,8 @@ export function PracticePanel({
           <label htmlFor="practice-lab" className="text-sm font-semibold">
             Lab
           </label>
-          <Select id="practice-lab" name="lab" defaultValue={labs[0]}>
-            {labs.map((lab) => (
+          <Select id="practice-lab" name="lab" defaultValue={openLabs[0]}>
+            {openLabs.map((lab) => (
               <option key={lab} value={lab}>
                 {labText[lab].name}
               </option>

@@ -1,4 +1,5 @@
 import type { KitChoice, SiteChoice } from '@/components/desk/assignment-form/assignment-draft';
+import { listLessons } from '@/lib/content/lessons';
 import { loadKits, loadSites } from '@/lib/content/sky-catalogue';
 
 export const kitChoices = (): KitChoice[] =>
@@ -14,5 +15,6 @@ export const kitChoices = (): KitChoice[] =>
 export const siteChoices = (): SiteChoice[] =>
   loadSites().map(({ id, name, horizon }) => ({ id, name, horizon }));
 
-/** The one lesson that goes with "Pick the pair". */
-export const pairLesson = { slug: 'choosing-alignment-stars', title: 'Choosing alignment stars' };
+/** The lessons that a teacher can offer beside a task, in the order of the course. */
+export const lessonChoices = async (): Promise<{ slug: string; title: string }[]> =>
+  (await listLessons()).map(({ slug, frontMatter }) => ({ slug, title: frontMatter.title }));

@@ -16,6 +16,7 @@ export const nextTitles = (
   'alignment-run': nextTitle('alignment-run', taken),
   'what-went-wrong': nextTitle('what-went-wrong', taken),
   'dress-rehearsal': nextTitle('dress-rehearsal', taken),
+  'lesson-questions': nextTitle('lesson-questions', taken),
 });
 
 function nextTitle(lab: Lab, taken: readonly { lab: Lab; title: string }[]): string {

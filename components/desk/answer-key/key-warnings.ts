@@ -12,6 +12,8 @@ type KeyAndSamples = AnswerKeyPreview extends infer P
 
 /** What a teacher should know about a task before students get it. */
 export function keyWarnings(preview: KeyAndSamples, templates: readonly string[]): KeyWarning[] {
+  // A set of questions needs no sky, and one on a single lesson still has other questions for each student.
+  if (preview.lab === 'lesson-questions') return [];
   const sky = isBenchLab(preview.lab) ? [] : skyWarnings(preview);
   return [...sky, ...labWarnings(preview), ...kindWarnings(templates)];
 }

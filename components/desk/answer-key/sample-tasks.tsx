@@ -6,10 +6,12 @@ import type { AnswerKeyPreview } from '@/lib/data/assignments';
 import { benchSampleLines } from './bench-sample-lines';
 import { FaultSample } from './fault-sample';
 import { PairSample } from './pair-sample';
+import { QuestionSamples } from './question-samples';
 import { RunSample } from './run-sample';
 
 /** One drawn example of each kind of task, by its best answer. */
 export function SampleTasks({ preview }: { preview: AnswerKeyPreview }) {
+  if (preview.lab === 'lesson-questions') return <QuestionSamples variants={preview.variants} />;
   return (
     <Panel title="A sample of each kind of task" level={3}>
       <ul className="grid gap-x-8 gap-y-4 sm:grid-cols-2">
@@ -25,7 +27,9 @@ export function SampleTasks({ preview }: { preview: AnswerKeyPreview }) {
   );
 }
 
-function samplesOf(preview: AnswerKeyPreview): { template: string; sample: ReactNode }[] {
+type OfOneTask = Exclude<AnswerKeyPreview, { lab: 'lesson-questions' }>;
+
+function samplesOf(preview: OfOneTask): { template: string; sample: ReactNode }[] {
   switch (preview.lab) {
     case 'pick-the-pair':
       return preview.variants.map(({ template, sample }) => ({

@@ -68,7 +68,7 @@ function open(answers: SaveAnswer[], isOver = false) {
         'alignment-run': 'A run',
         'what-went-wrong': 'A riddle',
       }}
-      lesson={{ slug: 'a-lesson', title: 'A lesson' }}
+      lessons={[{ slug: 'a-lesson', title: 'A lesson' }]}
       saveLabel="Save and see"
       actions={{
         searchPlaces: () => Promise.resolve([]),

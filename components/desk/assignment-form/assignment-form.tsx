@@ -3,9 +3,9 @@
 import { useRouter } from 'next/navigation';
 import { useState, useTransition, type SubmitEvent } from 'react';
 import { Button } from '@/components/ui/button';
-import { Checkbox } from '@/components/ui/checkbox';
 import { ErrorSummary } from '@/components/ui/error-summary';
 import { Field } from '@/components/ui/field';
+import { Select } from '@/components/ui/select';
 import { StatusLine } from '@/components/ui/status-line';
 import { TextInput } from '@/components/ui/text-input';
 import type { Lab } from '@/lib/variants/labs';
@@ -17,7 +17,13 @@ import {
   type KitChoice,
   type SiteChoice,
 } from './assignment-draft';
-import { draftPlace, draftProblems, draftToInput, type DraftProblem } from './draft-input';
+import {
+  draftPlace,
+  draftProblems,
+  draftToInput,
+  isWithoutSky,
+  type DraftProblem,
+} from './draft-input';
 import type { AssignmentFormActions, SaveQuestion } from './form-actions';
 import { formParts, FormPartsList } from './form-parts';
 import { HorizonSection } from './horizon-section';
@@ -53,7 +59,7 @@ export function AssignmentForm({
   kits,
   sites,
   zones,
-  lesson,
+  lessons,
   titles,
   saveLabel,
   actions,
@@ -65,8 +71,8 @@ export function AssignmentForm({
   sites: readonly SiteChoice[];
   /** IANA names to choose from. */
   zones: readonly string[];
-  /** The lesson that can go with the task. */
-  lesson: { slug: string; title: string };
+  /** The lessons that can go with the task. */
+  lessons: readonly { slug: string; title: string }[];
   /** What a new assignment of each lab is called until the teacher says otherwise. */
   titles: Readonly<Record<Lab, string>>;
   saveLabel: string;
@@ -171,28 +177,45 @@ export function AssignmentForm({
               />
             )}
           </Field>
-          <PlaceSection {...section} searchPlaces={actions.searchPlaces} />
-          <TimeSection
-            {...section}
-            zones={zones}
-            moment={moment}
-            duskTonight={actions.duskTonight}
-          />
-          <HorizonSection {...section} sites={sites} />
-          <KitSection {...section} kits={kits} />
-          <Section id="section-sky" title="Sky">
-            <LimitsSection {...section} />
-          </Section>
+          {isWithoutSky(draft) ? null : (
+            <>
+              <PlaceSection {...section} searchPlaces={actions.searchPlaces} />
+              <TimeSection
+                {...section}
+                zones={zones}
+                moment={moment}
+                duskTonight={actions.duskTonight}
+              />
+              <HorizonSection {...section} sites={sites} />
+              <KitSection {...section} kits={kits} />
+              <Section id="section-sky" title="Sky">
+                <LimitsSection {...section} />
+              </Section>
+            </>
+          )}
           <TasksSection {...section} />
           <RulesSection {...section} due={due} />
           <Section id="section-lesson" title="Lesson">
-            <Checkbox
-              label={`Offer the lesson “${lesson.title}” beside the task`}
-              checked={draft.lessonSlug === lesson.slug}
-              onChange={(event) =>
-                change({ lessonSlug: event.target.checked ? lesson.slug : null })
-              }
-            />
+            <Field label="Lesson to offer beside the task">
+              {(control) => (
+                <Select
+                  {...control}
+                  className="max-w-md"
+                  value={draft.lessonSlug ?? ''}
+                  onChange={(event) => {
+                    const { value } = event.target;
+                    change({ lessonSlug: value === '' ? null : value });
+                  }}
+                >
+                  <option value="">None</option>
+                  {lessons.map(({ slug, title }) => (
+                    <option key={slug} value={slug}>
+                      {title}
+                    </option>
+                  ))}
+                </Select>
+              )}
+            </Field>
           </Section>
           <div className="flex flex-wrap items-center gap-4 border-t border-line pt-5">
             <Button type="submit" variant="primary" size="large" busy={saving}>

@@ -10,6 +10,7 @@ import {
   telescopeNumbers,
   type AssignmentDraft,
 } from './assignment-draft';
+import { skyStandIn } from './sky-stand-in';
 
 /** A problem with the control it belongs to: `field` is that control's id. */
 export type DraftProblem = { code: string; message: string; field?: string };
@@ -54,6 +55,10 @@ export const draftDueLocalTime = (draft: AssignmentDraft): string | null =>
     ? null
     : joinLocalTime(draft.dueDate, draft.dueTime, draft.dueOffset);
 
+/** Questions on lessons know neither place, time nor telescope: the form asks for none. */
+export const isWithoutSky = ({ lab }: Pick<AssignmentDraft, 'lab'>): boolean =>
+  labOptions[lab].withoutSky === true;
+
 export function draftToInput(draft: AssignmentDraft): DraftInput {
   return {
     dueLocalTime: draftDueLocalTime(draft),
@@ -79,6 +84,7 @@ export function draftToInput(draft: AssignmentDraft): DraftInput {
       },
       templates: draft.templates,
       windowMinutes: readNumber(draft.windowMinutes),
+      ...(isWithoutSky(draft) ? skyStandIn : {}),
       minutesAllowed:
         draft.minutesAllowed.trim() === '' || !labOptions[draft.lab].canBeTimed
           ? null
@@ -155,7 +161,21 @@ function withDuePlaceholder(input: unknown, hasDue: boolean): unknown {
 
 /** Everything the browser can tell is wrong, in the order of the form, before the server is asked. */
 export function draftProblems(draft: AssignmentDraft): DraftProblem[] {
-  const problems = issuesOf(draft).map(problemOf);
+  const problems = [...issuesOf(draft).map(problemOf), ...skyProblems(draft)];
+  if ((draft.dueDate === '') !== (draft.dueTime === '')) {
+    problems.push({
+      code: 'half-due',
+      field: 'policy.dueAt',
+      message: 'Give both the date and the time it is due, or neither.',
+    });
+  }
+  return problems;
+}
+
+/** What a shape alone does not tell of place, time and limits. */
+function skyProblems(draft: AssignmentDraft): DraftProblem[] {
+  if (isWithoutSky(draft)) return [];
+  const problems: DraftProblem[] = [];
   if (draft.date === '' || draft.time === '') {
     problems.push({
       code: 'no-time',
@@ -168,13 +188,6 @@ export function draftProblems(draft: AssignmentDraft): DraftProblem[] {
       code: 'no-zone',
       field: 'scenario.timeZone',
       message: 'Give the time zone of the place, such as Europe/Paris.',
-    });
-  }
-  if ((draft.dueDate === '') !== (draft.dueTime === '')) {
-    problems.push({
-      code: 'half-due',
-      field: 'policy.dueAt',
-      message: 'Give both the date and the time it is due, or neither.',
     });
   }
   const lowest = readNumber(draft.settings.lowestAltitudeDeg);

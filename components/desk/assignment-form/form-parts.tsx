@@ -1,5 +1,6 @@
 import { Button } from '@/components/ui/button';
 import { labText, templateText } from '@/components/grading/template-text';
+import { isWithoutSky } from './draft-input';
 import type { AssignmentDraft, KitChoice, SiteChoice } from './assignment-draft';
 
 /** The parts of the form with what is set in each, in a few words. */
@@ -8,8 +9,6 @@ export function formParts(
   kits: readonly KitChoice[],
   sites: readonly SiteChoice[],
 ): { id: string; title: string; set: string }[] {
-  const kit = kits.find(({ id }) => id === draft.kitId);
-  const site = sites.find(({ id }) => id === draft.siteId);
   const onlyTemplate = draft.templates.length === 1 ? draft.templates[0] : undefined;
   const kinds =
     onlyTemplate === undefined
@@ -18,6 +17,32 @@ export function formParts(
   const attempts = draft.attemptsAllowed.trim();
   return [
     { id: 'section-lab', title: 'Lab', set: labText[draft.lab].name },
+    ...(isWithoutSky(draft) ? [] : skyParts(draft, kits, sites)),
+    {
+      id: 'section-tasks',
+      ...(isWithoutSky(draft)
+        ? { title: 'Lessons', set: onlyTemplate === undefined ? lessonsText(draft) : kinds }
+        : { title: 'Tasks', set: `${kinds}, ± ${draft.windowMinutes} minutes` }),
+    },
+    {
+      id: 'section-rules',
+      title: 'Rules',
+      set: `${attempts === '' ? 'any number of attempts' : `${attempts} ${attempts === '1' ? 'attempt' : 'attempts'}`}, ${dueText(draft)}`,
+    },
+  ];
+}
+
+const lessonsText = ({ templates }: AssignmentDraft): string =>
+  templates.length === 0 ? notSet : `${String(templates.length)} lessons`;
+
+function skyParts(
+  draft: AssignmentDraft,
+  kits: readonly KitChoice[],
+  sites: readonly SiteChoice[],
+): { id: string; title: string; set: string }[] {
+  const kit = kits.find(({ id }) => id === draft.kitId);
+  const site = sites.find(({ id }) => id === draft.siteId);
+  return [
     { id: 'section-place', title: 'Place', set: draft.placeName.trim() || notSet },
     { id: 'section-time', title: 'Time', set: timeText(draft.date, draft.time) ?? notSet },
     {
@@ -27,12 +52,6 @@ export function formParts(
     },
     { id: 'section-kit', title: 'Telescope', set: kit?.name ?? 'own numbers' },
     { id: 'section-sky', title: 'Sky', set: `to magnitude ${draft.sky.darkestLimitMagnitude}` },
-    { id: 'section-tasks', title: 'Tasks', set: `${kinds}, ± ${draft.windowMinutes} minutes` },
-    {
-      id: 'section-rules',
-      title: 'Rules',
-      set: `${attempts === '' ? 'any number of attempts' : `${attempts} ${attempts === '1' ? 'attempt' : 'attempts'}`}, ${dueText(draft)}`,
-    },
   ];
 }
 

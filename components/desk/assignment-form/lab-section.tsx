@@ -6,6 +6,14 @@ import { labOptions, labs, type Lab } from '@/lib/variants/labs';
 import type { AssignmentDraft } from './assignment-draft';
 import { Section, type SectionProps } from './section';
 
+/** Every kind of task of a lab; of lessons the one that goes with the task, as twelve are seldom meant. */
+function firstKinds(lab: Lab, lessonSlug: string | null): readonly string[] {
+  const { templates, ofAllKinds } = labOptions[lab];
+  if (ofAllKinds !== true) return templates;
+  const offered = templates.filter((template) => template === lessonSlug);
+  return offered.length > 0 ? offered : templates.slice(0, 1);
+}
+
 /** What is done: the first question, since the kinds of task depend on it. */
 export function LabSection({
   draft,
@@ -29,7 +37,7 @@ export function LabSection({
         onValueChange={(lab) => {
           if (lab === draft.lab) return;
           const title = draft.title === titles[draft.lab] ? titles[lab] : draft.title;
-          change({ lab, title, templates: labOptions[lab].templates });
+          change({ lab, title, templates: firstKinds(lab, draft.lessonSlug) });
         }}
       />
     </Section>

@@ -8,14 +8,19 @@ import { templateText } from '@/components/grading/template-text';
 import type { AssignmentDraft } from './assignment-draft';
 import { Section, type SectionProps } from './section';
 
+const tasksLead =
+  'Each attempt draws one of these kinds and its own moment, so that one copied answer does not serve the class.';
+const questionsLead =
+  'Each attempt draws eight questions, spread over all the lessons chosen here, so that one copied answer does not serve the class. With more than eight lessons there is one on each.';
+
 export function TasksSection({ draft, change, problemAt }: SectionProps<AssignmentDraft>) {
   const problem = problemAt('templates');
-  const { templates, canBeTimed } = labOptions[draft.lab];
+  const { templates, canBeTimed, ofAllKinds = false, withoutSky = false } = labOptions[draft.lab];
   return (
     <Section
       id="section-tasks"
-      title="Tasks"
-      lead="Each attempt draws one of these kinds and its own moment, so that one copied answer does not serve the class."
+      title={ofAllKinds ? 'Lessons' : 'Tasks'}
+      lead={ofAllKinds ? questionsLead : tasksLead}
     >
       <fieldset
         id="templates"
@@ -23,7 +28,9 @@ export function TasksSection({ draft, change, problemAt }: SectionProps<Assignme
         className="space-y-2"
         aria-describedby={problem === null ? undefined : 'templates-error'}
       >
-        <legend className="mb-1 font-semibold">Kinds of task</legend>
+        <legend className="mb-1 font-semibold">
+          {ofAllKinds ? 'Lessons to ask about' : 'Kinds of task'}
+        </legend>
         {templates.map((template) => (
           <Checkbox
             key={template}
@@ -41,15 +48,17 @@ export function TasksSection({ draft, change, problemAt }: SectionProps<Assignme
         ))}
         {problem === null ? null : <FieldError id="templates-error">{problem}</FieldError>}
       </fieldset>
-      <DecimalField
-        id="windowMinutes"
-        label="Window of time"
-        unit="± minutes"
-        hint="How far a task’s moment may lie from the one above. In 40 minutes the sky turns by 10°. With 0 everyone gets the same moment."
-        error={problemAt('windowMinutes')}
-        value={draft.windowMinutes}
-        onChange={(windowMinutes) => change({ windowMinutes })}
-      />
+      {withoutSky ? null : (
+        <DecimalField
+          id="windowMinutes"
+          label="Window of time"
+          unit="± minutes"
+          hint="How far a task’s moment may lie from the one above. In 40 minutes the sky turns by 10°. With 0 everyone gets the same moment."
+          error={problemAt('windowMinutes')}
+          value={draft.windowMinutes}
+          onChange={(windowMinutes) => change({ windowMinutes })}
+        />
+      )}
       {canBeTimed ? (
         <DecimalField
           id="minutesAllowed"

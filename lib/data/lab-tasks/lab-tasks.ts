@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { labs, type Lab } from '../../variants/labs';
 import { alignmentRun } from './alignment-run';
 import { benchTasks } from './bench/bench-tasks';
+import { lessonQuestions } from './lesson-questions';
 import { pickThePair } from './pick-the-pair';
 import { whatWentWrong } from './what-went-wrong';
 
@@ -12,6 +13,7 @@ export const labTasks = {
   'pick-the-pair': pickThePair,
   'alignment-run': alignmentRun,
   'what-went-wrong': whatWentWrong,
+  'lesson-questions': lessonQuestions,
 } satisfies Record<Lab, { lab: Lab }>;
 export type LabTask = (typeof labTasks)[Lab];
 

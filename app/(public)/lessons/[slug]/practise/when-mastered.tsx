@@ -4,9 +4,8 @@ import { Notice } from '@/components/ui/notice';
 import type { LessonSlug } from '@/lib/course/lessons';
 import { skillTitles, type Skill } from '@/lib/course/skills';
 import { reviewDays } from '@/lib/mastery/mastery';
-import { skillsOfLab } from '@/lib/mastery/lab-skills';
+import { labOfSkill } from '@/lib/mastery/lab-skills';
 import { routes } from '@/lib/routes';
-import { labs } from '@/lib/variants/labs';
 
 /** Said once three in a row are right, and what is worth doing next. */
 export function WhenMastered({
@@ -16,7 +15,7 @@ export function WhenMastered({
   skill: Skill;
   nextLesson: LessonSlug | null;
 }) {
-  const lab = labOf(skill);
+  const lab = labOfSkill[skill];
   return (
     <Notice tone="good" title={`Mastered: ${skillTitles[skill]}`}>
       <p>
@@ -33,10 +32,3 @@ export function WhenMastered({
     </Notice>
   );
 }
-
-/** Where a skill is practised by hand; safety is in all of an evening. */
-const labOf = (skill: Skill) =>
-  labs.find(
-    (lab) =>
-      lab !== 'dress-rehearsal' && (skillsOfLab[lab] satisfies readonly Skill[]).includes(skill),
-  ) ?? 'dress-rehearsal';

@@ -44,6 +44,10 @@ export async function sendRunAttempt(attemptId: string, input: unknown) {
   return send(attemptId, input, (result) => result.lab === 'alignment-run');
 }
 
+export async function sendQuestionsAttempt(attemptId: string, input: unknown) {
+  return send(attemptId, input, (result) => result.lab === 'lesson-questions');
+}
+
 export async function sendBenchAttempt(attemptId: string, input: unknown) {
   return send(attemptId, input, isOfBench);
 }

@@ -10,9 +10,9 @@ import { loadCatalogue, loadKits } from '@/lib/content/sky-catalogue';
 import { systemClock } from '@/lib/data/clock';
 import { getAttemptResult, getOpenAttempt, type OpenAttempt } from '@/lib/data/attempts';
 import { routes } from '@/lib/routes';
-import { isBenchLab } from '@/lib/variants/bench/bench-labs';
 import { startPracticeRound } from '@/app/(student)/my/actions';
 import { dueInWords } from '@/app/(student)/my/due-words';
+import { practiseAgain } from '@/app/(student)/my/practise-again';
 import { StartForm } from '@/app/(student)/my/start-form';
 import {
   lookInFaultAttempt,
@@ -20,11 +20,13 @@ import {
   sendBenchAttempt,
   sendFaultAttempt,
   sendPairAttempt,
+  sendQuestionsAttempt,
   sendRunAttempt,
 } from './actions';
 import { BenchAttempt } from './bench-attempt';
 import { FaultAttempt } from './fault-attempt';
 import { PairAttempt } from './pair-attempt';
+import { QuestionsAttempt } from './questions-attempt';
 import { RunAttempt } from './run-attempt';
 
 type AttemptPageProps = { params: Promise<{ attemptId: string }> };
@@ -89,6 +91,15 @@ function LabOfAttempt({ attempt }: { attempt: OpenAttempt }) {
           lookUp={lookInFaultAttempt.bind(null, id)}
         />
       );
+    case 'lesson-questions':
+      return (
+        <QuestionsAttempt
+          {...shared}
+          set={attempt.variant}
+          draft={attempt.draft}
+          send={sendQuestionsAttempt.bind(null, id)}
+        />
+      );
     default:
       return (
         <BenchAttempt
@@ -127,7 +138,7 @@ function Afterwards({ attempt }: { attempt: OpenAttempt }) {
             ...(assignmentId === null ? {} : { assignmentId }),
             ...(kitId === null ? {} : { kitId }),
           }}
-          label={isBenchLab(attempt.lab) ? 'Practise another round' : 'Practise on another sky'}
+          label={practiseAgain(attempt.lab)}
         />
       ) : null}
       <LinkButton

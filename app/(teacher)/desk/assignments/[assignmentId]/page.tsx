@@ -40,6 +40,8 @@ const keyLead: Readonly<Record<Exclude<Lab, BenchLab>, string>> = {
   'alignment-run': `${pairKeyLead} Where the stars are the student’s choice, the pair counts for a small part; each task’s telescope hides small errors of its own, and the samples tell what a perfect operator would get with them.`,
   'what-went-wrong':
     'Each student gets an evening and a fault of their own, drawn evenly among those that show under this sky. Below is one of each kind, as drawn for this page.',
+  'lesson-questions':
+    'Each student gets questions of their own on all these lessons, and others with each attempt; the mark is the mean of theirs. Below is a set on each lesson, as drawn for this page.',
 };
 
 const attemptsInWords = (count: number): string =>
@@ -171,7 +173,9 @@ export default async function AssignmentPage({
               {isBenchLab(preview.lab) ? benchTexts[preview.lab].keyLead : keyLead[preview.lab]}
             </p>
           </div>
-          {preview.lab === 'what-went-wrong' || isBenchLab(preview.lab) ? null : (
+          {preview.lab === 'what-went-wrong' ||
+          preview.lab === 'lesson-questions' ||
+          isBenchLab(preview.lab) ? null : (
             <>
               <div className="grid grid-cols-[minmax(0,1fr)] items-start gap-6 xl:grid-cols-[minmax(0,26rem)_minmax(0,1fr)] print:block print:space-y-4">
                 <KeyPicture

@@ -25,6 +25,7 @@ const outcomeTitle: Readonly<Record<Exclude<Lab, BenchLab>, string>> = {
   'pick-the-pair': 'What was picked, what would have been best, and why',
   'alignment-run': 'How the run went, star by star, and what came of it',
   'what-went-wrong': 'What was named, what it was, and how it shows',
+  'lesson-questions': 'What was asked, what was answered, and what is right',
 };
 
 export default async function AttemptPage({ params }: { params: Promise<{ attemptId: string }> }) {

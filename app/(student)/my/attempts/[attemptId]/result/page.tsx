@@ -9,11 +9,11 @@ import { loadKits } from '@/lib/content/sky-catalogue';
 import { getAttemptResult, listStudentAssignments, type AttemptResult } from '@/lib/data/attempts';
 import { systemClock } from '@/lib/data/clock';
 import { routes } from '@/lib/routes';
-import { isBenchLab } from '@/lib/variants/bench/bench-labs';
 import { AttemptOutcome } from '@/app/attempt-outcome';
 import { startCheck, startPracticeRound } from '../../../actions';
 import { nextStepOf } from '../../../assignment-standing';
 import { momentInWords } from '../../../due-words';
+import { practiseAgain } from '../../../practise-again';
 import { StartForm } from '../../../start-form';
 import { withheldInWords } from './withheld-words';
 
@@ -74,7 +74,7 @@ export default async function ResultPage({ params }: ResultPageProps) {
               ...(attempt.assignmentId === null ? {} : { assignmentId: attempt.assignmentId }),
               ...(attempt.kitId === null ? {} : { kitId: attempt.kitId }),
             }}
-            label={isBenchLab(attempt.lab) ? 'Practise another round' : 'Practise on another sky'}
+            label={practiseAgain(attempt.lab)}
             variant="quiet"
           />
           <LinkButton href={routes.student.myWork()}>Back to my work</LinkButton>

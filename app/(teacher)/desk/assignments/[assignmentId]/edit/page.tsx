@@ -7,6 +7,7 @@ import { getViewer } from '@/lib/auth/session';
 import { getAssignment } from '@/lib/data/assignments';
 import { routes } from '@/lib/routes';
 import { localTimeOfInstant } from '@/lib/sky/local-time';
+import { labOptions } from '@/lib/variants/labs';
 import {
   duskTonight,
   findPlaces,
@@ -14,7 +15,7 @@ import {
   saveChanged,
 } from '../../../assignment-form-actions';
 import { hasPassed } from '../../../ends-work';
-import { kitChoices, pairLesson, siteChoices } from '../../../form-choices';
+import { kitChoices, lessonChoices, siteChoices } from '../../../form-choices';
 import { knownTimeZones } from '../../../known-time-zones';
 import { nextTitles } from '../../../next-title';
 
@@ -57,7 +58,7 @@ export default async function EditAssignmentPage({
         <AssignmentForm
           source={{
             ...assignment,
-            placeIsSet: true,
+            ...placeOf(assignment),
             dueLocalTime:
               policy.dueAt === null ? null : localTimeOfInstant(policy.dueAt, dueTimeZone),
           }}
@@ -65,7 +66,7 @@ export default async function EditAssignmentPage({
           kits={kitChoices()}
           sites={siteChoices()}
           zones={knownTimeZones()}
-          lesson={pairLesson}
+          lessons={await lessonChoices()}
           titles={nextTitles([])}
           saveLabel="Save and see the answer key"
           actions={{
@@ -79,3 +80,16 @@ export default async function EditAssignmentPage({
     </>
   );
 }
+
+/** Of a task without a sky the stored evening stands for nothing: its fields start empty. */
+const placeOf = ({
+  lab,
+  placeName,
+  scenario,
+}: Pick<
+  NonNullable<Awaited<ReturnType<typeof getAssignment>>>,
+  'lab' | 'placeName' | 'scenario'
+>) =>
+  labOptions[lab].withoutSky === true
+    ? { placeIsSet: false, placeName: '', scenario: { ...scenario, localTime: '' } }
+    : { placeIsSet: true, placeName, scenario };

@@ -8,6 +8,7 @@ import { LinkButton } from '@/components/ui/link-button';
 import { TableFrame } from '@/components/ui/table-frame';
 import { listAssignments } from '@/lib/data/assignments';
 import { routes } from '@/lib/routes';
+import { labOptions } from '@/lib/variants/labs';
 import { classOf } from '../class-of';
 
 export const metadata: Metadata = { title: 'Assignments' };
@@ -70,7 +71,7 @@ export default async function AssignmentsPage({
               <td>
                 {assignment.state === 'draft' ? 'draft: students do not see it' : 'published'}
               </td>
-              <td>{assignment.placeName}</td>
+              <td>{labOptions[assignment.lab].withoutSky === true ? '–' : assignment.placeName}</td>
               <td className="whitespace-nowrap">
                 {assignment.dueAt === null
                   ? 'no due time'

@@ -7,6 +7,7 @@ import { SunCaution } from '@/components/ui/sun-caution';
 import { defaultAssignmentPolicy } from '@/lib/data/assignment-input';
 import { getAssignment, listAssignments } from '@/lib/data/assignments';
 import { scenarioSchema } from '@/lib/pointing/scenario';
+import { labOptions } from '@/lib/variants/labs';
 import { pairTemplates } from '@/lib/variants/pair-variant';
 import {
   duskTonight,
@@ -14,7 +15,7 @@ import {
   lookUpMoment,
   saveNew,
 } from '../../../../assignment-form-actions';
-import { kitChoices, pairLesson, siteChoices } from '../../../../form-choices';
+import { kitChoices, lessonChoices, siteChoices } from '../../../../form-choices';
 import { knownTimeZones } from '../../../../known-time-zones';
 import { nextTitles } from '../../../../next-title';
 import { classOf } from '../../class-of';
@@ -23,8 +24,10 @@ export const metadata: Metadata = { title: 'New assignment' };
 
 export default async function NewAssignmentPage({
   params,
+  searchParams,
 }: {
   params: Promise<{ classId: string }>;
+  searchParams: Promise<Record<string, string | string[] | undefined>>;
 }) {
   const { details, viewer, mayTeach } = await classOf(params);
   if (!mayTeach) notFound();
@@ -32,11 +35,18 @@ export default async function NewAssignmentPage({
   const sites = siteChoices();
   // Place, horizon and telescope seldom change from one task to the next.
   const earlier = (await listAssignments(viewer, details.id)) ?? [];
-  const last = earlier.at(-1);
+  const last = earlier.findLast(({ lab }) => labOptions[lab].withoutSky !== true);
   const before = last === undefined ? null : await getAssignment(viewer, last.id);
   const source = before === null ? firstSource(details.timeZone, kits, sites) : nextSource(before);
   const titles = nextTitles(earlier);
-  const title = titles[source.lab];
+  const lessons = await lessonChoices();
+  // "Assign this lesson", on a lesson's page: its questions, with the lesson beside them.
+  const { lesson } = await searchParams;
+  const assigned = lessons.find(({ slug }) => slug === lesson);
+  const start =
+    assigned === undefined
+      ? { ...source, title: titles[source.lab] }
+      : { ...source, ...questionsOn(assigned) };
   return (
     <div className="space-y-6">
       <div>
@@ -45,18 +55,18 @@ export default async function NewAssignmentPage({
           It is saved as a draft. You see the answer key next, and publish when you are content.
         </p>
       </div>
-      {before === null ? null : (
+      {before === null || assigned !== undefined ? null : (
         <Notice title={`Place, horizon, telescope and rules are taken over from “${before.title}”`}>
           <p>Change what differs; the date and the due time start empty.</p>
         </Notice>
       )}
-      <SunCaution />
+      {assigned === undefined ? <SunCaution /> : null}
       <AssignmentForm
-        source={{ ...source, title }}
+        source={start}
         kits={kits}
         sites={sites}
         zones={knownTimeZones()}
-        lesson={pairLesson}
+        lessons={lessons}
         titles={titles}
         saveLabel="Save the draft and see the answer key"
         actions={{
@@ -69,6 +79,14 @@ export default async function NewAssignmentPage({
     </div>
   );
 }
+
+const questionsOn = ({ slug, title }: { slug: string; title: string }) => ({
+  lab: 'lesson-questions' as const,
+  title: `Questions: ${title}`,
+  templates: [slug],
+  minutesAllowed: null,
+  lessonSlug: slug,
+});
 
 type Before = NonNullable<Awaited<ReturnType<typeof getAssignment>>>;
 
@@ -122,6 +140,6 @@ function firstSource(
     policy: defaultAssignmentPolicy,
     dueLocalTime: null,
     dueTimeZone: timeZone,
-    lessonSlug: pairLesson.slug,
+    lessonSlug: 'choosing-alignment-stars',
   };
 }

@@ -1,0 +1,66 @@
+'use client';
+
+import { useEffect } from 'react';
+import { Button } from '@/components/ui/button';
+import { lessonName } from '@/components/grading/lesson-name';
+import { emptyAnswer } from '@/components/questions/answers';
+import { QuestionFields } from '@/components/questions/question-fields';
+import type { ItemAnswer } from '@/lib/items/item-answer';
+import type { QuestionSet } from '@/lib/items/question-set/question-set';
+
+const promptId = 'question-prompt';
+
+/** One question of a set; nothing is said of the answer before the whole set is handed in. */
+export function QuestionOfSet({
+  question,
+  number,
+  count,
+  answer,
+  onAnswer,
+  onGo,
+}: {
+  question: QuestionSet['questions'][number];
+  /** From 1. */
+  number: number;
+  count: number;
+  answer: ItemAnswer | null;
+  onAnswer: (answer: ItemAnswer) => void;
+  onGo: (to: number | 'review') => void;
+}) {
+  const { face, lesson } = question;
+  useEffect(() => {
+    document.getElementById(promptId)?.focus();
+  }, []);
+  return (
+    <form
+      className="mt-2 space-y-4"
+      onSubmit={(event) => {
+        event.preventDefault();
+        onGo(number === count ? 'review' : number);
+      }}
+    >
+      <p className="text-sm text-soft">
+        Question {number} of {count} · {lessonName(lesson)}
+      </p>
+      <QuestionFields
+        face={face}
+        answer={answer ?? emptyAnswer(face)}
+        onAnswer={onAnswer}
+        name={`answer-${String(number)}`}
+        promptId={promptId}
+      />
+      {face.kind === 'order' && answer === null ? (
+        <p className="flex flex-wrap items-center gap-3 text-sm">
+          <span className="text-soft">Nothing is moved yet, so this counts as not answered.</span>
+          <Button onClick={() => onAnswer(emptyAnswer(face))}>It is right as it stands</Button>
+        </p>
+      ) : null}
+      <div className="flex flex-wrap gap-3">
+        {number > 1 ? <Button onClick={() => onGo(number - 2)}>Back</Button> : null}
+        <Button type="submit" variant="primary">
+          {number === count ? 'Read once more' : 'Next question'}
+        </Button>
+      </div>
+    </form>
+  );
+}
