@@ -25,12 +25,12 @@ function phoneWithNoHand({ random, world }: ItemDraw) {
   const loaded = { ...all, alongMm: all.alongMm + (whole.alongMm - wholeOf(kit).alongMm) };
   const { moves } = creepFrom(clampedAt(loaded, balanceMm), 0, holdingTorqueNm);
   const shift = Math.round(Math.abs(loaded.alongMm - balanceMm));
-  const sinks = (end: 'front' | 'back') => `Its ${end} sinks until the clutch or a stop holds it`;
+  const sinks = (end: 'front' | 'back') => `Its ${end} sinks, on an arm of ${String(shift)} mm`;
   const end = part.fromFrontMm > balanceMm ? 'back' : 'front';
   const other = end === 'back' ? 'front' : 'back';
   const holds = `It stays: ${String(shift)} mm is less than the clutch takes`;
   return choice({
-    prompt: `${kit.name} hangs level and balanced at ${String(balanceMm)} mm. Its clutch takes ${String(tube.edgeMm)} mm either way. With no hand on the tube somebody puts on the ${part.name}: ${grams(part.massKg)} at ${String(part.fromFrontMm)} mm of the tape. What happens?`,
+    prompt: `${kit.name} hangs level and balanced at ${String(balanceMm)} mm. Its clutch takes ${String(tube.edgeMm)} mm either way. With no hand on the tube somebody puts on the ${part.name}: ${grams(part.massKg)} at ${figures(part.fromFrontMm)} mm of the tape. What happens?`,
     drawing: tubeDrawing({ kit, clampMm: balanceMm, balanceMm }),
     afterwards: tubeDrawing({
       ...{ kit, clampMm: balanceMm, balanceMm: Math.round(loaded.alongMm) },
@@ -74,7 +74,7 @@ function thenSlide({ random, world }: ItemDraw) {
   const key = balanceShiftMm(whole, { massKg: part.massKg, alongMm: part.fromFrontMm });
   const way = key > 0 ? 'forward' : 'back';
   return numeric({
-    prompt: `${kit.name} (${figures(whole.massKg, 2)} kg with all on it) is clamped at its balance point, ${String(balanceMm)} mm. Now the ${part.name} goes on at ${String(part.fromFrontMm)} mm, ${grams(part.massKg)}. How many millimetres must the tube slide ${way}?`,
+    prompt: `${kit.name} (${figures(whole.massKg, 2)} kg with all on it) is clamped at its balance point, ${String(balanceMm)} mm. Now the ${part.name} goes on at ${figures(part.fromFrontMm)} mm, ${grams(part.massKg)}. How many millimetres must the tube slide ${way}?`,
     drawing: tubeDrawing({ kit, clampMm: balanceMm, balanceMm }),
     unit: 'millimetres',
     key: Math.abs(key),
@@ -125,7 +125,7 @@ function whichMakeHeavier({ random, world }: ItemDraw) {
   ].map(({ text, mm }) => ({
     ...{ text: text.charAt(0).toUpperCase() + text.slice(1) },
     heavier: mm < whole.alongMm === (end === 'front'),
-    reason: `It sits at ${String(mm)} mm, ${mm < whole.alongMm ? 'in front of' : 'behind'} the balance point, so it weighs on the ${mm < whole.alongMm ? 'front' : 'back'}.`,
+    reason: `It sits at ${figures(mm)} mm, ${mm < whole.alongMm ? 'in front of' : 'behind'} the balance point, so it weighs on the ${mm < whole.alongMm ? 'front' : 'back'}.`,
   }));
   const shuffled = random.shuffle(all);
   const right = shuffled.filter(({ heavier }) => heavier).slice(0, 2);
@@ -145,7 +145,7 @@ function matchTelescopes({ random, world }: ItemDraw) {
     const shift = shiftOf(kit, part);
     const end = shift > 0 ? 'back' : 'front';
     return {
-      left: `${kit.name}: ${part === 'phone-adapter' ? 'phone' : 'shield'} at ${String(partOf(kit, part).fromFrontMm)} mm`,
+      left: `${kit.name}: ${part === 'phone-adapter' ? 'phone' : 'shield'} at ${figures(partOf(kit, part).fromFrontMm)} mm`,
       right: `The ${end} gets heavier: slide ${end === 'back' ? 'forward' : 'back'} by ${figures(Math.abs(shift))} mm`,
       reason: `${kit.name} balances at ${figures(wholeOf(kit).alongMm)} mm.`,
     };
