@@ -1,0 +1,84 @@
+import { discPoint, discRadius, type SkyPosition } from '../sky-disc';
+import { pair, type PatternFacts } from './pattern-facts';
+
+type PatternDrawingProps = { facts: PatternFacts; label: string };
+
+const compass = [
+  { letter: 'N', azimuthDeg: 0 },
+  { letter: 'E', azimuthDeg: 90 },
+  { letter: 'S', azimuthDeg: 180 },
+  { letter: 'W', azimuthDeg: 270 },
+] as const;
+/** Arrows are drawn longer than they are, to be seen. */
+const drawnLonger = 2;
+
+/** The sky from below with twelve stars, and an arrow from each to where the tube stops. */
+export function PatternDrawing({ facts, label }: PatternDrawingProps) {
+  return (
+    <svg
+      viewBox="-116 -116 232 232"
+      role="img"
+      aria-label={label}
+      className="mx-auto block w-full max-w-[28rem] select-none"
+    >
+      <circle r={discRadius} className="fill-sky stroke-sky-line" strokeWidth="1.5" />
+      {compass.map(({ letter, azimuthDeg }) => {
+        const { x, y } = discPoint({ azimuthDeg, altitudeDeg: -8 });
+        return (
+          <text
+            key={letter}
+            x={x.toFixed(1)}
+            y={y.toFixed(1)}
+            textAnchor="middle"
+            dominantBaseline="central"
+            className="fill-ink text-[9px] font-semibold"
+          >
+            {letter}
+          </text>
+        );
+      })}
+      {pair.map((star, i) => (
+        <AlignmentStar key={star.azimuthDeg} star={star} letter={String(i + 1)} />
+      ))}
+      {facts.slews.map(({ star, lands }) => (
+        <Arrow
+          key={`${String(star.azimuthDeg)}/${String(star.altitudeDeg)}`}
+          from={star}
+          to={lands}
+        />
+      ))}
+    </svg>
+  );
+}
+
+function AlignmentStar({ star, letter }: { star: SkyPosition; letter: string }) {
+  const { x, y } = discPoint(star);
+  return (
+    <g transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}>
+      <circle r="6.5" className="fill-none stroke-sky-line" strokeWidth="1" strokeDasharray="2 2" />
+      <text textAnchor="middle" dominantBaseline="central" className="fill-on-sky-soft text-[8px]">
+        {letter}
+      </text>
+    </g>
+  );
+}
+
+function Arrow({ from, to }: { from: SkyPosition; to: SkyPosition }) {
+  const a = discPoint(from);
+  const end = discPoint(to);
+  const b = { x: a.x + drawnLonger * (end.x - a.x), y: a.y + drawnLonger * (end.y - a.y) };
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  const [dx, dy] = length === 0 ? [0, 0] : [(b.x - a.x) / length, (b.y - a.y) / length];
+  return (
+    <g>
+      <circle cx={a.x.toFixed(2)} cy={a.y.toFixed(2)} r="2.2" className="fill-sky-lamp" />
+      {length < 1.5 ? null : (
+        <path
+          d={`M${a.x.toFixed(1)} ${a.y.toFixed(1)}L${b.x.toFixed(1)} ${b.y.toFixed(1)}m${(-4 * dx + 2.6 * dy).toFixed(1)} ${(-4 * dy - 2.6 * dx).toFixed(1)}L${b.x.toFixed(1)} ${b.y.toFixed(1)}l${(-4 * dx - 2.6 * dy).toFixed(1)} ${(-4 * dy + 2.6 * dx).toFixed(1)}`}
+          className="fill-none stroke-on-sky"
+          strokeWidth="1.4"
+        />
+      )}
+    </g>
+  );
+}

@@ -1,0 +1,58 @@
+import type { Random } from '../../variants/random';
+import { apartDeg, goodPair, honestMount, outcomeOf } from '../align-on-two-stars/aligning';
+import { chartWords, skyChart, type ChartPlace } from '../align-on-two-stars/sky-chart';
+import { oneOf } from '../align-on-two-stars/words';
+import type { ItemDraw } from '../item-family';
+
+type Riddle = {
+  a: ChartPlace;
+  b: ChartPlace;
+  lights: readonly (ChartPlace & { label: string; fromA: number })[];
+};
+
+/** A pair, and three lights beside the second star, each at its own distance from the first. */
+function lightsAround(random: Random): Riddle {
+  for (;;) {
+    const [a, b] = goodPair(random);
+    const lights = ['C', 'D', 'E'].map((label) => {
+      const angle = random.between(0, 2 * Math.PI);
+      const far = random.between(7, 18);
+      const place = {
+        azimuthDeg: Math.round(
+          (b.azimuthDeg +
+            (far * Math.cos(angle)) / Math.cos((b.altitudeDeg * Math.PI) / 180) +
+            360) %
+            360,
+        ),
+        altitudeDeg: Math.round(b.altitudeDeg + far * Math.sin(angle)),
+      };
+      return { ...place, label, fromA: apartDeg(a, place) };
+    });
+    const all = [apartDeg(a, b), ...lights.map(({ fromA }) => fromA)].sort((x, y) => x - y);
+    const spread = all.slice(1).every((one, i) => one - (all[i] ?? 0) > 2.2);
+    const clear = lights.every((one, i) =>
+      [b, ...lights.slice(0, i)].every((other) => apartDeg(one, other) > 6),
+    );
+    if (spread && clear && lights.every(({ altitudeDeg }) => altitudeDeg > 12 && altitudeDeg < 78))
+      return { a, b, lights };
+  }
+}
+
+/** A light centred for B, and what a mount with a fixed zero says of it. */
+export function asked({ random, world }: ItemDraw) {
+  const { a, b, lights } = lightsAround(random);
+  const centred = oneOf(random, lights);
+  const truth = honestMount(random, { zeroDeg: 0.02, tiltDeg: 0.2 });
+  const outcome = outcomeOf('fixed-zero', truth, [
+    { named: a, centred: a },
+    { named: b, centred },
+  ]);
+  const kit = oneOf(random, world.kits);
+  const due = apartDeg(a, b);
+  return { kit, a, b, lights, centred, outcome, due };
+}
+
+export const chartOf = ({ a, b, lights }: Riddle) => {
+  const marks = [{ ...a, label: 'A' }, { ...b, label: 'B' }, ...lights];
+  return skyChart({ marks, alternative: chartWords(marks) });
+};
