@@ -66,6 +66,7 @@ const componentFolders = {
     'grading/bench-result-view',
     'grading/pair/pair-result-view',
     'grading/fault/fault-result-view',
+    'grading/questions/question-set-result',
     'grading/run/run-result-view',
     'grading/run/run-result-words',
     'grading/mark-text',

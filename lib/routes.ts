@@ -73,7 +73,9 @@ export const routes = {
     classAssignments: (classId: string) => `/desk/classes/${segment(classId)}/assignments`,
     /** Downloads a spreadsheet. */
     gradebookFile: (classId: string) => `/desk/classes/${segment(classId)}/gradebook.csv`,
-    newAssignment: (classId: string) => `/desk/classes/${segment(classId)}/assignments/new`,
+    /** With a lesson, the form opens with that lesson's questions chosen. */
+    newAssignment: (classId: string, query?: { lesson: string }) =>
+      withQuery(`/desk/classes/${segment(classId)}/assignments/new`, query),
     assignment: (assignmentId: string) => `/desk/assignments/${segment(assignmentId)}`,
     editAssignment: (assignmentId: string) => `/desk/assignments/${segment(assignmentId)}/edit`,
     student: (studentId: string) => `/desk/students/${segment(studentId)}`,

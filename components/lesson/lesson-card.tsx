@@ -20,6 +20,15 @@ export function LessonCard({ slug, lesson }: LessonCardProps) {
       <p className="mt-2 text-sm text-soft">
         About {lesson.minutes.learn + lesson.minutes.practise} minutes · {lesson.level}
       </p>
+      <p className="mt-1 text-sm">
+        <TextLink
+          href={routes.lessons.practise(slug)}
+          aria-label={`Practise its questions: ${lesson.title}`}
+          className="inline-flex min-h-(--target-small) items-center"
+        >
+          Practise its questions
+        </TextLink>
+      </p>
     </article>
   );
 }

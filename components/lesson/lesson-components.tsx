@@ -2,6 +2,8 @@ import type { ComponentType, ReactNode } from 'react';
 import type { FigureName } from '@/lib/content/figure-names';
 import type { LessonComponentName } from '@/lib/content/lesson-names';
 import type { AnswerCheck } from '@/lib/content/check-state';
+import { LinkButton } from '@/components/ui/link-button';
+import { routes } from '@/lib/routes';
 import type { CheckItemFace } from '@/lib/content/check-item';
 import type { LessonView } from '@/lib/content/lesson-view';
 import { AtAGlance } from './at-a-glance';
@@ -86,6 +88,9 @@ export function lessonComponents(view: LessonView, data: FigureData, answerCheck
         lead="Nothing here is counted or kept. You are told why at once, and may try again."
       >
         {questions(view.checks)}
+        <p className="no-print">
+          <LinkButton href={routes.lessons.practise(view.slug)}>Practise until it holds</LinkButton>
+        </p>
       </LessonPart>
     ),
     FieldTask: ({ children }: Children) => (

@@ -5,7 +5,16 @@ import { createClass } from './classes';
 import { fixedClock, type Clock } from './clock';
 import { db } from './db';
 import { defaultPlace } from './default-evening';
-import { assembly, findings, lastWeek, pseudonyms, runs, tonight, type Diary } from './demo-diary';
+import {
+  assembly,
+  findings,
+  lastWeek,
+  pseudonyms,
+  questions,
+  runs,
+  tonight,
+  type Diary,
+} from './demo-diary';
 import { demoAssignment } from './demo-evening';
 import { learners } from './demo-learners';
 import { answerAsLearner } from './demo-questions';
@@ -128,6 +137,15 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
     ...{ place, now, dueInDays: 5, kitId: 'heron', siteId: 'school-yard' },
   });
   await workAll(await publish(teacher, classId, wentWrong, hours(-4)), findings, 3);
+
+  const asked = demoAssignment({
+    lab: 'lesson-questions',
+    title: 'Questions: level and power',
+    lessonSlug: 'level-enough',
+    templates: ['level-enough', 'power-without-smoke'],
+    ...{ place, now, dueInDays: 6, kitId: 'wren', siteId: 'open-field' },
+  });
+  await workAll(await publish(teacher, classId, asked, hours(-3)), questions, 2);
 
   const third = demoAssignment({
     ...pickThePair,

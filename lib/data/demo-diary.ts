@@ -63,6 +63,22 @@ export const tonight: Diary = [
   [],
 ];
 
+/** Questions on two lessons. */
+export const questions: Diary = [
+  ['best'],
+  ['middling'],
+  ['poor', 'middling'],
+  ['best'],
+  [],
+  ['under-way'],
+  ['middling'],
+  ['best'],
+  ['under-way'],
+  ['poor'],
+  ['middling'],
+  [],
+];
+
 /** The whole of an alignment: finished well and badly, broken off, still to do for the rest. */
 export const runs: Diary = [
   ['best'],

@@ -10,11 +10,13 @@ import { demoAssembly, demoAssemblyBegun } from './demo-bench';
 import { demoChoice, type DemoSkill } from './demo-choice';
 import type { DemoAttempt } from './demo-diary';
 import { demoFinding, demoFindingBegun } from './demo-fault';
+import { demoAnswers, demoAnswersBegun } from './demo-question-set';
 import { demoRun, demoRunBegun } from './demo-run';
 import { faultAnswerKeySchema, faultVariantSchema } from './lab-tasks/stored-fault';
 import { labTaskOf } from './lab-tasks/lab-tasks';
 import { pairVariantSchema } from './lab-tasks/stored-pair';
 import { runVariantSchema } from './lab-tasks/stored-run';
+import { questionSetKeySchema } from './lab-tasks/stored-questions';
 import { storedAnswerKeySchema } from './lab-tasks/stored-sky';
 import type { Result } from './result';
 
@@ -80,6 +82,11 @@ function workOf(
       const { answer } = assemblyKeySchema.parse(attempt.answerKey);
       const submission = skill === 'under-way' ? null : demoAssembly(answer, skill);
       return { draft: submission ?? demoAssemblyBegun(answer), submission };
+    }
+    case 'lesson-questions': {
+      const items = questionSetKeySchema.parse(attempt.answerKey).items.map(({ item }) => item);
+      const submission = skill === 'under-way' ? null : demoAnswers(items, skill);
+      return { draft: submission ?? demoAnswersBegun(items), submission };
     }
     default:
       throw new Error(`the demonstration has no work at ${attempt.lab}`);

@@ -31,10 +31,13 @@ test('the printed card opens a student who has work to do and work done', async 
   const work = await listStudentAssignments(viewer, monday);
   expect(work.map(({ state }) => state).toSorted()).toEqual([
     'complete',
-    ...Array.from({ length: 4 }, () => 'not-started'),
+    ...Array.from({ length: 5 }, () => 'not-started'),
   ]);
   expect(new Set(work.map(({ lab }) => lab))).toEqual(
-    new Set(['put-it-together', 'pick-the-pair', 'alignment-run', 'what-went-wrong']),
+    new Set([
+      ...['put-it-together', 'pick-the-pair', 'alignment-run', 'what-went-wrong'],
+      'lesson-questions',
+    ]),
   );
   expect(signIns.student.words.split(' ')).toHaveLength(3);
 });
@@ -48,6 +51,7 @@ test('the gradebook is alive: every mark is one that the engine gave', async () 
     'Pick the pair for tonight',
     'Alignment run',
     'What went wrong?',
+    'Questions: level and power',
   ]);
   const states = new Set(gradebook?.cells.map(({ state }) => state));
   for (const state of ['complete', 'not-yet', 'missing', 'excused', 'in-progress', 'not-started']) {
@@ -64,7 +68,7 @@ test('the gradebook is alive: every mark is one that the engine gave', async () 
   expect(record?.attempts.length).toBeGreaterThan(2);
 });
 
-test.each(['put-it-together', 'alignment-run', 'what-went-wrong'] as const)(
+test.each(['put-it-together', 'alignment-run', 'what-went-wrong', 'lesson-questions'] as const)(
   '%s was done well and badly, is under way, and waits for the printed student',
   async (lab) => {
     const attempts = await db().attempt.findMany({
@@ -91,7 +95,7 @@ test.each(['put-it-together', 'alignment-run', 'what-went-wrong'] as const)(
 
 test('a draft waits beside what is published', async () => {
   const states = (await listAssignments(teacher, classId))?.map(({ state }) => state);
-  expect(states?.toSorted()).toEqual(['draft', ...Array.from({ length: 5 }, () => 'published')]);
+  expect(states?.toSorted()).toEqual(['draft', ...Array.from({ length: 6 }, () => 'published')]);
 });
 
 describe('a second start', () => {

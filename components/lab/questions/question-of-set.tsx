@@ -2,7 +2,7 @@
 
 import { useEffect } from 'react';
 import { Button } from '@/components/ui/button';
-import { lessonName } from '@/components/grading/lesson-name';
+import { lessonName } from '@/components/questions/lesson-name';
 import { emptyAnswer } from '@/components/questions/answers';
 import { QuestionFields } from '@/components/questions/question-fields';
 import type { ItemAnswer } from '@/lib/items/item-answer';

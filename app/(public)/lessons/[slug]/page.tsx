@@ -14,6 +14,7 @@ import { course } from '@/lib/course/lessons';
 import { labOfSkill } from '@/lib/mastery/lab-skills';
 import { routes } from '@/lib/routes';
 import { answerCheck } from './actions';
+import { AssignLesson } from './assign-lesson';
 import { figureData } from './figure-data';
 
 type LessonPageProps = { params: Promise<{ slug: string }> };
@@ -74,10 +75,12 @@ export default async function LessonPage({ params }: LessonPageProps) {
         <Content components={components} />
         <WordList vocabulary={frontMatter.vocabulary} />
         <LessonNeighbours
+          slug={slug}
           lab={labOf(slug)}
           previous={neighbour(frontMatter.previous)}
           next={neighbour(frontMatter.next)}
         />
+        <AssignLesson slug={slug} />
       </article>
     </>
   );
