@@ -176,7 +176,7 @@ export type LightRay = {
 };
 
 /** Where rays begin, before the front end, and how far behind the eyepiece an eye waits. */
-export const [beforeFrontMm, toEyeMm] = [90, 30];
+const [beforeFrontMm, toEyeMm] = [90, 30];
 
 /**
  * The way of one ray, to first order: each lens or mirror bends it by height over focal length, and flat
