@@ -40,7 +40,7 @@ export function NeedleDrawing({ declinationDeg, bearingDeg, label }: NeedleDrawi
         );
       })}
       <line y1="0" y2={-rimRadius} className="stroke-ink" strokeWidth="1" strokeDasharray="4 3" />
-      <text x="3" y={-rimRadius + 9} className="fill-ink text-[8px]">
+      <text x="3" y={-rimRadius + 14} className="fill-ink text-[8px]">
         true north
       </text>
       {Array.from({ length: 36 }, (_, index) => {
@@ -75,7 +75,7 @@ export function NeedleDrawing({ declinationDeg, bearingDeg, label }: NeedleDrawi
       <g transform={`rotate(${String(declinationDeg)})`}>
         <path d="M0-50 5 0H-5Z" className="fill-ink" />
         <path d="M0 50 5 0H-5Z" className="fill-panel stroke-ink" strokeWidth="1" />
-        <text y="-52" textAnchor="middle" className="fill-ink text-[7.5px] font-semibold">
+        <text x="9" y="-26" className="fill-ink text-[7.5px] font-semibold">
           needle
         </text>
       </g>

@@ -10,6 +10,22 @@ export function WrongClockDrawing({ facts, label }: WrongClockDrawingProps) {
     <DiscGround label={label}>
       {facts.stars.map(({ name, seen, tube }) => {
         const from = discPoint(seen);
+        // The name stands on the side away from the ring.
+        const left = discPoint(tube).x > from.x + 1;
+        return (
+          <text
+            key={name}
+            x={(from.x + (left ? -5 : 5)).toFixed(2)}
+            y={(from.y - 4).toFixed(2)}
+            textAnchor={left ? 'end' : 'start'}
+            className="fill-on-sky-soft text-[6.5px]"
+          >
+            {name}
+          </text>
+        );
+      })}
+      {facts.stars.map(({ name, seen, tube }) => {
+        const from = discPoint(seen);
         const to = discPoint({ ...tube, altitudeDeg: Math.max(tube.altitudeDeg, -4) });
         return (
           <g key={name}>
@@ -29,15 +45,6 @@ export function WrongClockDrawing({ facts, label }: WrongClockDrawingProps) {
               className="fill-none stroke-sky-lamp"
               strokeWidth="1.1"
             />
-            <text
-              x={(from.x + (from.x > 55 ? -6 : 6)).toFixed(2)}
-              y={(from.y - 5).toFixed(2)}
-              textAnchor={from.x > 55 ? 'end' : 'start'}
-              className="fill-on-sky-soft stroke-sky text-[6.5px] [paint-order:stroke]"
-              strokeWidth="2"
-            >
-              {name}
-            </text>
           </g>
         );
       })}

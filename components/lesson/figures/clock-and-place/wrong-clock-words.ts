@@ -28,12 +28,21 @@ export function wrongClockWords(told: ToldWrong, facts: WrongClockFacts, aligned
   const miss = (name: string) => facts.stars.find((star) => star.name === name)?.missDeg ?? 0;
   const turned =
     Math.abs(facts.turnDeg) < 0.05
-      ? 'The mount’s sky is not turned.'
-      : `The mount’s sky is turned by ${missed(Math.abs(facts.turnDeg))}, ${facts.turnDeg > 0 ? 'the way that the stars go' : 'against the way of the stars'}.`;
+      ? 'the mount’s sky is not turned.'
+      : `the mount’s sky is turned by ${missed(Math.abs(facts.turnDeg))}, ${facts.turnDeg > 0 ? 'the way that the stars go' : 'against the way of the stars'}.`;
   const told1 = `With ${toldInWords(told)}: ${turned}`;
   if (!aligned) {
     return `${told1} Sent to Vega, the tube misses by ${missed(miss('Vega'))}; sent to Aldebaran, by ${missed(miss('Aldebaran'))}; to Polaris, by ${missed(miss('Polaris'))}.`;
   }
   const worst = Math.max(...facts.stars.map(({ missDeg }) => missDeg));
-  return `${told1} Aligned on ${alignedOn.join(' and ')}, the tube finds all ten stars within ${missed(worst)}. To the mount, its base leans by ${missed(facts.leanDeg)}. It misses the Moon by ${missed(facts.moonDeg)}.`;
+  const within = worst < 1 / 60 ? 'to better than 1′' : `within ${missed(worst)}`;
+  const lean =
+    facts.leanDeg < 1 / 60
+      ? 'To the mount, its base is level.'
+      : `To the mount, its base leans by ${missed(facts.leanDeg)}.`;
+  const moon =
+    facts.moonDeg < 1 / 60
+      ? 'The clock is right, and so the Moon is too.'
+      : `It misses the Moon by ${missed(facts.moonDeg)}.`;
+  return `${told1} Aligned on ${alignedOn.join(' and ')}, the tube finds all ten stars ${within}. ${lean} ${moon}`;
 }
