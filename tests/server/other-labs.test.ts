@@ -24,7 +24,9 @@ import {
   benchTasks,
   faultTask,
   perfectRunOf,
+  questionsTask,
   rightAnswerOf,
+  rightAnswersOf,
   runTask,
   sunwardRunOf,
 } from '../support/lab-work';
@@ -51,6 +53,7 @@ const labs = [
   ...benchTasks,
   { lab: 'alignment-run' as Lab, task: runTask, answer: perfectRunOf },
   { lab: 'what-went-wrong' as Lab, task: faultTask, answer: rightAnswerOf },
+  { lab: 'lesson-questions' as Lab, task: questionsTask, answer: rightAnswersOf },
 ];
 const setOf = (task: typeof runTask, change = {}) => published(school, change, monday, task);
 const payloads = (attemptId: string) =>

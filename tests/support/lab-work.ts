@@ -4,10 +4,14 @@ import { loadCatalogue } from '@/lib/content/sky-catalogue';
 import type { AssignmentInput } from '@/lib/data/assignment-input';
 import { db } from '@/lib/data/db';
 import { faultAnswerKeySchema } from '@/lib/data/lab-tasks/stored-fault';
+import { questionSetKeySchema } from '@/lib/data/lab-tasks/stored-questions';
 import { runVariantSchema } from '@/lib/data/lab-tasks/stored-run';
 import { storedAnswerKeySchema } from '@/lib/data/lab-tasks/stored-sky';
 import type { FaultSubmission } from '@/lib/grading/fault-submission';
+import type { QuestionSubmission } from '@/lib/grading/questions/question-submission';
 import type { RunSubmission } from '@/lib/grading/run-submission';
+import { rightAnswer } from '@/lib/items/answers-to-try';
+import type { Item } from '@/lib/items/item';
 import { directionFromAzAlt, separationDeg } from '@/lib/units/vector';
 import { benchTemplates, type BenchLab } from '@/lib/variants/bench/bench-labs';
 import { runTemplates } from '@/lib/variants/run-variant';
@@ -77,3 +81,20 @@ export async function rightAnswerOf(attemptId: string): Promise<FaultSubmission>
   if (cure === undefined) throw new Error(`there is no cure for ${fault}`);
   return { looked: [], testSlew: null, fault, cure };
 }
+
+export const questionsTask = {
+  lab: 'lesson-questions' as const,
+  title: 'Questions on lessons',
+  templates: ['level-enough', 'power-without-smoke', 'choosing-alignment-stars'],
+};
+
+/** The whole questions that the attempt keeps, with their keys. */
+export async function questionsOf(attemptId: string): Promise<Item[]> {
+  const { items } = questionSetKeySchema.parse((await stored(attemptId)).answerKey);
+  return items.map(({ item }) => item);
+}
+
+/** Each question's own key. */
+export const rightAnswersOf = async (attemptId: string): Promise<QuestionSubmission> => ({
+  answers: (await questionsOf(attemptId)).map(rightAnswer),
+});
