@@ -108,7 +108,7 @@ const questions = [
 function pointAtThePinch({ random }: ItemDraw) {
   const splayDeg = random.integer(14, 30);
   const { is, ask, only } = oneOf<(typeof questions)[number]>(random, [...questions]);
-  const { width, height, shapes, spots, feetApart } = drawLegs(splayDeg);
+  const { width, height, shapes, spots } = drawLegs(splayDeg);
   // Head and joint lie close together: never both in one drawing's rings.
   const shown = only.filter(
     (place) => !(place === 'joint' && is === 'head') && !(place === 'head' && is === 'joint'),
@@ -121,7 +121,7 @@ function pointAtThePinch({ random }: ItemDraw) {
     prompt: `A tripod is being folded. ${ask}`,
     drawing: {
       ...{ width, height, shapes },
-      alternative: `Two legs of a tripod from the side, ${String(splayDeg)}° from upright, their feet ${whole(feetApart)} units apart. They hang from a head. Two bars that bend in the middle join them a little below halfway. On each leg sits a catch, two thirds of the way down.`,
+      alternative: `Two legs of a tripod from the side, ${String(splayDeg)}° from upright. They hang from a head. Two bars that bend in the middle join them a little below halfway. On each leg sits a catch, two thirds of the way down.`,
     },
     explanation: 'Hold a leg from outside and by its lower part, and steady the head from above.',
     ...askedSpot(known, is),

@@ -45,9 +45,8 @@ function doesItStand(draw: ItemDraw) {
     gone === undefined
       ? 'Spreader, locks and tray came before the load.'
       : `“${standStepName[gone]}” was left out: ${becauseOf(gone, 'mount-on')}`;
-  const last = done.at(-2) ?? 'spread-legs';
   const stands = {
-    text: `It bears the mount; next comes the bolt (last before: ${lower(last)})`,
+    text: 'It bears the mount; next comes the bolt',
     reason: why,
   };
   const gives = (step: (typeof forgettable)[number]) => ({
@@ -75,7 +74,7 @@ function whatWasLeftOut(draw: ItemDraw) {
     prompt: `${oneOf(random, askers)} reports from ${name}’s stand: ${told(done)}. Tick all that should have been done before the mount went on, and was not.`,
     explanation: 'Before the load: legs spread, spreader down, height set, locks closed, tray in.',
     right: missing.map((step) => ({
-      text: `${standStepName[step]} (${String(done.length)} steps were done)`,
+      text: standStepName[step],
       reason: broken.includes(step)
         ? `It was left out: ${becauseOf(step, 'mount-on')}`
         : 'It was left out.',

@@ -13,7 +13,7 @@ export function drawLegs(splayDeg: number) {
     x: Math.round(10 * (top.x + side * (9 + share * long * Math.sin(half)))) / 10,
     y: Math.round(10 * (top.y + share * long * Math.cos(half))) / 10,
   });
-  const [left, right] = [along(1, -1), along(1, 1)];
+  const left = along(1, -1);
   const [leftBrace, rightBrace] = [along(0.45, -1), along(0.45, 1)];
   const sag = { x: 160, y: Math.max(leftBrace.y - 34, 84) };
   const leg = (side: 1 | -1): Shape[] => {
@@ -58,5 +58,5 @@ export function drawLegs(splayDeg: number) {
     lock,
     foot: left,
   };
-  return { width, height, shapes, spots, feetApart: right.x - left.x };
+  return { width, height, shapes, spots };
 }

@@ -65,16 +65,17 @@ function whatNext(draw: ItemDraw) {
   const never: LightPart[] = (['prism', 'flat-mirror', 'diagonal'] as const).filter(
     (part) => !met.includes(part),
   );
+  const to = (part: LightPart) => `To ${tube.name}’s ${partName[part].replace('the ', '')}`;
   const elsewhere = [
     ...random
       .shuffle(met.filter((part) => part !== here && part !== next))
       .slice(0, 1)
       .map((part) => ({
-        text: `To ${partName[part]}`,
+        text: to(part),
         reason: `Its turn is at another time: ${does[here]}, straight on to ${partName[next]}.`,
       })),
     ...random.shuffle(never).map((part) => ({
-      text: `To ${partName[part]}`,
+      text: to(part),
       reason: `${tube.name} has none on its way: a ${kindName[tube.tubeType]} does without.`,
     })),
   ].slice(0, 2);
@@ -83,11 +84,11 @@ function whatNext(draw: ItemDraw) {
     drawing: { ...plain(drawn), alternative: `${words} Lines of light reach ${partName[here]}.` },
     explanation: wayInWords(tube),
     afterwards: { ...plain(whole), alternative: `${words} ${wayInWords(tube)}` },
-    right: { text: `To ${partName[next]}, in ${tube.name}`, reason: `${upper(does[here])}.` },
+    right: { text: to(next), reason: `${upper(does[here])}.` },
     wrong: [
       ...elsewhere,
       {
-        text: 'Out again at the front end',
+        text: `Out again at ${tube.name}’s front end`,
         reason: `Then nobody would see it. From here ${does[here]}.`,
       },
     ],
