@@ -18,7 +18,7 @@ export function WrongClockDrawing({ facts, label }: WrongClockDrawingProps) {
             x={(from.x + (left ? -5 : 5)).toFixed(2)}
             y={(from.y - 4).toFixed(2)}
             textAnchor={left ? 'end' : 'start'}
-            className="fill-on-sky-soft text-[6.5px]"
+            className="fill-on-sky text-[7.5px]"
           >
             {name}
           </text>

@@ -31,7 +31,7 @@ const sky = { latitudeDeg: startingLatitudeDeg, refractionScale: 1 };
 
 /** Bright, spread over the sky, and well up on the lesson's evening. */
 const shown = [
-  ...['Vega', 'Capella', 'Deneb', 'Aldebaran', 'Polaris', 'Mirfak', 'Hamal', 'Diphda'],
+  ...['Vega', 'Capella', 'Deneb', 'Aldebaran', 'Polaris', 'Hamal', 'Diphda'],
   ...['Elnath', 'Dubhe'],
 ];
 export const alignedOn = ['Vega', 'Capella'] as const;

@@ -44,5 +44,5 @@ export function wrongClockWords(told: ToldWrong, facts: WrongClockFacts, aligned
     facts.moonDeg < 1 / 60
       ? 'The clock is right, and so the Moon is too.'
       : `It misses the Moon by ${missed(facts.moonDeg)}.`;
-  return `${told1} Aligned on ${alignedOn.join(' and ')}, the tube finds all ten stars ${within}. ${lean} ${moon}`;
+  return `${told1} Aligned on ${alignedOn.join(' and ')}, the tube finds all nine stars ${within}. ${lean} ${moon}`;
 }
