@@ -349,9 +349,9 @@ describe('which light was centred', () => {
     for (const item of draws('wrong-lights', 'swapped-unseen')) {
       const { key, wrong } = optionsOf(item);
       const opposite = (text: string): boolean => {
-        const [[wind1 = '', high1 = ''] = [], [wind2 = '', high2 = ''] = []] = [
-          ...text.matchAll(/the ([a-z-]+), (\d+)° up/g),
-        ].map(([, wind, high]) => [wind ?? '', high ?? '']);
+        const [one, other] = [...text.matchAll(/the ([a-z-]+), (\d+)° up/g)];
+        if (one === undefined || other === undefined) throw new Error(`no two stars: ${text}`);
+        const [[, wind1 = '', high1], [, wind2 = '', high2]] = [one, other];
         return (winds.indexOf(wind1) + 4) % 8 === winds.indexOf(wind2) && high1 === high2;
       };
       expect(opposite(key.text)).toBe(true);

@@ -40,6 +40,9 @@ export function CentringDrawing({ facts, fieldRadiusArcmin, label }: CentringDra
       )}
       <Gear y={-58} title="Play along the horizon" lagArcmin={facts.lagAcrossArcmin} />
       <Gear y={22} title="Play in height" lagArcmin={facts.lagAlongArcmin} />
+      <text x="112" y="92" className="fill-soft text-[9px]">
+        M: the motor, T: the tube
+      </text>
     </svg>
   );
 }
@@ -77,6 +80,15 @@ function Gear({ y, title, lagArcmin }: { y: number; title: string; lagArcmin: nu
         height="22"
         className="fill-[var(--lamp)] stroke-ink"
       />
+      <text x="8" y="15" textAnchor="middle" className="fill-ink text-[9px]">
+        T
+      </text>
+      <text x={38 + gap} y="15" textAnchor="middle" className="fill-ink text-[9px]">
+        T
+      </text>
+      <text x={23 + gap - slack} y="19" textAnchor="middle" className="fill-on-accent text-[9px]">
+        M
+      </text>
       <text y="40" className="fill-ink text-[10px]">
         {lagArcmin === 0
           ? 'taken up'

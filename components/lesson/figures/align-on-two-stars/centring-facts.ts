@@ -10,7 +10,7 @@ export type CentringState = { across: AxisState; along: AxisState };
 
 /** After a slew: the star to the right and above, the play taken up. */
 export const centringStart: CentringState = {
-  across: { motorArcmin: -45, lagArcmin: 0 },
+  across: { motorArcmin: -44, lagArcmin: 0 },
   along: { motorArcmin: -20, lagArcmin: 0 },
 };
 

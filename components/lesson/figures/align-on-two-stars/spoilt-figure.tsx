@@ -9,8 +9,8 @@ import { spoils, spoiltFacts, startingThird, type SpoilId } from './spoilt-facts
 import { behindIt, saidByMount } from './spoilt-words';
 
 const computers = [
-  { id: 'solved-zero', title: 'works the zero out, as ours do' },
-  { id: 'fixed-zero', title: 'takes the zero as given' },
+  { id: 'solved-zero', title: 'Works the zero out, as ours do' },
+  { id: 'fixed-zero', title: 'Takes the zero as given' },
 ] as const;
 
 /** Spoil the second star, and see what the mount says, what a third star shows, and what it costs. */

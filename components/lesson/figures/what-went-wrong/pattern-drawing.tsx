@@ -9,11 +9,15 @@ const compass = [
   { letter: 'S', azimuthDeg: 180 },
   { letter: 'W', azimuthDeg: 270 },
 ] as const;
-/** Arrows are drawn longer than they are, to be seen. */
-const drawnLonger = 2;
+/** Arrows are drawn longer than they are, to be seen: the longest about a quarter of the disc's radius. */
+function timesLonger(mostDeg: number): number {
+  const shown = (mostDeg / 90) * discRadius;
+  return shown === 0 ? 1 : Math.max(1, Math.min(6, Math.floor(26 / shown)));
+}
 
 /** The sky from below with twelve stars, and an arrow from each to where the tube stops. */
 export function PatternDrawing({ facts, label }: PatternDrawingProps) {
+  const times = timesLonger(facts.mostDeg);
   return (
     <svg
       viewBox="-116 -116 232 232"
@@ -45,8 +49,14 @@ export function PatternDrawing({ facts, label }: PatternDrawingProps) {
           key={`${String(star.azimuthDeg)}/${String(star.altitudeDeg)}`}
           from={star}
           to={lands}
+          times={times}
         />
       ))}
+      {facts.mostDeg < 0.05 ? null : (
+        <text x="114" y="112" textAnchor="end" className="fill-soft text-[8px]">
+          {times === 1 ? 'arrows to scale' : `arrows drawn ${String(times)} times as long`}
+        </text>
+      )}
     </svg>
   );
 }
@@ -63,10 +73,10 @@ function AlignmentStar({ star, letter }: { star: SkyPosition; letter: string }) 
   );
 }
 
-function Arrow({ from, to }: { from: SkyPosition; to: SkyPosition }) {
+function Arrow({ from, to, times }: { from: SkyPosition; to: SkyPosition; times: number }) {
   const a = discPoint(from);
   const end = discPoint(to);
-  const b = { x: a.x + drawnLonger * (end.x - a.x), y: a.y + drawnLonger * (end.y - a.y) };
+  const b = { x: a.x + times * (end.x - a.x), y: a.y + times * (end.y - a.y) };
   const length = Math.hypot(b.x - a.x, b.y - a.y);
   const [dx, dy] = length === 0 ? [0, 0] : [(b.x - a.x) / length, (b.y - a.y) / length];
   return (

@@ -8,8 +8,8 @@ import { patternWords } from './pattern-words';
 import { SizeControl } from './size-control';
 
 const stages = [
-  { id: 'before', title: 'First slews, before the alignment' },
-  { id: 'after', title: 'Go-tos after aligning on 1 and 2' },
+  { id: 'before', title: 'First slews, not aligned' },
+  { id: 'after', title: 'Go-tos, aligned on 1 and 2' },
 ] as const;
 
 /** One fault, its size, before or after the alignment: what slews all over the sky do. */

@@ -13,7 +13,7 @@ const compass = [
   { letter: 'S', azimuthDeg: 180 },
   { letter: 'W', azimuthDeg: 270 },
 ] as const;
-const drawnLonger = 3;
+const drawnLonger = 6;
 
 /** The slew that went wrong, the star of the test, and where each suspect would have it end. */
 export function TwoSuspectsDrawing({ test, landings, label }: TwoSuspectsDrawingProps) {
@@ -81,6 +81,9 @@ export function TwoSuspectsDrawing({ test, landings, label }: TwoSuspectsDrawing
           </g>
         );
       })}
+      <text x="114" y="112" textAnchor="end" className="fill-soft text-[8px]">
+        lines drawn {drawnLonger} times as long
+      </text>
       <path
         transform={`translate(${star.x.toFixed(1)} ${star.y.toFixed(1)})`}
         d="M0-7 1.6-1.6 7 0 1.6 1.6 0 7-1.6 1.6-7 0-1.6-1.6Z"
