@@ -152,6 +152,7 @@ const onCircle = (eighth: number, r: number) => ({
 function planOf(high: number): ItemDrawing {
   const letters = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'];
   const tip = onCircle(high, 62);
+  const behind = onCircle(high + 4, 34);
   const [left, right] = [onCircle(high - 0.35, 44), onCircle(high + 0.35, 44)];
   return {
     ...{ width: 320, height: 300 },
@@ -168,7 +169,11 @@ function planOf(high: number): ItemDrawing {
         d: `M${String(tip.x)} ${String(tip.y)} L${String(left.x)} ${String(left.y)} L${String(right.x)} ${String(right.y)} Z`,
         fill: 'accent',
       },
-      { kind: 'text', x: 160, y: 168, text: 'high side', size: 13, tone: 'ink', anchor: 'middle' },
+      {
+        // Behind the arrow, whichever way it points.
+        ...{ kind: 'text', x: behind.x, y: behind.y + 5, text: 'high side' },
+        ...{ size: 13, tone: 'ink', anchor: 'middle' },
+      },
       ...letters.map((text, eighth): Shape => {
         const at = onCircle(eighth, 134);
         return {

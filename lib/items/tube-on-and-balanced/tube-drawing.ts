@@ -72,7 +72,13 @@ export function tubeDrawing({ kit, clampMm, balanceMm, frontDownDeg = 0 }: Shown
         ...{ fill: 'accent', stroke: 'ink', width: 1 },
       },
       {
-        ...{ kind: 'line', x1: clampX, y1: axisY + radius + 22, x2: clampX, y2: height - 6 },
+        ...{
+          kind: 'line',
+          x1: clampX,
+          y1: axisY + radius + 22,
+          x2: clampX,
+          y2: Math.max(axisY + radius + 22, tapeY + 17),
+        },
         ...{ stroke: 'ink', width: 6 },
       },
       ...(cross === null

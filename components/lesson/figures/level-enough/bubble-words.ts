@@ -11,7 +11,7 @@ function clock(clockwiseDeg: number): string {
   return halves % 2 === 0 ? `${String(hour)} o’clock` : `half past ${String(hour)}`;
 }
 
-export const halfMm = (mm: number): string => String(Math.round(2 * mm) / 2);
+const halfMm = (mm: number): string => String(Math.round(2 * mm) / 2);
 
 /** Where a bubble stands, as an eye tells it. */
 export function bubbleWords({ eastMm, northMm }: BubblePlace): string {
@@ -20,7 +20,7 @@ export function bubbleWords({ eastMm, northMm }: BubblePlace): string {
   return `${halfMm(mm)} mm from the middle, towards ${clock(radiansToDegrees(Math.atan2(eastMm, northMm)))}`;
 }
 
-export const wholeInRing = ({ eastMm, northMm }: BubblePlace): boolean =>
+const wholeInRing = ({ eastMm, northMm }: BubblePlace): boolean =>
   Math.hypot(eastMm, northMm) <= vialMm.ringRadius - vialMm.bubbleRadius;
 
 /** What the figure's status line says of the head. */
