@@ -23,7 +23,7 @@ const lineOf = (kind: CellKind): string =>
 
 const label = (t: number): Shape => ({
   ...{ kind: 'text', x: xOf(t), y: bottom + 17, text: degreesText(t) },
-  ...{ size: 12, anchor: 'middle' },
+  ...{ size: 12, anchor: t === 20 ? 'end' : 'middle' },
 });
 
 const grid = (): Shape[] => [

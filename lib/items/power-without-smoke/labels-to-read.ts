@@ -38,7 +38,7 @@ function against(
     case 'too-little-current':
       return `It is made to give ${String(supply.ratedA)} A at most. While slewing the telescope takes ${String(needs.slewingA)} A: the volts fall and the computer restarts.`;
     case 'mains-outdoors':
-      return 'Its numbers agree, but it hangs on the mains. Outdoors that is the teacher’s, dry, on a protected socket, by local rules.';
+      return 'It hangs on the mains, whatever its numbers. Outdoors that is the teacher’s, dry, on a protected socket, by local rules.';
   }
 }
 

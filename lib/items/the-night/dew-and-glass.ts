@@ -62,8 +62,9 @@ function readTheMargin({ random }: ItemDraw) {
 }
 
 function predictTheDew({ random }: ItemDraw) {
-  const airC = random.integer(4, 15);
-  const humidity = 5 * random.integer(13, 18);
+  // Warm and damp enough that no glass gets to 0 °C, where it would be frost.
+  const airC = random.integer(8, 16);
+  const humidity = 5 * random.integer(14, 18);
   const dewC = Math.round(dewPointC(airC, humidity));
   const below = pickOne(random, [1, 2, 3, 4, 5, 6]);
   // Never within a degree of the limit.
@@ -115,12 +116,9 @@ function predictTheDew({ random }: ItemDraw) {
         text: dewy
           ? `Frost: at ${degrees(glassC)} it is ${apart} below the dew point`
           : `Frost: it is below the air’s ${degrees(airC)}`,
-        reason:
-          glassC < 0 && dewy
-            ? forms
-            : 'Frost needs glass below 0 °C that is also at the dew point.',
+        reason: 'Frost needs glass below 0 °C that is also at the dew point.',
       },
-    ].slice(0, glassC < 0 ? 2 : 3),
+    ],
   });
 }
 

@@ -1,6 +1,8 @@
 import type { ItemDrawing, Shape } from '../drawing';
 import { helpWords, type NeededLevel, type Observation } from './sign-off';
 
+const rowHeight = 64;
+
 /** A student's card for one skill: a line an evening. */
 export function drawRecord(
   skill: string,
@@ -8,19 +10,14 @@ export function drawRecord(
   observations: readonly Observation[],
 ): ItemDrawing {
   const rows = observations.flatMap(({ date, level, gate }, i): Shape[] => {
-    const y = 84 + 46 * i;
+    const y = 86 + rowHeight * i;
     return [
       { kind: 'line', x1: 6, x2: 314, y1: y - 22, y2: y - 22, stroke: 'line' },
       { kind: 'text', x: 16, y, text: date, size: 14, bold: true },
+      { kind: 'text', x: 304, y, text: `level ${String(level)}`, anchor: 'end', bold: true },
+      { kind: 'text', x: 16, y: y + 17, text: helpWords[level], size: 13 },
       {
-        kind: 'text',
-        x: 128,
-        y,
-        text: `${String(level)}: ${helpWords[level]}`.slice(0, 34),
-        size: 13,
-      },
-      {
-        ...{ kind: 'text', x: 16, y: y + 17, size: 13, tone: gate === null ? 'soft' : 'danger' },
+        ...{ kind: 'text', x: 16, y: y + 34, size: 13, tone: gate === null ? 'soft' : 'danger' },
         text: gate === null ? 'gates: all passed' : `gate failed: ${gate}`,
       },
     ];
@@ -31,11 +28,11 @@ export function drawRecord(
   );
   return {
     width: 320,
-    height: 72 + 46 * observations.length,
+    height: 70 + rowHeight * observations.length,
     alternative: `A card for the skill “${skill}”, to be signed off at level ${String(needed)} or above. ${told.join('. ')}.`,
     shapes: [
       {
-        ...{ kind: 'rect', x: 2, y: 2, w: 316, h: 68 + 46 * observations.length, round: 6 },
+        ...{ kind: 'rect', x: 2, y: 2, w: 316, h: 66 + rowHeight * observations.length, round: 6 },
         ...{ fill: 'panel', stroke: 'strong', width: 1.5 },
       },
       { kind: 'text', x: 16, y: 24, text: skill, size: 16, bold: true },

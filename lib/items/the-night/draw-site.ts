@@ -87,6 +87,10 @@ export function drawSite(site: Site): ItemDrawing {
         stroke: 'line',
       })),
       ...places.flatMap((place) => thing(place, siteSpot(site[place]).x, siteSpot(site[place]).y)),
+      ...[1, 2, 3, 4].map((row): Shape => ({
+        ...{ kind: 'text', x: 8, y: 4 + size * (row - 1) + 15, text: String(row), tone: 'soft' },
+        size: 13,
+      })),
       ...Array.from('ABCDEF', (text, i): Shape => ({
         ...{ kind: 'text', x: 4 + size * (i + 0.5), y: 230, text, anchor: 'middle', tone: 'soft' },
       })),

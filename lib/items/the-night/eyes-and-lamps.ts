@@ -156,7 +156,7 @@ function gentlestLamp({ random }: ItemDraw) {
     prompt: `${pickOne(random, who)} may choose a lamp to read the chart by. All are made equally bright to read by. Put them in order: the one that leaves dark-adapted eyes most alone comes first.`,
     explanation:
       'The rods, which see in the dark, hardly see red and see blue-green and blue best. Dim it as far as you can, whatever its colour.',
-    steps: chosen.map(({ name }) => `A ${name} lamp`),
+    steps: chosen.map(({ name }) => `${name === 'amber' ? 'An' : 'A'} ${name} lamp`),
     rules: chosen.slice(1).map((lamp, i) => ({
       ...{ first: i, then: i + 1 },
       reason: `the rods see ${lamp.name} light ${String(Number((rodsForCones(lamp) / rodsForCones(chosen[i] ?? lamp)).toPrecision(2)))} times as strongly.`,

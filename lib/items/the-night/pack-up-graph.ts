@@ -1,5 +1,5 @@
 import { packedUp, packUpSteps, type PackUpRule, type PackUpStep } from '../../rehearsal/pack-up';
-import { consequences } from './pack-up-words';
+import { consequences, packUpName } from './pack-up-words';
 
 /** The rules between two steps alone: what `packedUp` says of doing them the wrong way round. */
 const ruleBetween = (before: PackUpStep, after: PackUpStep): PackUpRule | undefined =>
@@ -32,4 +32,14 @@ export function whyNotYet(step: PackUpStep, done: readonly PackUpStep[]): string
   );
   const worst = broken.find(({ danger }) => danger) ?? broken[0];
   return worst === undefined ? null : consequences(worst.before, worst.after);
+}
+
+/** Why a step comes before another, told by the first rule on the way from the one to the other. */
+export function whyBefore(first: PackUpStep, then: PackUpStep): string {
+  const rule = packUpRules.find(
+    ({ before, after }) => before === first && (after === then || mustPrecede(after, then)),
+  );
+  if (rule === undefined) return 'either may come first.';
+  const told = consequences(rule.before, rule.after);
+  return rule.after === then ? told : `between them comes “${packUpName(rule.after)}”, and ${told}`;
 }

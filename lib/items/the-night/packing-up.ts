@@ -7,7 +7,7 @@ import type { ItemDraw, ItemFamily } from '../item-family';
 import { telescopeNames as scopes } from '../power-without-smoke/draw-needs';
 import { pickOne, pickSome } from '../pick-one';
 import { drawStand, standSpots, type StandPart } from './draw-stand';
-import { mustPrecede, readyToDo, whyNotYet } from './pack-up-graph';
+import { mustPrecede, readyToDo, whyBefore, whyNotYet } from './pack-up-graph';
 import { consequences, packUpName } from './pack-up-words';
 
 const rule =
@@ -20,10 +20,12 @@ function inOrder({ random }: ItemDraw) {
   const chosen = pickSome(random, packUpSteps, 6).sort(
     (a, b) => packUpSteps.indexOf(a) - packUpSteps.indexOf(b),
   );
+  // A rule that follows from two others need not be told.
   const rules = chosen.flatMap((first, i) =>
     chosen.flatMap((then, j) =>
-      i !== j && mustPrecede(first, then)
-        ? [{ first: i, then: j, reason: consequences(first, then) }]
+      mustPrecede(first, then) &&
+      !chosen.some((between) => mustPrecede(first, between) && mustPrecede(between, then))
+        ? [{ first: i, then: j, reason: whyBefore(first, then) }]
         : [],
     ),
   );

@@ -51,22 +51,33 @@ function readTheCard({ random }: ItemDraw) {
   } while (
     verdictOf(standingOf(seen, needed)) !== wanted ||
     // A single look at a lower level would be too little in two ways.
-    (wanted === 'one-date' && seen.some((one) => !counts(one, needed)))
+    (wanted === 'one-date' && seen.some((one) => !counts(one, needed))) ||
+    // The gate alone must hold it back.
+    (wanted === 'gate' && seen.filter(({ level }) => level >= needed).length < observationsNeeded)
   );
-  const counted = seen.filter((one) => counts(one, needed)).length;
   const failed = seen.find(({ gate }) => gate !== null);
   const last = seen.at(-1)?.date ?? '';
   const text: Readonly<Record<Verdict, string>> = {
     'signed-off': `Signed off since ${last}`,
-    gate: failed === undefined ? 'Not yet: a gate was failed' : `Not yet: ${failed.gate ?? ''}`,
+    gate:
+      failed === undefined
+        ? 'Not yet, a gate was failed'
+        : `Not yet, gate failed: ${failed.gate ?? ''}`,
     'one-date': `Not yet: seen once, on ${last}`,
-    level: `Not yet: ${String(counted)} of ${String(observationsNeeded)} at level ${String(needed)} or above`,
+    level:
+      wanted === 'one-date'
+        ? `Not yet: below level ${String(needed)}`
+        : `Not yet: fewer than two at level ${String(needed)} or above`,
   };
   const why: Readonly<Record<Verdict, string>> = {
     'signed-off':
       wanted === 'signed-off'
         ? 'Two dates at the level that is needed, and no gate failed.'
-        : `Something is missing: ${text[wanted].replace('Not yet: ', '')}.`,
+        : {
+            gate: 'A gate was failed, and no level makes up for that.',
+            'one-date': 'One good evening may be luck. It takes two dates.',
+            level: `It takes two evenings at level ${String(needed)} or above.`,
+          }[wanted],
     gate:
       wanted === 'gate'
         ? 'That evening does not count, whatever its level, and the gate is named.'
@@ -80,9 +91,7 @@ function readTheCard({ random }: ItemDraw) {
         ? `Only levels ${String(needed)} and above count, and it takes two.`
         : wanted === 'one-date'
           ? 'The one evening was at the level. What is missing is a second.'
-          : wanted === 'gate'
-            ? 'What holds it back first is the gate.'
-            : 'There are two at the level.',
+          : 'There are two at the level.',
   };
   return choice({
     prompt: `This is a student’s card for the skill “${skill}”. Where does it stand?`,
@@ -130,7 +139,7 @@ function whichLevel({ random }: ItemDraw) {
   const told = random.shuffle(helpLevels).map((level) => ({
     left: random.pick(vignettes[level]) ?? '',
     right: `level ${String(level)}: ${helpWords[level]}`,
-    reason: `that is ${helpWords[level]}.`,
+    reason: `level ${String(level)} is “${helpWords[level]}”.`,
   }));
   return match({
     prompt: `The teacher watches four students at the skill “${pickOne(random, skillNames)}” and marks how much help each needed. Which level is it?`,
@@ -148,7 +157,7 @@ function mostHelpFirst({ random }: ItemDraw) {
     steps: told,
     rules: told.slice(1).map((_, i) => ({
       ...{ first: i, then: i + 1 },
-      reason: `level ${String(i + 1)} is ${helpWords[helpLevels[i] ?? 1]}, level ${String(i + 2)} ${helpWords[helpLevels[i + 1] ?? 4]}.`,
+      reason: `level ${String(i + 1)} is “${helpWords[helpLevels[i] ?? 1]}”, level ${String(i + 2)} is “${helpWords[helpLevels[i + 1] ?? 4]}”.`,
     })),
   });
 }
