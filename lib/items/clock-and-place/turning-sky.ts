@@ -224,7 +224,7 @@ function roundThePole({ random }: ItemDraw) {
   const [right, ...wrong] = drawing.spots;
   if (right === undefined) throw new Error('there is always a right spot');
   return point({
-    prompt: `You look ${north ? 'north' : 'south'} at ${clockTime(clock)}. A star stands at the lamp-coloured dot, ${String(fists)} fists from the pole. Point at its place at ${clockTime(clock + 60 * hours)}.`,
+    prompt: `You look ${north ? 'north' : 'south'} at ${clockTime(clock)}. A star stands at the large dot, ${String(fists)} fists from the pole. Point at its place at ${clockTime(clock + 60 * hours)}.`,
     drawing: drawing.drawing,
     explanation: `In ${String(hours)} hours the sky turns ${String(15 * hours)}°. Round the ${north ? 'north pole it goes against' : 'south pole it goes with'} the clock.`,
     right,
