@@ -103,13 +103,15 @@ describe('the questions of the lessons', () => {
     );
     const key = measured.find(({ id }) => id === item.key);
     const rivals = measured.filter(({ id }) => id !== item.key).map(({ value }) => value);
-    // Twenty marks of a hundred: nobody need compute to see it.
-    if (key !== undefined) expect(key.value).toBeGreaterThan(Math.max(...rivals) + 20);
+    // By a fifth: nobody need compute to see it.
+    if (key !== undefined) expect(0.8 * key.value).toBeGreaterThan(Math.max(...rivals));
   });
 
   it('shows by the engine why a distractor of the sky is wrong', () => {
-    const sky = choices.filter(([, item]) =>
-      item.options.some(({ measure, shownBy }) => measure !== undefined || shownBy.length > 0),
+    const sky = choices.filter(
+      ([name, item]) =>
+        name.startsWith('choosing-alignment-stars') &&
+        item.options.some(({ measure, shownBy }) => measure !== undefined || shownBy.length > 0),
     );
     expect(sky.length).toBeGreaterThanOrEqual(6);
     for (const [name, item] of sky) {
@@ -128,7 +130,7 @@ describe('the questions of the lessons', () => {
     };
     expect(grade(item.key)?.verdict).toBe('right');
     for (const slip of item.slips) {
-      expect(grade(slip.gives)?.verdict).toBe('wrong');
+      expect(grade(slip.gives)?.verdict).not.toBe('right');
       expect(grade(slip.gives)?.said).toBe(reckoning.fill(slip.reason));
     }
   });

@@ -99,12 +99,7 @@ function gradeNumeric(
     Math.max(0, (item.zeroBeyond - off) / (item.zeroBeyond - item.fullWithin)),
   );
   const verdict = mark === 1 ? 'right' : mark > 0 ? 'near' : 'wrong';
-  const slip =
-    verdict === 'right'
-      ? undefined
-      : item.slips.find(
-          (one) => distance(item, given, valueOf(one.gives, reckoning)) <= item.fullWithin,
-        );
+  const slip = verdict === 'right' ? undefined : nearestSlip(item, given, reckoning);
   const solution = `${shown(key)} ${item.unit}. ${item.reason}`;
   return {
     ok: true,
@@ -115,6 +110,15 @@ function gradeNumeric(
       answer: verdict === 'right' || reveal ? reckoning.fill(solution) : null,
     },
   };
+}
+
+/** The known slip that leads to an answer: of several so close together, the one that is closest. */
+function nearestSlip(item: NumericItem, given: number, reckoning: Reckoning) {
+  const [nearest] = item.slips
+    .map((slip) => ({ slip, off: distance(item, given, valueOf(slip.gives, reckoning)) }))
+    .filter(({ off }) => off <= item.fullWithin)
+    .sort((a, b) => a.off - b.off);
+  return nearest?.slip;
 }
 
 /** At most one decimal, and no ".0". */

@@ -22,10 +22,7 @@ export function judgeNumeric(item: NumericItem, text: string): Judged {
   // A bound that cannot be written exactly in binary must not cost the mark.
   const slack = 1e-9 * Math.max(1, Math.abs(item.key));
   const mark = off <= full + slack ? 1 : Math.max(0, (zero - off) / (zero - full));
-  const slip =
-    mark === 1
-      ? undefined
-      : item.slips.find((one) => awayFrom(item, given, one.gives) <= full + slack);
+  const slip = mark === 1 ? undefined : nearestSlip(item, given, full + slack);
   return {
     ok: true,
     judgement: {
@@ -35,6 +32,15 @@ export function judgeNumeric(item: NumericItem, text: string): Judged {
       right: `${inFigures(item.key, full)} ${item.unit}.`,
     },
   };
+}
+
+/** The known slip that leads to an answer: of several so close together, the one that is closest. */
+function nearestSlip(item: NumericItem, given: number, withinUnits: number) {
+  const [nearest] = item.slips
+    .map((slip) => ({ slip, off: awayFrom(item, given, slip.gives) }))
+    .filter(({ off }) => off <= withinUnits)
+    .sort((a, b) => a.off - b.off);
+  return nearest?.slip;
 }
 
 /** As many decimals as the band makes sense of. */
