@@ -1,7 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { loadKits } from '@/lib/content/sky-catalogue';
-import { alignOnTwoStarsQuantities } from '@/lib/content/quantities/align-on-two-stars';
-import type { ReckoningSources } from '@/lib/content/reckoning';
 import {
   centringFacts,
   centringStart,
@@ -97,26 +94,5 @@ describe('the figure of agreement', () => {
       (spoil) => facts(spoil).hits ?? 0,
     );
     expect([...hits].sort((a, b) => b - a)).toEqual(hits);
-  });
-
-  it('shows what the lesson’s text says', () => {
-    const [kit] = loadKits().filter(({ id }) => id === 'wren');
-    if (kit === undefined) throw new Error('no Wren');
-    const sources = {
-      kit: () => kit,
-      place: (word: string) => {
-        const [azimuthDeg = NaN, altitudeDeg = NaN] = word.split('/').map(Number);
-        return { azimuthDeg, altitudeDeg, magnitude: null };
-      },
-    } as Partial<ReckoningSources> as ReckoningSources;
-    const ask = (name: string, ...words: string[]) =>
-      alignOnTwoStarsQuantities[name]?.value(words, sources);
-    // The text counts on the same grid; only the map is coarser.
-    expect(ask('two-star-hits', 'wren', '224.6/42.8')).toBeCloseTo(facts('wrong').hits ?? NaN, 6);
-    expect(ask('two-star-hits', 'wren', '220/44.55')).toBeCloseTo(facts('edge').hits ?? NaN, 6);
-    expect(ask('third-miss', '224.6/42.8', '320/35')).toBeCloseTo(
-      (facts('wrong').thirdMissArcmin ?? NaN) / 60,
-      6,
-    );
   });
 });
