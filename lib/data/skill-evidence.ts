@@ -110,7 +110,15 @@ async function attemptPieces(whose: Whose, now: Date): Promise<SkillPiece[]> {
 const partsSchema = {
   'dress-rehearsal': z.object({ skills: z.array(z.object({ skill, shown: z.boolean() })) }),
   'lesson-questions': z.object({
-    items: z.array(z.object({ family: z.string(), template: z.string(), skill, mark: z.number() })),
+    items: z
+      .array(
+        z.object({
+          ...{ family: z.string(), template: z.string(), skill, mark: z.number() },
+          answer: z.unknown(),
+        }),
+      )
+      // What was left unanswered tells nothing of a skill.
+      .transform((items) => items.filter(({ answer }) => answer !== null)),
   }),
 };
 
@@ -128,7 +136,7 @@ async function partsOfResults(whose: Whose): Promise<ReadonlyMap<string, unknown
 }
 
 function kindOf(stored: string, result: unknown) {
-  const name = lab.or(z.literal('lesson-questions')).parse(stored);
+  const name = lab.parse(stored);
   switch (name) {
     case 'dress-rehearsal':
       return { lab: name, ...partsSchema[name].parse(result) };

@@ -145,6 +145,22 @@ export async function exportStudent(viewer: Viewer, studentId: string): Promise<
           marks: { select: { graderVersion: true, total: true, result: true, gradedAt: true } },
         },
       },
+      questions: {
+        orderBy: [{ lesson: 'asc' }, { number: 'asc' }],
+        select: {
+          lesson: true,
+          number: true,
+          skill: true,
+          family: true,
+          template: true,
+          item: true,
+          answer: true,
+          mark: true,
+          graderVersion: true,
+          askedAt: true,
+          answeredAt: true,
+        },
+      },
     },
   });
 }

@@ -5,7 +5,9 @@ import * as attempts from '@/lib/data/attempts';
 import * as classes from '@/lib/data/classes';
 import * as gradebook from '@/lib/data/gradebook';
 import * as invitations from '@/lib/data/invitations';
+import * as questions from '@/lib/data/questions';
 import * as roster from '@/lib/data/roster';
+import * as progress from '@/lib/data/skill-progress';
 import { useSchoolDatabase } from '../support/school-database';
 import {
   answerFor,
@@ -20,7 +22,13 @@ import {
 
 useSchoolDatabase();
 
-type Made = School & { draftId: string; assignmentId: string; openId: string; submittedId: string };
+type Made = School & {
+  draftId: string;
+  assignmentId: string;
+  openId: string;
+  submittedId: string;
+  questionId: string;
+};
 let made: Made;
 
 beforeAll(async () => {
@@ -40,7 +48,13 @@ beforeAll(async () => {
   const draft = valueOf(
     await assignments.createAssignment(school.owner, school.classId, assignmentInput(), monday),
   );
-  made = { ...school, draftId: draft.assignmentId, assignmentId, openId, submittedId };
+  const question = valueOf(
+    await questions.nextQuestion(school.ann, 'choosing-alignment-stars', monday),
+  );
+  made = {
+    ...{ ...school, draftId: draft.assignmentId, assignmentId, openId, submittedId },
+    questionId: question.id,
+  };
 });
 
 /** null and not-found are the two ways of saying nothing. */
@@ -145,6 +159,18 @@ const cases: Case[] = [
         note,
       }),
   ],
+  ['getSkillMatrix', members, (v) => progress.getSkillMatrix(v, made.classId, monday)],
+  [
+    'getSkillRecord',
+    members,
+    (v) => progress.getSkillRecord(v, made.ann.studentId, 'choose-stars', monday),
+  ],
+  ['getMySkills', ['ann', 'ben', 'dee'], (v) => progress.getMySkills(v, monday)],
+  [
+    'nextQuestion',
+    ['ann', 'ben', 'dee'],
+    (v) => questions.nextQuestion(v, 'choosing-alignment-stars', monday),
+  ],
   ['getAttemptResult', [...members, 'ann'], (v) => attempts.getAttemptResult(v, made.submittedId)],
   ['getAttemptResult of an open attempt', [], (v) => attempts.getAttemptResult(v, made.openId)],
   ['getOpenAttempt', ['ann'], (v) => attempts.getOpenAttempt(v, made.openId)],
@@ -182,6 +208,15 @@ const cases: Case[] = [
         monday,
       ),
   ],
+  // An answer that cannot be read leaves the question open, so that everybody may try.
+  [
+    'answerQuestion',
+    ['ann'],
+    async (v) => {
+      const answer = await questions.answerQuestion(v, made.questionId, {}, monday);
+      return !answer.ok && answer.problem.code === 'bad-input' ? true : answer;
+    },
+  ],
   ['publishAssignment', teachers, (v) => assignments.publishAssignment(v, made.draftId, monday)],
   ['deleteAssignment', teachers, (v) => assignments.deleteAssignment(v, deletable(v))],
   ['removeStudent', teachers, (v) => roster.removeStudent(v, removable(v))],
@@ -218,11 +253,11 @@ test('the table above leaves out no function', () => {
     'issueFirstTeacherToken',
     'createTeacherFromInvitation',
   ]);
-  const functions = [classes, roster, assignments, attempts, gradebook, invitations].flatMap(
-    (module) =>
-      Object.entries(module)
-        .filter(([, value]) => typeof value === 'function')
-        .map(([name]) => name),
+  const modules = [classes, roster, assignments, attempts, gradebook, invitations];
+  const functions = [...modules, questions, progress].flatMap((module) =>
+    Object.entries(module)
+      .filter(([, value]) => typeof value === 'function')
+      .map(([name]) => name),
   );
   expect(functions.length).toBeGreaterThan(30);
   expect(functions.filter((name) => !named.has(name) && !elsewhere.has(name))).toEqual([]);

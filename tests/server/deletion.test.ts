@@ -4,6 +4,7 @@ import { deleteAssignment } from '@/lib/data/assignments';
 import { deleteClass } from '@/lib/data/classes';
 import { db } from '@/lib/data/db';
 import { excuse, extendDue } from '@/lib/data/gradebook';
+import { nextQuestion } from '@/lib/data/questions';
 import {
   addStudents,
   exportStudent,
@@ -47,6 +48,7 @@ beforeAll(async () => {
       await submitAttempt(student, attemptId, { submission, idempotencyKey: 'key-of-it' }, monday),
     );
     valueOf(await startPractice(student, {}, monday));
+    valueOf(await nextQuestion(student, 'choosing-alignment-stars', monday));
     const target = { studentId, assignmentId, note: 'Needed more time.' };
     valueOf(await excuse(school.owner, target));
     valueOf(await extendDue(school.owner, { ...target, dueAt: afterDue(24).now().toISOString() }));
@@ -86,6 +88,7 @@ async function rows(studentId?: string): Promise<Record<string, number>> {
     extensions: await db().extension.count({ where: of }),
     accommodations: await db().accommodation.count({ where: of }),
     observations: await db().observation.count({ where: of }),
+    questions: await db().askedQuestion.count({ where: of }),
     sessions: await db().session.count({ where: of }),
     securityEvents: await db().securityEvent.count({
       where: studentId === undefined ? { subject: { in: everybody() } } : { subject: studentId },
@@ -105,6 +108,7 @@ test('the export of a student holds all of it and no secret', async () => {
     '"total":',
     '"skill":"align"',
     '"submission":{',
+    '"lesson":"choosing-alignment-stars"',
   ]) {
     expect(text).toContain(part);
   }

@@ -20,6 +20,13 @@ async function makeClass(name: string, retentionDate: Date) {
   const student = await db().student.create({
     data: { classId: made.id, cardNumber: 1, displayName: 'Kestrel' },
   });
+  await db().askedQuestion.create({
+    data: {
+      ...{ studentId: student.id, lesson: 'level-enough', number: 1, skill: 'level', seed: name },
+      ...{ family: 'any', template: 'any', generatorVersion: 1, graderVersion: 1, item: {} },
+      askedAt: at('2026-10-01T00:00:00Z'),
+    },
+  });
   return { classId: made.id, studentId: student.id };
 }
 
@@ -81,6 +88,9 @@ test('a class past its date goes with its students; the other and its open sessi
   expect(classes).toEqual([{ name: 'current' }]);
   expect(students).toEqual([{ class: { name: 'current' } }]);
   expect(sessions).toEqual([{ tokenHash: 'in use' }]);
+  expect(await db().askedQuestion.findMany({ select: { seed: true } })).toEqual([
+    { seed: 'current' },
+  ]);
 });
 
 test('the security log keeps a month of those who are still there', async () => {

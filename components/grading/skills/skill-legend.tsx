@@ -19,9 +19,10 @@ export function SkillLegend() {
         ))}
       </dl>
       <p className="mt-2 max-w-measure text-soft">
-        Practice and checks both tell what somebody can do: questions of the lessons, labs, and what
-        a dress rehearsal showed. A safety gate that failed is not passed, whatever the mark. A mark
-        that you set by hand counts for the gradebook and changes nothing here; nor does lateness.
+        “2 of 3” says how many of the row are passed. Practice and checks both tell what somebody
+        can do: questions of the lessons, labs, and what a dress rehearsal showed. A safety gate
+        that failed is not passed, whatever the mark. A mark that you set by hand counts for the
+        gradebook and changes nothing here; nor does lateness.
       </p>
     </section>
   );

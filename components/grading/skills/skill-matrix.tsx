@@ -5,7 +5,7 @@ import type { SkillMatrix, SkillStanding } from '@/lib/data/skill-progress';
 import { neededInARow } from '@/lib/mastery/mastery';
 import { routes } from '@/lib/routes';
 import { SkillStateMark } from './skill-state-mark';
-import { isMastered } from './skill-state-text';
+import { isMastered, type SkillState } from './skill-state-text';
 
 /** Students by skills: each state by sign and word, and a way to the evidence behind it. */
 export function SkillMatrixTable({ matrix }: { matrix: SkillMatrix }) {
@@ -16,7 +16,7 @@ export function SkillMatrixTable({ matrix }: { matrix: SkillMatrix }) {
         <tr>
           <th scope="col">Student</th>
           {skills.map((skill) => (
-            <th key={skill} scope="col" className="min-w-28">
+            <th key={skill} scope="col" className="min-w-[4.9rem] px-1.5!">
               {skillTitles[skill]}
               <Count standings={students.map((student) => standingIn(student.standings, skill))} />
             </th>
@@ -26,7 +26,7 @@ export function SkillMatrixTable({ matrix }: { matrix: SkillMatrix }) {
       <tbody>
         {students.map((student) => (
           <tr key={student.id}>
-            <th scope="row" className="min-w-32">
+            <th scope="row" className="min-w-28 align-middle whitespace-nowrap">
               <span className="me-1.5 inline-block min-w-5 text-end text-xs font-normal text-soft">
                 <span className="sr-only">Card </span>
                 {student.cardNumber}
@@ -36,7 +36,7 @@ export function SkillMatrixTable({ matrix }: { matrix: SkillMatrix }) {
               </Link>
             </th>
             {skills.map((skill) => (
-              <td key={skill}>
+              <td key={skill} className="px-1.5! align-middle text-xs">
                 <Cell
                   student={student}
                   skill={skill}
@@ -60,9 +60,9 @@ function Count({ standings }: { standings: readonly (SkillStanding | undefined)[
   const mastered = known.filter(isMastered).length;
   const due = known.filter(({ state }) => state === 'review-due').length;
   return (
-    <span className="mt-0.5 block text-xs font-normal whitespace-nowrap text-soft">
-      {mastered} of {known.length} mastered
-      {due === 0 ? '' : `, ${String(due)} due`}
+    <span className="mt-0.5 block text-xs font-normal text-soft">
+      <span className="block whitespace-nowrap">{mastered} mastered</span>
+      <span className="block whitespace-nowrap">{due === 0 ? '' : `${String(due)} due`}</span>
     </span>
   );
 }
@@ -78,23 +78,35 @@ function Cell({
 }) {
   if (standing === undefined) return null;
   const { state, inARow } = standing;
-  const shown = <SkillStateMark state={state} />;
   // An empty cell has nothing behind it: no way leads there, and the eye finds the others sooner.
-  if (state === 'not-started') return shown;
+  if (state === 'not-started') {
+    return (
+      <span className="flex min-h-(--target-small) items-center">
+        <SkillStateMark state={state} shown="" />
+      </span>
+    );
+  }
   return (
     <Link
       href={routes.teacher.studentSkill(student.id, skill)}
-      className="-mx-1 inline-flex min-h-(--target-small) flex-wrap items-center gap-x-1.5 px-1 underline decoration-dotted underline-offset-4 hover:decoration-solid"
+      className="-mx-1 inline-flex min-h-(--target-small) items-center px-1 underline decoration-dotted underline-offset-4 hover:decoration-solid"
     >
       <span className="sr-only">
         {student.displayName}, {skillTitles[skill]}:{' '}
       </span>
-      {shown}
-      {state === 'practising' ? (
-        <span className="text-xs whitespace-nowrap text-soft">
-          {inARow} of {neededInARow}
-        </span>
-      ) : null}
+      <SkillStateMark state={state} shown={shortWord(state, inARow)} />
     </Link>
   );
+}
+
+/** Twelve columns leave little room; the legend has the whole words. */
+function shortWord(state: SkillState, inARow: number): string | undefined {
+  switch (state) {
+    case 'practising':
+      return `${String(inARow)} of ${String(neededInARow)}`;
+    case 'review-due':
+      return 'review';
+    default:
+      return undefined;
+  }
 }

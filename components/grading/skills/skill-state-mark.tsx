@@ -23,13 +23,21 @@ const tones: Readonly<Record<SkillState, string>> = {
   kept: 'text-good',
 };
 
-/** A skill's state by its sign and its word. */
-export function SkillStateMark({ state }: { state: SkillState }) {
+/** A skill's state by its sign and its word, or by another that is shorter for the eye. */
+export function SkillStateMark({ state, shown }: { state: SkillState; shown?: string }) {
   const Icon = icons[state];
+  const { word } = skillStateText[state];
   return (
     <span className={`inline-flex items-center gap-1 whitespace-nowrap ${tones[state]}`}>
       <Icon aria-hidden="true" className="size-4 shrink-0" />
-      {skillStateText[state].word}
+      {shown === undefined ? (
+        word
+      ) : (
+        <>
+          <span className="sr-only">{word} </span>
+          {shown}
+        </>
+      )}
     </span>
   );
 }

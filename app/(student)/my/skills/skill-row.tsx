@@ -1,6 +1,5 @@
 import { RowOfThree } from '@/components/grading/skills/row-of-three';
 import { SkillStateMark } from '@/components/grading/skills/skill-state-mark';
-import { isMastered } from '@/components/grading/skills/skill-state-text';
 import { standingWords } from '@/components/grading/skills/standing-words';
 import { labText } from '@/components/grading/template-text';
 import { LinkButton } from '@/components/ui/link-button';
@@ -37,20 +36,25 @@ export function SkillRow({
             {title}
           </h2>
           <SkillStateMark state={state} />
-          {isMastered(standing) ? null : <RowOfThree inARow={inARow} />}
+          {state === 'practising' ? <RowOfThree inARow={inARow} /> : null}
         </div>
         <p className="text-soft">{standingWords(standing, day)}</p>
       </div>
-      <div className="flex flex-wrap items-center gap-x-4 gap-y-2 self-center md:justify-end">
-        <TextLink href={routes.lessons.one(lesson)}>
+      <div className="grid grid-cols-2 items-center gap-3 self-center md:grid-cols-[auto_12.5rem_auto] md:gap-4">
+        <TextLink
+          href={routes.lessons.one(lesson)}
+          className="order-last inline-flex min-h-(--target-small) items-center md:order-none"
+        >
           Lesson<span className="sr-only">: {title}</span>
         </TextLink>
-        <StartForm
-          action={startPracticeRound}
-          values={{ lab }}
-          label={labText[lab].name}
-          variant="quiet"
-        />
+        <div className="[&_button]:w-full [&_form]:block">
+          <StartForm
+            action={startPracticeRound}
+            values={{ lab }}
+            label={`Lab: ${labText[lab].name}`}
+            variant="quiet"
+          />
+        </div>
         <LinkButton
           href={routes.lessons.practise(lesson)}
           variant={state === 'review-due' ? 'primary' : 'quiet'}

@@ -52,7 +52,7 @@ export default async function StudentSkillPage({
       <div className="mb-6 space-y-1">
         <p className="flex flex-wrap items-center gap-x-6 gap-y-1 text-lg">
           <SkillStateMark state={standing.state} />
-          <RowOfThree inARow={standing.inARow} />
+          {standing.state === 'practising' ? <RowOfThree inARow={standing.inARow} /> : null}
         </p>
         <p className="max-w-measure text-soft">
           {standingWords(standing, (at) => zonedDayText(at, student.timeZone))}
