@@ -39,9 +39,20 @@ export function closingFacts({ splayDeg, fingerAtMm }: ClosingSetting) {
         stroke: 'ink',
       },
       {
+        ...{
+          kind: 'line',
+          x1: 168,
+          y1: down(fingerAtMm),
+          x2: 262,
+          y2: Math.min(down(fingerAtMm), 200),
+        },
+        ...{ stroke: 'ink', width: 1, dashed: true },
+      },
+      {
         kind: 'text',
-        x: 172,
-        y: down(fingerAtMm) + 5,
+        x: 286,
+        y: Math.min(down(fingerAtMm), 200) + 5,
+        anchor: 'middle',
         text: caught ? 'caught' : 'free',
         size: 13,
         bold: true,

@@ -18,7 +18,7 @@ export const wideAndLowSetting: TriangleSetting = {
   ...{ legLengthMm: 800, splayDeg: 26, armBearingDeg: 0, groundSlopeDeg: 0 },
 };
 export const narrowAndTallSetting: TriangleSetting = {
-  ...{ legLengthMm: 1200, splayDeg: 12, armBearingDeg: 180, groundSlopeDeg: 4 },
+  ...{ legLengthMm: 1200, splayDeg: 12, armBearingDeg: 180, groundSlopeDeg: 8 },
 };
 export const startingTriangle: TriangleSetting = {
   ...{ legLengthMm: 1000, splayDeg: 20, armBearingDeg: 90, groundSlopeDeg: 0 },

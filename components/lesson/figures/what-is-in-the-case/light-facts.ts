@@ -42,7 +42,11 @@ export function lightFacts(
   const share = lightPast({
     ...{ apertureMm: tube.apertureMm, shadowRadiusMm: train.shadowRadiusMm, cardDownToMm },
   });
-  const { width, height, shapes } = drawTube(tube, { facing: 'left', rays, cardDownToMm });
+  const { width, height, shapes } = drawTube(tube, {
+    ...{ facing: 'left', rays, cardDownToMm },
+    // A slim tube needs less room; a closed one, short and wide, is scaled by its height.
+    height: tube.tubeType === 'refractor' ? 110 : 160,
+  });
   const way = lightRay(train, { heightMm: 0.4 * tube.apertureMm })
     .met.map((part) => partName[part])
     .join(', then ');
