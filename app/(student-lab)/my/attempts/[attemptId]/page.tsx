@@ -5,10 +5,13 @@ import { faultView } from '@/components/lab/fault/fault-view';
 import { pairLabSky } from '@/components/lab/pair/pair-lab-sky';
 import { runLabVariant } from '@/components/lab/run/run-lab-variant';
 import { LinkButton } from '@/components/ui/link-button';
+import type { Viewer } from '@/lib/auth/policy';
 import { getViewer } from '@/lib/auth/session';
 import { loadCatalogue, loadKits } from '@/lib/content/sky-catalogue';
 import { systemClock } from '@/lib/data/clock';
 import { getAttemptResult, getOpenAttempt, type OpenAttempt } from '@/lib/data/attempts';
+import { getMySkills } from '@/lib/data/skill-progress';
+import { hintLevels } from '@/lib/mastery/hint-levels';
 import { routes } from '@/lib/routes';
 import { startPracticeRound } from '@/app/(student)/my/actions';
 import { dueInWords } from '@/app/(student)/my/due-words';
@@ -47,10 +50,20 @@ export default async function AttemptPage({ params }: AttemptPageProps) {
     }
     notFound();
   }
-  return <LabOfAttempt attempt={attempt} />;
+  return <LabOfAttempt attempt={attempt} hints={await hintsFor(viewer, attempt)} />;
 }
 
-function LabOfAttempt({ attempt }: { attempt: OpenAttempt }) {
+/** A practice's hints fade as its skills are mastered; a check has none. */
+async function hintsFor(viewer: Viewer, { mode, lab }: OpenAttempt): Promise<number> {
+  if (mode === 'check') return 0;
+  const standings = (await getMySkills(viewer))?.standings ?? [];
+  return hintLevels(
+    lab,
+    (wanted) => standings.find(({ skill }) => skill === wanted)?.state ?? 'not-started',
+  );
+}
+
+function LabOfAttempt({ attempt, hints }: { attempt: OpenAttempt; hints: number }) {
   const { id, mode, nextSequence, placeName } = attempt;
   const shared = {
     ...{ mode, nextSequence, attemptKey: id },
@@ -64,6 +77,7 @@ function LabOfAttempt({ attempt }: { attempt: OpenAttempt }) {
       return (
         <PairAttempt
           {...shared}
+          hintLevels={hints}
           sky={pairLabSky(attempt.variant, { kitName: kitNameOf(attempt.kitId), placeName })}
           draft={attempt.draft}
           send={sendPairAttempt.bind(null, id)}
@@ -73,6 +87,7 @@ function LabOfAttempt({ attempt }: { attempt: OpenAttempt }) {
       return (
         <RunAttempt
           {...shared}
+          hintLevels={hints}
           variant={runLabVariant(attempt.variant, { placeName })}
           draft={attempt.draft}
           send={sendRunAttempt.bind(null, id)}
@@ -82,6 +97,7 @@ function LabOfAttempt({ attempt }: { attempt: OpenAttempt }) {
       return (
         <FaultAttempt
           {...shared}
+          hintLevels={hints}
           variant={faultView(attempt.variant, {
             ...{ placeName, catalogue: loadCatalogue() },
             seen: attempt.draft,
@@ -104,6 +120,7 @@ function LabOfAttempt({ attempt }: { attempt: OpenAttempt }) {
       return (
         <BenchAttempt
           {...shared}
+          hintLevels={hints}
           title={labText[attempt.lab].name}
           variant={attempt.variant}
           draft={attempt.draft}
