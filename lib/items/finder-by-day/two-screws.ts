@@ -29,11 +29,11 @@ function howManyTurns({ random }: ItemDraw) {
   const { name } = drawFar(random);
   const side = oneOf(random, ['left', 'right']);
   return numeric({
-    prompt: `The ${name} is in the middle of the eyepiece, and the dot is ${inNumber(offBy, 1)}′ to the ${side} of it. One turn of the side screw carries the dot ${String(perTurn)}′. How many turns bring it onto the ${name}?`,
+    prompt: `The ${name} is in the middle of the eyepiece, and the dot is ${inNumber(offBy, 2)}′ to the ${side} of it. One turn of the side screw carries the dot ${String(perTurn)}′. How many turns bring it onto the ${name}?`,
     unit: 'turns',
     key: quarters / 4,
     tolerance: { mode: 'absolute', full: 0.1, zero: 0.45 },
-    explanation: `${inNumber(offBy, 1)}′ ÷ ${String(perTurn)}′ is ${inNumber(quarters / 4, 2)} turns. Which way, a small try shows.`,
+    explanation: `${inNumber(offBy, 2)}′ ÷ ${String(perTurn)}′ is ${inNumber(quarters / 4, 2)} turns. Which way, a small try shows.`,
     slips: [
       {
         gives: Number((perTurn / offBy).toFixed(3)),

@@ -70,5 +70,5 @@ export function viewInWords(
   target: ViewTarget,
   facts: ViewFacts,
 ): string {
-  return `${kit.name} with its ${String(eyepiece.focalLengthMm)} mm eyepiece magnifies ${facts.times.toFixed(0)} times and shows ${facts.fieldArcmin.toFixed(0)}′ of sky. Into the eye comes a beam ${facts.exitPupilMm.toFixed(1)} mm wide. With the motors off ${target.name} crosses in ${(facts.driftSeconds / 60).toFixed(1)} minutes.`;
+  return `${kit.name} with its ${String(eyepiece.focalLengthMm)} mm eyepiece magnifies ${facts.times.toFixed(0)} times and shows ${facts.fieldArcmin.toFixed(0)}′ of sky. Into the eye comes a beam ${facts.exitPupilMm.toFixed(1)} mm wide. With the motors off it takes ${(facts.driftSeconds / 60).toFixed(1)} minutes for ${target.name} to cross the view.`;
 }

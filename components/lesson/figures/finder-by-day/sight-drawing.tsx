@@ -67,7 +67,7 @@ export function SightDrawing({
       </text>
       {crossing === null ? null : (
         <>
-          <circle cx={crossing} cy={tubeY} r="4" className="fill-lamp stroke-ink" />
+          <circle cx={crossing} cy={tubeY} r="4" className="fill-[var(--lamp)] stroke-ink" />
           <text x={crossing} y={tubeY + 52} textAnchor="middle" className="fill-ink text-[9px]">
             {distanceM === 1000 ? '1 km' : `${String(distanceM)} m`}
           </text>
