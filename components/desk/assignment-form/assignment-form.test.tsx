@@ -1,7 +1,7 @@
 import { cleanup, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { defaultAssignmentPolicy } from '@/lib/data/assignment-input';
+import { assignmentInputSchema, defaultAssignmentPolicy } from '@/lib/data/assignment-input';
 import { scenarioSchema } from '@/lib/pointing/scenario';
 import { nextTitles } from '@/app/(teacher)/desk/next-title';
 import type { DraftSource } from './assignment-draft';
@@ -162,6 +162,21 @@ describe('the form of an assignment', () => {
       title: 'A run',
       templates: ['own-choice', 'first-given', 'in-the-way', 'decoy'],
       minutesAllowed: 15,
+    });
+  });
+
+  it('asks for neither place nor time where lessons are asked about, and what stood there does no harm', async () => {
+    const { save, user } = open([{ ok: true, href: '/there' }]);
+    await user.clear(screen.getByLabelText('Name of the place'));
+    await user.click(screen.getByLabelText('Questions on lessons'));
+    expect(screen.queryByLabelText('Name of the place')).toBeNull();
+    expect(screen.queryByLabelText(/^Window of time/)).toBeNull();
+    await user.click(screen.getByLabelText('Finder by day'));
+    await press(user);
+    const input = assignmentInputSchema.safeParse(save.mock.calls[0]?.[0].input);
+    expect(input.data).toMatchObject({
+      lab: 'lesson-questions',
+      templates: ['what-is-in-the-case', 'finder-by-day'],
     });
   });
 
