@@ -58,7 +58,8 @@ function readTheCard({ random }: ItemDraw) {
   const failed = seen.find(({ gate }) => gate !== null);
   const last = seen.at(-1)?.date ?? '';
   const text: Readonly<Record<Verdict, string>> = {
-    'signed-off': `Signed off since ${last}`,
+    // The second evening that counts is the day of it.
+    'signed-off': `Signed off since ${seen.filter((one) => counts(one, needed))[1]?.date ?? last}`,
     gate:
       failed === undefined
         ? 'Not yet, a gate was failed'
