@@ -1,11 +1,13 @@
 /** Something to look at, by what decides which eyepiece shows it. */
-export type SkyTarget = {
+export type ShownTarget = {
   id: string;
   name: string;
-  /** J2000, rounded: a drift time or a night plan needs no more. */
-  rightAscensionDeg: number;
+  /** J2000, rounded: a drift time needs no more. */
   declinationDeg: number;
 } & ({ kind: 'cluster'; sizeArcmin: number } | { kind: 'double'; separationArcsec: number });
+
+/** The same where it stands in the sky; J2000, rounded. */
+export type SkyTarget = ShownTarget & { rightAscensionDeg: number };
 
 /**
  * Sizes and separations as observers' handbooks give them, places of J2000; all from memory. The

@@ -1,5 +1,5 @@
 import type { ImageOrientation, TubeType } from '../../../optics/image-orientation';
-import type { SkyTarget } from '../../../optics/sky-targets';
+import type { ShownTarget } from '../../../optics/sky-targets';
 import type { Eyepiece } from '../../../pointing/scenario';
 import type { BenchVariant } from '../bench-variant';
 
@@ -36,7 +36,7 @@ export type FieldVariant = BenchVariant<'field', FieldTemplate> & {
   orientation: ImageOrientation;
   telescope: { focalLengthMm: number; apertureMm: number };
   eyepieces: readonly FieldEyepiece[];
-  target: SkyTarget | { kind: 'moon' | 'star'; id: string; name: string; declinationDeg: number };
+  target: ShownTarget | { kind: 'moon' | 'star'; id: string; name: string; declinationDeg: number };
   asks: readonly FieldAsk[];
   /** In 'by-the-drift': the eyepiece that is in, and the seconds that were timed. */
   unlabelled: { eyepieceId: string; timedSeconds: number } | null;
