@@ -6,6 +6,8 @@ export type DemoLearner = {
   underWay: string;
   /** So many reviews at their time, as far as they have come due. */
   reviews: 0 | 1 | 2 | 3;
+  /** Lessons, from 0, of which the first review alone was done, so that one is due whatever was asked. */
+  lapsed?: readonly number[];
   /** Lessons, from 0, where the first answer was wrong. */
   stumbles: readonly number[];
 };
@@ -16,7 +18,7 @@ export const learners: readonly DemoLearner[] = [
   { finished: 7, underWay: '-+', reviews: 3, stumbles: [2, 5] },
   { finished: 3, underWay: '--', reviews: 1, stumbles: [0, 1, 2] },
   { finished: 6, underWay: '+', reviews: 2, stumbles: [] },
-  { finished: 5, underWay: '+-+', reviews: 3, stumbles: [3] },
+  { finished: 5, underWay: '+-+', reviews: 3, lapsed: [1, 3], stumbles: [3] },
   { finished: 4, underWay: '', reviews: 0, stumbles: [1] },
   { finished: 0, underWay: '+', reviews: 0, stumbles: [] },
   { finished: 2, underWay: '-', reviews: 0, stumbles: [0] },

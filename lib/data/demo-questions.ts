@@ -18,7 +18,7 @@ const dayMs = 24 * 60 * minuteMs;
 /** The answers of an invented student over the last weeks, through what marks every student's. */
 export async function answerAsLearner(
   studentId: string,
-  { finished, underWay, reviews, stumbles }: DemoLearner,
+  { finished, underWay, reviews, lapsed = [], stumbles }: DemoLearner,
   now: Date,
 ): Promise<void> {
   for (const [index, lesson] of course.entries()) {
@@ -34,7 +34,7 @@ export async function answerAsLearner(
     }
     if (stumbles.includes(index)) await answerOne(write, false, begun);
     await passInARow(write, neededInARow, rowAt);
-    for (const days of reviewDays.slice(0, reviews)) {
+    for (const days of reviewDays.slice(0, lapsed.includes(index) ? 1 : reviews)) {
       // A quarter of an hour after it fell due; what lies ahead is still to come.
       const at = rowAt + days * dayMs + 15 * minuteMs;
       if (at < now.getTime()) await passInARow(write, 1, at);

@@ -51,6 +51,7 @@ for (const theme of themes) {
     await lookAt(page, assignment);
     await lookAt(page, routes.teacher.newAssignment(classId));
     await lookAt(page, routes.teacher.classSkills(classId));
+    await lookAt(page, await addressOf(page, /^Alder, Levels:/));
     await lookAt(page, routes.teacher.classNight(classId, { date: '2026-12-05' }));
     // The rest is made of the same parts: their colours have been seen above.
     if (theme !== 'light') return;

@@ -6,6 +6,7 @@ import { db } from '@/lib/data/db';
 import { hasDemoAccounts, seedDemo, type DemoSignIns } from '@/lib/data/demo';
 import { parseEnv } from '@/lib/data/env';
 import { getGradebook, getStudentRecord } from '@/lib/data/gradebook';
+import { getMySkills, getSkillMatrix, getSkillRecord } from '@/lib/data/skill-progress';
 import { checkCard, checkPassword } from '@/lib/data/sign-in';
 import { useSchoolDatabase } from '../support/school-database';
 import { monday, valueOf } from '../support/school';
@@ -92,6 +93,25 @@ test.each(['put-it-together', 'alignment-run', 'what-went-wrong', 'lesson-questi
     }
   },
 );
+
+test('the skills of the class are in every state, and the printed student has a review to do', async () => {
+  const matrix = await getSkillMatrix(teacher, classId, monday);
+  const all = matrix?.students.flatMap(({ standings }) => standings) ?? [];
+  expect(new Set(all.map(({ state }) => state))).toEqual(
+    new Set(['not-started', 'practising', 'mastered', 'review-due', 'kept']),
+  );
+  expect(all.some(({ skill, state }) => skill === 'balance' && state === 'kept')).toBe(true);
+  const { studentId } = valueOf(await checkCard(signIns.student, origin));
+  const viewer = { kind: 'student', studentId, classId, displayName: '' } as const;
+  const states = (await getMySkills(viewer, monday))?.standings.map(({ state }) => state);
+  for (const state of ['not-started', 'practising', 'kept', 'review-due']) {
+    expect(states).toContain(state);
+  }
+  const record = await getSkillRecord(teacher, studentId, 'level', monday);
+  expect(record?.pieces.map(({ made }) => made)).toEqual(
+    expect.arrayContaining(['mastery', 'review']),
+  );
+});
 
 test('a draft waits beside what is published', async () => {
   const states = (await listAssignments(teacher, classId))?.map(({ state }) => state);

@@ -34,7 +34,7 @@ export function outcomeWords(
   return `${shown(mark)} of 100, ${shown(passMark)} to pass`;
 }
 
-/** What the piece did to the standing; empty where it changed nothing that need be said. */
+/** What the piece did to the standing. */
 export function changeWords(made: RecordedPiece['made']): string {
   if (made === 'mastery') return `${String(neededInARow)} in a row: mastered`;
   if (made === 'review') return 'passes a review';
