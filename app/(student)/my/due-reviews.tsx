@@ -40,8 +40,11 @@ export function DueReviews({ skills, now }: { skills: MySkills; now: Date }) {
                 <span className="font-semibold">{skillTitles[skill]}</span>{' '}
                 <span className="text-soft">since {dayInWords(since, timeZone, now)}</span>
               </p>
-              <LinkButton href={routes.lessons.practise(lessonOfSkill(skill).slug)}>
-                Practise<span className="sr-only">: {skillTitles[skill]}</span>
+              <LinkButton
+                href={routes.lessons.practise(lessonOfSkill(skill).slug)}
+                aria-label={`Practise: ${skillTitles[skill]}`}
+              >
+                Practise
               </LinkButton>
             </li>
           ))}

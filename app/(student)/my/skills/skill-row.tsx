@@ -43,9 +43,10 @@ export function SkillRow({
       <div className="grid grid-cols-2 items-center gap-3 self-center md:grid-cols-[auto_12.5rem_auto] md:gap-4">
         <TextLink
           href={routes.lessons.one(lesson)}
+          aria-label={`Lesson: ${title}`}
           className="order-last inline-flex min-h-(--target-small) items-center md:order-none"
         >
-          Lesson<span className="sr-only">: {title}</span>
+          Lesson
         </TextLink>
         <div className="[&_button]:w-full [&_form]:block">
           <StartForm
@@ -57,9 +58,10 @@ export function SkillRow({
         </div>
         <LinkButton
           href={routes.lessons.practise(lesson)}
+          aria-label={`Questions: ${title}`}
           variant={state === 'review-due' ? 'primary' : 'quiet'}
         >
-          Questions<span className="sr-only">: {title}</span>
+          Questions
         </LinkButton>
       </div>
     </li>
