@@ -1,3 +1,4 @@
+import type { Page } from '@playwright/test';
 import { course } from '../../lib/course/lessons';
 import { routes } from '../../lib/routes';
 import { benchTemplates } from '../../lib/variants/bench/bench-labs';
@@ -25,6 +26,14 @@ const pages = [
 ];
 const themes = ['light', 'dark', 'after-dark'];
 
+/** Scrolls past every figure of a lesson, so that what is looked at is what moves. */
+async function wakeFigures(page: Page): Promise<void> {
+  for (const figure of await page.locator('main figure').all()) {
+    await figure.scrollIntoViewIfNeeded();
+  }
+  await page.waitForLoadState('networkidle');
+}
+
 for (const address of pages) {
   test(`${address} has a heading, fits a phone and is accessible in every theme`, async ({
     page,
@@ -40,6 +49,7 @@ for (const address of pages) {
         await page.setViewportSize(size);
         await page.goto(address, { waitUntil: 'networkidle' });
         await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+        await wakeFigures(page);
         await expectNothingSticksOut(page);
       }
       await expectAccessible(page);
