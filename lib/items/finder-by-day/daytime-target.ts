@@ -49,7 +49,7 @@ function whichOne(draw: ItemDraw) {
   const told = ({ name, distanceM, fists }: Thing) =>
     `${startingCapital(an(name))}, ${metres(distanceM)} away, ${besideSun(fists)}`;
   return choice({
-    prompt: `An adult stands by, and ${kit.name} is in the shadow of a building with the Sun low. Which of these do you set the finder on?`,
+    prompt: `An adult stands by, and ${kit.name} is in the shadow of ${oneOf(draw.random, ['a building', 'the school', 'the gym', 'a high wall'])} with the Sun low. Which of these do you set the finder on?`,
     explanation:
       'Far away, standing still, and three fists clear of the Sun: all three, and the Sun comes first.',
     right: {
