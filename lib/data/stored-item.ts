@@ -41,10 +41,15 @@ export const drawingSchema: z.ZodType<ItemDrawing> = z.object({
   ...{ width: number, height: number, alternative: text, shapes: z.array(shapeSchema) },
 });
 
-export const misconceptionSchema = z.custom<MisconceptionId>(
-  (id) => typeof id === 'string' && Object.hasOwn(misconceptions, id),
-);
-const misconception = misconceptionSchema.optional();
+const isKnown = (id: unknown): id is MisconceptionId =>
+  typeof id === 'string' && Object.hasOwn(misconceptions, id);
+/** One that was renamed since is no longer named; the question that carried it stays readable. */
+const misconception = z
+  .unknown()
+  .transform((id) => (isKnown(id) ? id : undefined))
+  .optional();
+/** Several, without those that were renamed since. */
+export const misconceptionsSchema = z.array(z.unknown()).transform((ids) => ids.filter(isKnown));
 const reasoned = { id: text, text, reason: text, misconception };
 const lettered = z.object({ id: text, text });
 

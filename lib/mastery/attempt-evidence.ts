@@ -1,6 +1,6 @@
 import type { Skill } from '../course/skills';
 import type { Lab } from '../variants/labs';
-import { passes, type Evidence } from './evidence';
+import { passes, practicePassMark, type Evidence } from './evidence';
 import { labsWithGates, skillsOfLab } from './lab-skills';
 
 /** A lab handed in and marked, as far as skills go. */
@@ -43,7 +43,9 @@ export function evidenceOf(work: MarkedWork): WorkEvidence[] {
       }));
     case 'lesson-questions':
       return work.items.map(({ family, template: kind, skill, mark }) => ({
-        ...{ skill, template: `${family}/${kind}`, mark, passMark, gateFailed: false, at },
+        ...{ skill, template: `${family}/${kind}`, mark, gateFailed: false, at },
+        // The assignment's pass mark is for the whole set; one question is judged as in practice.
+        passMark: practicePassMark,
         from: 'item',
       }));
     default: {

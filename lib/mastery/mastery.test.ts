@@ -54,6 +54,24 @@ test('the noise of adding binary fractions costs nobody a pass', () => {
   expect(masteryOf([almost], day(1)).inARow).toBe(1);
 });
 
+test.each([
+  ['a+ b+ c+ d+', 'mastered', 3],
+  ['a+ b+ c+ d-', 'practising', 0],
+  ['d- a+ b+ c+', 'practising', 0],
+  ['a+ d- b+ c+', 'practising', 0],
+] as const)(
+  'handed in together, %s is %s: one that fails breaks the row',
+  (written, state, inARow) => {
+    const together = written.split(' ').map((one) => piece(one, 0));
+    expect(masteryOf(together, day(1))).toMatchObject({ state, inARow });
+  },
+);
+
+test('nothing right is no pass, even under a pass mark of nothing', () => {
+  const nothing = ['a', 'b', 'c'].map((kind) => ({ ...piece(kind, 0), mark: 0, passMark: 0 }));
+  expect(masteryOf(nothing, day(1))).toMatchObject({ state: 'practising', inARow: 0 });
+});
+
 const mastered = ['a+', 'b+', 'c+'].map((one) => piece(one, 0));
 
 // The design's days (domain §6): reviews after 2, 7 and 21 days.

@@ -29,8 +29,9 @@ export type Mastery = {
  * Where one student stands in one skill, from all evidence of it in order of time.
  *
  * Mastery: three passed in a row on three different templates; a template met again adds nothing and
- * breaks nothing. Then a review falls due 2, 7 and 21 days after mastery; the first piece passed at that
- * time, or up to half a day before it, is the review; a piece not passed keeps it due. A review that is
+ * breaks nothing. What is handed in at one instant counts together: a set with one answer that does not
+ * pass breaks the row, in whichever order its questions stood. Then a review falls due 2, 7 and 21 days after mastery; the first hand-in passed at
+ * that time, or up to half a day before it, is the review; one not passed keeps it due. A review that is
  * late moves those after it along by as much, so that the gaps stay. Mastery once shown is not taken back:
  * the state says what is due.
  */
@@ -41,16 +42,17 @@ export function masteryOf(evidence: readonly Evidence[], now: Date): Mastery {
   let reviewsPassed = 0;
   let nextReviewAt: Date | null = null;
 
-  for (const piece of inOrder) {
-    if (!passes(piece)) row = [];
-    else if (!row.includes(piece.template)) row.push(piece.template);
+  for (const handIn of handIns(inOrder)) {
+    const [{ at }] = handIn;
+    const passed = handIn.every(passes);
+    row = passed ? [...new Set([...row, ...handIn.map(({ template }) => template)])] : [];
     if (masteredAt === null) {
       if (row.length < neededInARow) continue;
-      masteredAt = piece.at;
-      nextReviewAt = reviewAfter(piece.at, 0);
-    } else if (nextReviewAt !== null && passes(piece) && isReview(piece.at, nextReviewAt)) {
+      masteredAt = at;
+      nextReviewAt = reviewAfter(at, 0);
+    } else if (nextReviewAt !== null && passed && isReview(at, nextReviewAt)) {
       reviewsPassed += 1;
-      nextReviewAt = reviewAfter(piece.at, reviewsPassed);
+      nextReviewAt = reviewAfter(at, reviewsPassed);
     }
   }
   return {
@@ -60,6 +62,19 @@ export function masteryOf(evidence: readonly Evidence[], now: Date): Mastery {
     pieces: inOrder.length,
     lastAt: inOrder.at(-1)?.at ?? null,
   };
+}
+
+type HandIn = [Evidence, ...Evidence[]];
+
+/** Pieces of one instant together, in order of time. */
+function handIns(inOrder: readonly Evidence[]): HandIn[] {
+  const groups: HandIn[] = [];
+  for (const piece of inOrder) {
+    const last = groups.at(-1);
+    if (last?.[0].at.getTime() === piece.at.getTime()) last.push(piece);
+    else groups.push([piece]);
+  }
+  return groups;
 }
 
 const isReview = (at: Date, dueAt: Date): boolean =>

@@ -77,10 +77,13 @@ function dateOfEnd(localDate: string, endsAt: string): string {
 /** Instants of the evening every so many minutes, on whole such minutes of the wall clock's hour. */
 export function momentsOf(
   { from, to }: Pick<Evening, 'from' | 'to'>,
-  stepMinutes: number,
+  { stepMinutes, timeZone }: { stepMinutes: number; timeZone: string },
 ): string[] {
   const step = stepMinutes * minuteMs;
-  const first = Math.ceil(Date.parse(from) / step) * step;
+  const minute = Math.ceil(Date.parse(from) / minuteMs) * minuteMs;
+  // Zones lie 30 or 45 minutes beside UTC too: the clock on the wall decides.
+  const shown = Number(localTimeOfInstant(new Date(minute).toISOString(), timeZone).slice(14, 16));
+  const first = minute + ((stepMinutes - (shown % stepMinutes)) % stepMinutes) * minuteMs;
   const moments: string[] = [];
   for (let ms = first; ms <= Date.parse(to); ms += step) moments.push(new Date(ms).toISOString());
   return moments;

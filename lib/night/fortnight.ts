@@ -50,7 +50,10 @@ function eveningBySunAndMoon(site: NightSite, localDate: string, endsAt: string)
   }
   const { times, moon } = read.evening;
   let [dark, moonless] = [0, 0];
-  for (const instant of momentsOf(read.evening, stepMinutes)) {
+  for (const instant of momentsOf(read.evening, {
+    stepMinutes,
+    timeZone: site.timeZone,
+  })) {
     const frame = skyFrameAt({ instant, place: site.place });
     if (frame.sun.trueAltitudeDeg > sunAltitudeAtDeg.nautical) continue;
     dark += stepMinutes;

@@ -45,7 +45,7 @@ describe.each(places)('a night plan at %s', (_, site) => {
   const plan = planOf(site);
 
   it('begins when two stars may serve and not a step earlier', () => {
-    const moments = momentsOf(plan.evening, 10);
+    const moments = momentsOf(plan.evening, { stepMinutes: 10, timeZone: site.timeZone });
     const start = moments.indexOf(plan.twoStarsFrom ?? '');
     expect(start).toBeGreaterThan(0);
     const usable = (index: number) => momentAt(site, catalogue, moments[index] ?? '').usable.length;
@@ -54,7 +54,7 @@ describe.each(places)('a night plan at %s', (_, site) => {
   });
 
   it('names for each telescope pairs that serve through their whole window and not beyond', () => {
-    const moments = momentsOf(plan.evening, 10);
+    const moments = momentsOf(plan.evening, { stepMinutes: 10, timeZone: site.timeZone });
     for (const { pairs } of plan.hours.flatMap((hour) => hour.pairs)) {
       expect(pairs.length).toBeGreaterThan(0);
       for (const { stars, from, until } of pairs) {
@@ -121,6 +121,20 @@ describe('an evening', () => {
       ...{ localDate: '2026-12-21', endsAt: '21:00' },
     });
     expect(read.ok && clockTime(read.evening.from, 'Europe/Oslo')).toBe('12:00');
+  });
+});
+
+describe('the hours of a plan', () => {
+  it.each([
+    ['Asia/Kathmandu', 27.7, 85.3],
+    ['Australia/Adelaide', -34.9, 138.6],
+    ['Europe/London', 52, 0],
+  ])('are whole ones of the clock on the wall in %s', (timeZone, latitudeDeg, longitudeDeg) => {
+    const { hours, twoStarsFrom } = planOf(siteAt(latitudeDeg, longitudeDeg, timeZone));
+    const shown = hours.map(({ instant }) => clockTime(instant, timeZone));
+    expect(hours[0]?.instant).toBe(twoStarsFrom);
+    expect(shown.slice(1).every((time) => time.endsWith(':00'))).toBe(true);
+    expect(shown.length).toBeGreaterThan(1);
   });
 });
 

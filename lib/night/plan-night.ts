@@ -55,9 +55,10 @@ export function planNight({
   const read = eveningOf(site, { localDate, endsAt });
   if (!read.ok) return read;
   const { evening } = read;
-  const moments = momentsOf(evening, planStepMinutes).map((instant) =>
-    momentAt(site, catalogue, instant),
-  );
+  const moments = momentsOf(evening, {
+    stepMinutes: planStepMinutes,
+    timeZone: site.timeZone,
+  }).map((instant) => momentAt(site, catalogue, instant));
   const start = moments.find(({ usable }) => usable.length >= 2);
   return {
     ok: true,

@@ -6,7 +6,7 @@ import type { ItemFeedback } from '../../items/grade-item';
 import { itemAnswerSchema } from '../../items/item-answer';
 import type { ItemFace } from '../../items/item-face';
 import type { QuestionSet, QuestionSetKey } from '../../items/question-set/question-set';
-import { drawingSchema, misconceptionSchema, storedItemSchema } from '../stored-item';
+import { drawingSchema, misconceptionsSchema, storedItemSchema } from '../stored-item';
 
 /* The JSON columns of an attempt at the questions of lessons. */
 
@@ -40,7 +40,7 @@ export const questionSetKeySchema: z.ZodType<QuestionSetKey> = z.object({
 });
 
 const feedbackSchema: z.ZodType<ItemFeedback> = z.object({
-  ...{ mark: z.number(), said: z.array(text), misconceptions: z.array(misconceptionSchema) },
+  ...{ mark: z.number(), said: z.array(text), misconceptions: misconceptionsSchema },
   ...{ right: text, verdict: z.enum(['right', 'near', 'wrong']) },
   ...{ explanation: text, afterwards: drawingSchema.nullable() },
 });
