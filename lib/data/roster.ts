@@ -12,7 +12,7 @@ import { failure, notFound, success, type Result } from './result';
 import { logSecurityEvent } from './security-log';
 
 export { setExtraAttempts, setExtraTime } from './accommodations';
-export { exportStudent } from './student-record';
+export { exportStudent } from './student-export';
 
 export type RosterRow = {
   studentId: string;
