@@ -14,6 +14,9 @@ import {
   stripDrawing,
 } from './day-scene';
 
+/** Answers nearer to each other than this could not be told apart by fists; degrees. */
+const plainlyOtherDeg = 4;
+
 const level = (azimuthDeg: number) => ({ azimuthDeg, altitudeDeg: 0 });
 
 function howFar({ random }: ItemDraw) {
@@ -44,10 +47,11 @@ function whichTarget({ random, world }: ItemDraw) {
   const clear = oneOf(random, [-8, -7, -6, -5, -4, 4, 5, 6, 7, 8]);
   const names = random.shuffle(farThings);
   const [right, ...wrong] = [clear, ...near].map((fists, i) => {
-    const apart = inNumber(fromSunDeg(level(180 + 10 * fists), sun));
+    const apartDeg = fromSunDeg(level(180 + 10 * fists), sun);
+    const enough = apartDeg > nearestToSunDeg ? 'more' : 'less';
     return {
       text: `The ${names[i] ?? 'mast'}, ${metres(drawFar(random).distanceM)} away, ${besideSun(fists)}`,
-      reason: `It is ${apart}° from the Sun, and ${String(nearestToSunDeg)}° are the least.`,
+      reason: `It is ${inNumber(apartDeg)}° from the Sun: ${enough} than the ${String(nearestToSunDeg)}° that must lie between.`,
     };
   });
   if (right === undefined) throw new RangeError('one of them is clear');
@@ -59,51 +63,62 @@ function whichTarget({ random, world }: ItemDraw) {
   });
 }
 
+/** What a hasty look may take for the nearest point of a level way; degrees. */
+function hastyAngles(from: number, to: number, endsDeg: readonly number[], sunUpDeg: number) {
+  const nearerEnd = {
+    deg: Math.min(...endsDeg),
+    reason: 'That is the nearer of the two ends. In between, the way comes nearer.',
+  };
+  const fartherEnd = {
+    deg: Math.max(...endsDeg),
+    reason: 'That is the end farther from the Sun. What counts is the nearest point of the way.',
+  };
+  const onTheSun = {
+    deg: 0,
+    reason: `The way runs along the horizon, and the Sun stands ${String(sunUpDeg)}° above it.`,
+  };
+  const below = {
+    deg: sunUpDeg,
+    reason: 'That is how high the Sun stands. This way does not lead below it.',
+  };
+  const alongOnly = {
+    deg: 10 * Math.min(Math.abs(from), Math.abs(to)),
+    reason: 'That is counted along the horizon only. The height of the Sun counts as well.',
+  };
+  const leadsBelow = from * to <= 0;
+  return leadsBelow ? [nearerEnd, onTheSun, fartherEnd] : [below, fartherEnd, alongOnly];
+}
+
+/** Only the angle is asked: what to do is the same on every way, cap, turn, open. */
 function whichWay({ random, world }: ItemDraw) {
   for (;;) {
     const kit = oneOf(random, world.kits);
-    const sun = drawSun(random);
-    const [fromFists, toFists] = [random.integer(-9, 9), random.integer(-9, 9)];
+    const sun = { ...drawSun(random), altitudeDeg: random.integer(6, 44) };
+    const [fromFists, toFists] = [random.integer(-8, 8), random.integer(-8, 8)];
     const from = level(sun.azimuthDeg + 10 * fromFists);
     const to = level(sun.azimuthDeg + 10 * toFists);
     const ends = [fromSunDeg(from, sun), fromSunDeg(to, sun)];
-    if (Math.abs(fromFists - toFists) < 3) continue;
+    if (Math.abs(fromFists - toFists) < 3 || fromFists * toFists === 0) continue;
     if (!ends.every((deg) => deg > nearestToSunDeg && isPlain(deg))) continue;
     const least = leastSunDistanceDeg(from, to, sun);
     if (!isPlain(least)) continue;
-    const past = least < nearestToSunDeg;
+    const told: number[] = [least];
+    const wrong = hastyAngles(fromFists, toFists, ends, sun.altitudeDeg).filter(({ deg }) => {
+      const apart = told.every((other) => Math.abs(other - deg) >= plainlyOtherDeg);
+      if (apart) told.push(deg);
+      return apart;
+    });
+    if (wrong.length < 2) continue;
     const nearest = inNumber(least);
     const { name } = drawFar(random);
-    const capIt = `Cap both, turn it, open again: the way passes ${nearest}° from the Sun`;
-    const straight = `It may be turned open: the way stays ${nearest}° or more from the Sun`;
-    const capped = `Cap both, turn it, open again: the way leads ${inNumber(least / 2)}° past the Sun`;
     return choice({
-      prompt: `${kit.name} stands open beside your teacher in the shadow of the school, level, ${besideSun(fromFists)}. The Sun is ${String(sun.altitudeDeg)}° up. You want the ${name}, ${besideSun(toFists)}, by the short way along the horizon. What is true?`,
-      explanation: `Not the ends alone count, but the whole way: it comes within ${nearest}° of the Sun, and ${String(nearestToSunDeg)}° are the least. Capped, the way is always safe.`,
-      right: past
-        ? { text: capIt, reason: `Both ends are clear, but the way between is not.` }
-        : {
-            text: straight,
-            reason: `Nowhere on it is the Sun nearer than ${nearest}°. Capping it first would be safe too.`,
-          },
-      wrong: [
-        past
-          ? {
-              text: `It may be turned open: both ends are ${inNumber(Math.min(...ends))}° or more from the Sun`,
-              reason: `The ends are, but on the way it passes the Sun at ${nearest}°.`,
-            }
-          : {
-              text: capped,
-              reason: `Capping is never wrong, but that number is: it stays ${nearest}° away.`,
-            },
-        {
-          text: past
-            ? `It may be turned open if you are quick: it passes ${nearest}° from the Sun for a moment`
-            : `It may be turned past the Sun too, if you are quick: that is only for a moment`,
-          reason: 'A moment is enough. Sunlight that is gathered burns at once.',
-          misconception: 'sun-harmless',
-        },
-      ],
+      prompt: `${kit.name} stands capped beside your teacher in the shadow of the school, level, ${besideSun(fromFists)}. The Sun is ${String(sun.altitudeDeg)}° up. You turn it, capped, to the ${name}, ${besideSun(toFists)}, by the short way along the horizon. How near to the Sun does the way lead?`,
+      explanation:
+        least < nearestToSunDeg
+          ? `Both ends are clear, but the way between is not: it leads ${nearest}° past the Sun, less than the ${String(nearestToSunDeg)}° that must lie between. So the order is always: cap, turn, open.`
+          : `All of this way is more than ${String(nearestToSunDeg)}° from the Sun. The caps go on even so, since a hand can slip. The order is always: cap, turn, open.`,
+      right: { text: `${nearest}°`, reason: 'That is the nearest point of the whole way.' },
+      wrong: wrong.map(({ deg, reason }) => ({ text: `${inNumber(deg)}°`, reason })),
     });
   }
 }
