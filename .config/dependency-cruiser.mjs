@@ -27,7 +27,7 @@ const pure = {
   faults: ['units', 'sky', 'pointing', 'optics', 'finder', 'clock', 'alignment'],
   rehearsal: [...evening, ...bench],
   variants: [...evening, ...bench, 'rehearsal', 'course'],
-  items: [...evening, ...bench, 'rehearsal', 'course', 'variants'],
+  items: [...evening, ...bench, 'night', 'rehearsal', 'course', 'variants', 'mastery'],
   grading: [...evening, ...bench, 'rehearsal', 'course', 'variants', 'items'],
   mastery: ['course', 'variants'],
 };

@@ -1,5 +1,5 @@
-import { lightNeeded } from '../../items/the-night/dark-adaptation';
-import { dewPointC } from '../../items/the-night/dew-point';
+import { lightNeeded } from '../../night/dark-adaptation';
+import { dewPointC } from '../../night/dew-point';
 import { darkHours, moonlessHours, nightOf } from '../../items/the-night/night-of';
 import { duskAt } from '../../items/the-night/predict-the-twilight';
 import { packUpSteps } from '../../rehearsal/pack-up';

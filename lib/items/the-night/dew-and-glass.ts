@@ -2,7 +2,7 @@ import { choice, numeric, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { telescopeNames as scopes } from '../power-without-smoke/draw-needs';
 import { pickOne, pickSome } from '../pick-one';
-import { dewPointByRuleC, dewPointC, isDewy } from './dew-point';
+import { dewPointByRuleC, dewPointC, isDewy } from '../../night/dew-point';
 import { drawThermometers } from './draw-thermometers';
 
 const round1 = (value: number): number => Math.round(10 * value) / 10;

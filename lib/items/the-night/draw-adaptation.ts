@@ -1,5 +1,5 @@
 import type { ItemDrawing, Shape } from '../drawing';
-import { lightNeeded } from './dark-adaptation';
+import { lightNeeded } from '../../night/dark-adaptation';
 
 const left = 62;
 const right = 310;

@@ -1,5 +1,5 @@
 import type { ItemDrawing, Shape } from '../drawing';
-import { helpWords, type NeededLevel, type Observation } from './sign-off';
+import { helpWords, type NeededLevel, type Observation } from '../../mastery/sign-off';
 
 const rowHeight = 64;
 

@@ -1,7 +1,7 @@
 import { choice, numeric, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { pickOne, pickSome } from '../pick-one';
-import { adaptedAfterMinutes, lamps, lightNeeded, rodsForCones } from './dark-adaptation';
+import { adaptedAfterMinutes, lamps, lightNeeded, rodsForCones } from '../../night/dark-adaptation';
 import { drawAdaptation } from './draw-adaptation';
 
 const half = 'Eyes take about half an hour to get used to the dark, and one white light undoes it.';

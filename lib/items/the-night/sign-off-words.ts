@@ -1,4 +1,4 @@
-import type { HelpLevel } from './sign-off';
+import type { HelpLevel } from '../../mastery/sign-off';
 
 /** What a teacher sees, by the help that it took. */
 export const vignettes: Readonly<Record<HelpLevel, readonly string[]>> = {

@@ -13,7 +13,7 @@ import {
   type NeededLevel,
   type Observation,
   type Standing,
-} from './sign-off';
+} from '../../mastery/sign-off';
 import { gateSlips, vignettes } from './sign-off-words';
 
 const rule =

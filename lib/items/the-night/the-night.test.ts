@@ -6,15 +6,15 @@ import { packedUp, packUpSteps, type PackUpStep } from '../../rehearsal/pack-up'
 import { drawItem } from '../draw-item';
 import type { Item } from '../item';
 import type { ItemFamily } from '../item-family';
-import { lightNeeded, lamps, rodsForCones } from './dark-adaptation';
+import { lightNeeded, lamps, rodsForCones } from '../../night/dark-adaptation';
 import { dewAndGlass } from './dew-and-glass';
-import { dewPointByRuleC, dewPointC, isDewy } from './dew-point';
+import { dewPointByRuleC, dewPointC, isDewy } from '../../night/dew-point';
 import { eyesAndLamps } from './eyes-and-lamps';
 import { mustPrecede, readyToDo } from './pack-up-graph';
 import { packUpName } from './pack-up-words';
 import { packingUp } from './packing-up';
 import { duskAt } from './predict-the-twilight';
-import { standingOf, type Observation } from './sign-off';
+import { standingOf, type Observation } from '../../mastery/sign-off';
 import { signingOff } from './signing-off';
 import { whenItIsDark } from './when-it-is-dark';
 import { darkHours, moonlessHours, nightOf } from './night-of';

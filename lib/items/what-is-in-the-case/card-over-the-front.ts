@@ -3,7 +3,7 @@ import { lightTrain } from '../../optics/light-path';
 import { choice, numeric, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { someTube } from './item-tube';
-import { starRays } from './light-rays';
+import { starRays } from '../../optics/light-rays';
 import { askers, oneOf, someOf } from './one-of';
 import { drawTube, type DrawnTube } from './tube-drawing';
 

@@ -4,7 +4,7 @@ import type { ItemDraw, ItemFamily } from '../item-family';
 import { askedSpot, type KnownSpot } from './asked-spot';
 import { gatheringSpot } from './gathering-spot';
 import { someTube } from './item-tube';
-import { starRays } from './light-rays';
+import { starRays } from '../../optics/light-rays';
 import { askers, oneOf } from './one-of';
 import { drawTube, type DrawnTube } from './tube-drawing';
 import { cutOpenInWords, kindName, partName } from './tube-words';

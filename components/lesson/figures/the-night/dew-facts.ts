@@ -1,5 +1,5 @@
 import type { Shape } from '@/lib/items/drawing';
-import { dewPointC, isDewy } from '@/lib/items/the-night/dew-point';
+import { dewPointC, isDewy } from '@/lib/night/dew-point';
 import { thermometerShapes } from '@/lib/items/the-night/draw-thermometers';
 
 type DewOf = { airC: number; humidityPercent: number; glassBelowAirC: number };

@@ -1,5 +1,5 @@
 import type { Shape } from '@/lib/items/drawing';
-import { lightNeeded } from '@/lib/items/the-night/dark-adaptation';
+import { lightNeeded } from '@/lib/night/dark-adaptation';
 import {
   adaptationPoint,
   drawAdaptation,

@@ -1,5 +1,5 @@
 import type { ItemDrawing } from '@/lib/items/drawing';
-import { starRays } from '@/lib/items/what-is-in-the-case/light-rays';
+import { starRays } from '@/lib/optics/light-rays';
 import { drawTube, type DrawnTube } from '@/lib/items/what-is-in-the-case/tube-drawing';
 import { kindName, partName } from '@/lib/items/what-is-in-the-case/tube-words';
 import { lightPast } from '@/lib/optics/light-gathered';

@@ -1,4 +1,4 @@
-import { lightRay, lightTrain, type LightRay, type TubeOptics } from '../../optics/light-path';
+import { lightRay, lightTrain, type LightRay, type TubeOptics } from './light-path';
 
 /** Evenly spread rays of one star from the upper rim of the front to the lower. */
 export function starRays(
