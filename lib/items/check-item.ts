@@ -35,6 +35,13 @@ export function textsOf(item: Item): string[] {
   return [prompt, explanation, ...own(), ...drawn];
 }
 
+/**
+ * What a wrong answer may not earn. Practice is passed with 0.8, so what is plainly wrong has to stay
+ * well below it; of many boxes ticked or steps in order a single slip may be a small thing.
+ */
+const leastTooMuch = (item: Item): number =>
+  item.kind === 'several' || item.kind === 'order' ? 1 : 0.7;
+
 /** Everything that is wrong with one drawn question, in sentences to its author; empty when nothing is. */
 export function problemsOfItem(item: Item): string[] {
   const problems: string[] = [];
@@ -49,8 +56,8 @@ export function problemsOfItem(item: Item): string[] {
   for (const answer of wrongAnswers(item)) {
     const outcome = gradeItem(item, answer);
     if (!outcome.ok) problems.push(`${JSON.stringify(answer)} is refused.`);
-    else if (outcome.feedback.mark === 1)
-      problems.push(`${JSON.stringify(answer)} gets full marks.`);
+    else if (outcome.feedback.mark >= leastTooMuch(item))
+      problems.push(`${JSON.stringify(answer)} gets ${outcome.feedback.mark.toFixed(2)}.`);
   }
   return [...problems, ...problemsOfKind(item)];
 }

@@ -131,12 +131,12 @@ describe('an order', () => {
 });
 
 describe('a match', () => {
-  it('earns the share of its pairs', () => {
+  it('loses twice the share of its wrong pairs, as an order does of its broken rules', () => {
     const right = rightAnswer(asked(kits));
     if (right.kind !== 'match') throw new Error('a match is answered by pairs');
     const pairs = { ...right.pairs, a: right.pairs['b'] ?? '' };
     const { mark, said } = feedbackOf(kits, { kind: 'match', pairs });
-    expect(mark).toBeCloseTo(2 / 3);
+    expect(mark).toBeCloseTo(1 / 3);
     expect(said).toEqual(['Wren – lens: it is a refractor.']);
   });
 });
@@ -157,6 +157,17 @@ describe('a number', () => {
     expect(feedbackOf(azimuth, { kind: 'numeric', text: '178' })).toMatchObject({
       ...{ said: ['From south.'], misconceptions: ['azimuth-from-south'], right: '358 degrees.' },
     });
+  });
+
+  it('gives no more than half for a known slip, however near to the key it leads', () => {
+    const near = { ...azimuth, slips: [{ gives: 353.5, reason: 'Read from the wrong end.' }] };
+    expect(feedbackOf(near, { kind: 'numeric', text: '354.5' })).toMatchObject({
+      ...{ mark: 0.5, said: ['Read from the wrong end.'] },
+    });
+    // Without the slip: half a degree beyond full marks, of seven to nothing.
+    expect(feedbackOf(azimuth, { kind: 'numeric', text: '354.5' }).mark).toBeCloseTo(6.5 / 7);
+    // What is right stays right.
+    expect(feedbackOf(near, { kind: 'numeric', text: '356' }).mark).toBe(1);
   });
 
   it('may be right within a share of itself', () => {

@@ -45,7 +45,10 @@ export function readyOrder({ steps, rules }: Pick<OrderItem, 'steps' | 'rules'>)
   return done;
 }
 
-/** The share of pairs that are right; each wrong one is told why. */
+/**
+ * Each wrong pair is told why. The mark falls twice as fast as pairs are wrong: two that were confused
+ * are one mistake seen from both sides, and one wrong of five must not pass for mastery.
+ */
 export function judgeMatch(item: MatchItem, answered: Readonly<Record<string, string>>): Judged {
   const given = Object.entries(answered);
   if (given.length === 0) return refused('no-answer');
@@ -63,7 +66,7 @@ export function judgeMatch(item: MatchItem, answered: Readonly<Record<string, st
   return {
     ok: true,
     judgement: {
-      mark: 1 - wrong.length / item.pairs.length,
+      mark: Math.max(0, 1 - (2 * wrong.length) / item.pairs.length),
       said: wrong.length === 0 ? ['Each has found its own.'] : wrong.map(told),
       misconceptions: [],
       right: `${item.pairs

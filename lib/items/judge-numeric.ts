@@ -3,6 +3,12 @@ import { namedIn, refused, type Judged } from './judgement';
 import type { NumericItem } from './item';
 import { readNumber } from './read-number';
 
+/**
+ * However near to the key a named slip happens to lead: it shows an idea that has not been understood,
+ * and may not pass for mastery.
+ */
+const mostForASlip = 0.5;
+
 const awayFrom = (item: NumericItem, a: number, b: number): number =>
   Math.abs(item.wrapsAt360 === true ? wrap180(a - b) : a - b);
 
@@ -21,8 +27,9 @@ export function judgeNumeric(item: NumericItem, text: string): Judged {
   const off = awayFrom(item, given, item.key);
   // A bound that cannot be written exactly in binary must not cost the mark.
   const slack = 1e-9 * Math.max(1, Math.abs(item.key));
-  const mark = off <= full + slack ? 1 : Math.max(0, (zero - off) / (zero - full));
-  const slip = mark === 1 ? undefined : nearestSlip(item, given, full + slack);
+  const byDistance = off <= full + slack ? 1 : Math.max(0, (zero - off) / (zero - full));
+  const slip = byDistance === 1 ? undefined : nearestSlip(item, given, full + slack);
+  const mark = slip === undefined ? byDistance : Math.min(byDistance, mostForASlip);
   return {
     ok: true,
     judgement: {
