@@ -14,6 +14,7 @@ import {
 import { Button } from '@/components/ui/button';
 import { buttonLook } from '@/components/ui/button-look';
 import { FieldError } from '@/components/ui/field';
+import type { Skill } from '@/lib/course/skills';
 import type { ItemFace } from '@/lib/items/item-face';
 import { emptyAnswer } from './answers';
 import { FeedbackView } from './feedback-view';
@@ -29,8 +30,8 @@ type PracticeQuestionProps = {
   answerAction: AnswerAction;
   /** Where the next question is; the page's own address for a student, who is asked what comes next. */
   nextAddress: string;
-  /** Shown under the feedback once the skill is mastered. */
-  whenMastered: ReactNode;
+  /** Shown under the feedback of the answer that mastered a skill, by that skill. */
+  whenMastered: Readonly<Partial<Record<Skill, ReactNode>>>;
 };
 
 const promptId = 'question-prompt';
@@ -101,7 +102,7 @@ export function PracticeQuestion(props: PracticeQuestionProps) {
         ) : null}
       </form>
       <Outcome state={state}>
-        {outcome?.standing?.state === 'mastered' ? props.whenMastered : null}
+        <Brought outcome={outcome} whenMastered={props.whenMastered} />
         <NextQuestion address={nextAddress} />
       </Outcome>
     </div>
@@ -114,6 +115,32 @@ const notSent =
 function Standing(props: { now: SkillStanding | null; before: SkillStanding | null }) {
   const standing = props.now ?? props.before;
   return standing === null ? null : <StandingView standing={standing} />;
+}
+
+/** What the answer brought, said once: later answers bring it no more. */
+function Brought({
+  outcome,
+  whenMastered,
+}: {
+  outcome: PracticeState['outcome'];
+  whenMastered: PracticeQuestionProps['whenMastered'];
+}) {
+  const standing = outcome?.standing ?? null;
+  if (outcome === null || standing === null) return null;
+  switch (outcome.brought) {
+    case null:
+      return null;
+    case 'mastery':
+      return whenMastered[standing.skill] ?? null;
+    case 'review':
+      return (
+        <p>
+          {standing.review === null
+            ? 'That was the last review: this skill has stayed.'
+            : `Review passed. The next one is ${standing.review}.`}
+        </p>
+      );
+  }
 }
 
 /** The prompt takes the focus when another question takes the place of the one before. */

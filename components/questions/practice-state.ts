@@ -17,6 +17,8 @@ export type PracticeState = {
     feedback: ItemFeedback;
     /** Of a student; a visitor has none. */
     standing: SkillStanding | null;
+    /** What this answer brought in that skill. */
+    brought: 'mastery' | 'review' | null;
   } | null;
   /** Why an answer could not be marked. */
   refusal: string | null;

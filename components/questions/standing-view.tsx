@@ -2,7 +2,7 @@ import { Check } from 'lucide-react';
 import { classNames } from '@/components/ui/class-names';
 import { skillTitles } from '@/lib/course/skills';
 import { neededInARow } from '@/lib/mastery/mastery';
-import { inDays, type SkillStanding } from './skill-standing';
+import type { SkillStanding } from './skill-standing';
 
 /** Three in a row as it grows, and what it stands for. */
 export function StandingView({ standing }: { standing: SkillStanding }) {
@@ -34,13 +34,13 @@ export function StandingView({ standing }: { standing: SkillStanding }) {
   );
 }
 
-function standingWords({ state, reviewInDays }: SkillStanding): string {
+function standingWords({ state, review }: SkillStanding): string {
   switch (state) {
     case 'not-started':
     case 'practising':
       return 'Three right in a row, each of another kind, and this skill is mastered.';
     case 'mastered':
-      return `Mastered. It comes back for a review ${inDays(reviewInDays ?? 0)}.`;
+      return `Mastered. It comes back for a review ${review ?? 'later'}.`;
     case 'review-due':
       return 'Mastered, and a review is due: one right answer shows that it has stayed.';
     case 'kept':

@@ -7,13 +7,14 @@ import type { ItemFeedback } from '../items/grade-item';
 import { itemAnswerSchema, type ItemAnswer } from '../items/item-answer';
 import { faceOfItem, type ItemFace } from '../items/item-face';
 import { masteryOf, type Mastery } from '../mastery/mastery';
+import { whatItMade } from '../mastery/what-it-made';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { feedbackOf } from './question-feedback';
 import { keepAnswer, openOrAsk } from './question-keeping';
 import { refusalText } from './question-refusals';
 import { failure, notFound, success, type Result } from './result';
-import { shownEvidence } from './skill-evidence';
+import { shownEvidence, type SkillPiece } from './skill-evidence';
 import { storedItemSchema } from './stored-item';
 
 /** A question that waits for its answer: its face, never its key. */
@@ -24,12 +25,16 @@ export type OpenQuestion = {
   face: ItemFace;
   /** Where the student stands in the question's skill. */
   standing: Mastery;
+  /** IANA, of the class: whose calendar the reviews go by. */
+  timeZone: string;
 };
 
 /** A question with the answer that counts and what came of it; a page without script shows it whole again. */
-export type AnsweredQuestion = Pick<OpenQuestion, 'skill' | 'face' | 'standing'> & {
+export type AnsweredQuestion = Pick<OpenQuestion, 'skill' | 'face' | 'standing' | 'timeZone'> & {
   answer: ItemAnswer;
   feedback: ItemFeedback;
+  /** What this very answer brought; null for one that only moved the row, or nothing. */
+  brought: 'mastery' | 'review' | null;
 };
 
 const skillSchema = z.enum(skills);
@@ -53,7 +58,7 @@ export async function nextQuestion(
   return success({
     ...{ id: asked.id, lesson, skill },
     face: faceOfItem(storedItemSchema.parse(asked.item)),
-    standing: await standingIn(studentId, skill, clock),
+    ...(await standingIn(studentId, skill, clock)).told,
   });
 }
 
@@ -82,12 +87,12 @@ export async function answerQuestion(
   const answered = await loadOwn(studentId, questionId);
   if (answered === null) return notFound();
   const skill = skillSchema.parse(answered.skill);
+  const { told, pieces } = await standingIn(studentId, skill, clock);
   return success({
-    skill,
+    ...{ skill, ...told, brought: broughtBy(questionId, pieces) },
     face: faceOfItem(storedItemSchema.parse(answered.item)),
     answer: itemAnswerSchema.parse(answered.answer),
     feedback: feedbackOf(answered),
-    standing: await standingIn(studentId, skill, clock),
   });
 }
 
@@ -100,11 +105,25 @@ const loadOwn = (studentId: string, id: string) =>
     select: { skill: true, item: true, answer: true, answeredAt: true },
   });
 
-async function standingIn(studentId: string, skill: Skill, clock: Clock): Promise<Mastery> {
+/** What is told of the skill, and all evidence of it that the student may know of. */
+async function standingIn(studentId: string, skill: Skill, clock: Clock) {
   const now = clock.now();
-  const evidence = await shownEvidence(studentId, now);
-  return masteryOf(
-    evidence.filter((piece) => piece.skill === skill),
-    now,
+  const [student, evidence] = await Promise.all([
+    db().student.findUniqueOrThrow({
+      where: { id: studentId },
+      select: { class: { select: { timeZone: true } } },
+    }),
+    shownEvidence(studentId, now),
+  ]);
+  const pieces = evidence.filter((piece) => piece.skill === skill);
+  const { timeZone } = student.class;
+  return { told: { standing: masteryOf(pieces, now), timeZone }, pieces };
+}
+
+function broughtBy(questionId: string, pieces: readonly SkillPiece[]): AnsweredQuestion['brought'] {
+  const index = pieces.findIndex(
+    ({ source }) => source.kind === 'question' && source.questionId === questionId,
   );
+  const made = index < 0 ? null : whatItMade(pieces, index);
+  return made === 'mastery' || made === 'review' ? made : null;
 }

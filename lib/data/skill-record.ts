@@ -6,6 +6,7 @@ import { itemBank } from '../items/item-bank';
 import { faceOfItem } from '../items/item-face';
 import { passes } from '../mastery/evidence';
 import { masteryOf, type Mastery } from '../mastery/mastery';
+import { whatItMade, type Made } from '../mastery/what-it-made';
 import { classAccessSelect } from './access';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
@@ -19,8 +20,7 @@ type RecordedQuestion = Pick<AnsweredQuestion, 'face' | 'answer' | 'feedback'>;
 
 export type RecordedPiece = SkillPiece & {
   passed: boolean;
-  /** What it changed: the row as it stood afterwards, mastery, or a review that it passed. */
-  made: { inARow: number } | 'mastery' | 'review';
+  made: Made;
   /** What a question was about; null for a lab, and for a family that is no longer asked. */
   about: string | null;
   /** Null for what was handed in as an attempt, which has a page of its own. */
@@ -78,16 +78,6 @@ export async function getSkillRecord(
       };
     }),
   };
-}
-
-/** From the standing before a piece and the one after it. */
-function whatItMade(pieces: readonly SkillPiece[], index: number): RecordedPiece['made'] {
-  const at = pieces[index]?.at ?? new Date(0);
-  const before = masteryOf(pieces.slice(0, index), at);
-  const after = masteryOf(pieces.slice(0, index + 1), at);
-  if (before.masteredAt === null && after.masteredAt !== null) return 'mastery';
-  if (after.reviewsPassed > before.reviewsPassed) return 'review';
-  return { inARow: after.inARow };
 }
 
 const titleOf = (family: string): string | null =>

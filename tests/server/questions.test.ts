@@ -1,4 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import type { Skill } from '@/lib/course/skills';
+import type { Clock } from '@/lib/data/clock';
 import { db } from '@/lib/data/db';
 import { answerQuestion, nextQuestion } from '@/lib/data/questions';
 import { storedItemSchema } from '@/lib/data/stored-item';
@@ -124,20 +126,45 @@ describe('a question put to a student', () => {
   });
 });
 
-test('three passed in a row are three different kinds, and master the skill', async () => {
-  const own = { left: 3 };
-  let standing = null;
-  for (let n = 0; own.left > 0 && n < 12; n += 1) {
-    const question = valueOf(await nextQuestion(school.ben, lesson, monday));
-    const answer = rightAnswer(await itemOf(question.id));
-    const outcome = valueOf(await answerQuestion(school.ben, question.id, answer, monday));
-    expect(outcome.feedback.verdict).toBe('right');
-    if (question.skill !== 'level') continue;
-    own.left -= 1;
-    standing = outcome.standing;
-    expect(standing.inARow).toBe(3 - own.left);
+/** Answers questions of the lesson, all others rightly, until one of that skill is answered. */
+async function answerOn(skill: Skill, right: boolean, clock: Clock) {
+  for (let n = 0; n < 12; n += 1) {
+    const { id, ...question } = valueOf(await nextQuestion(school.ben, lesson, clock));
+    const item = await itemOf(id);
+    const answer = right || question.skill !== skill ? rightAnswer(item) : poorAnswer(item);
+    const outcome = valueOf(await answerQuestion(school.ben, id, answer, clock));
+    expect(outcome.skill).toBe(question.skill);
+    if (question.skill === skill) return { id, ...outcome };
   }
-  expect(standing).toMatchObject({ state: 'mastered', masteredAt: monday.now() });
+  throw new Error(`the lesson asks about ${skill}`);
+}
+
+test('three passed in a row are three different kinds, and the third brings mastery', async () => {
+  for (const inARow of [1, 2, 3]) {
+    const outcome = await answerOn('level', true, monday);
+    expect(outcome.feedback.verdict).toBe('right');
+    expect(outcome).toMatchObject({
+      standing: { inARow },
+      timeZone: 'Europe/London',
+      brought: inARow === 3 ? 'mastery' : null,
+    });
+    if (inARow < 3) continue;
+    expect(outcome.standing).toMatchObject({ state: 'mastered', masteredAt: monday.now() });
+    const again = await answerQuestion(school.ben, outcome.id, {}, monday);
+    expect(valueOf(again).brought).toBe('mastery');
+  }
+});
+
+test('what comes after mastery brings it no more: a slip, a pass, a review', async () => {
+  const tuesday = at('2026-12-01T09:00:00Z');
+  const slip = await answerOn('level', false, tuesday);
+  expect(slip).toMatchObject({ standing: { state: 'mastered' }, brought: null });
+  const pass = await answerOn('level', true, tuesday);
+  expect(pass).toMatchObject({ standing: { state: 'mastered' }, brought: null });
+  const wednesday = at('2026-12-02T09:00:00Z');
+  const review = await answerOn('level', true, wednesday);
+  expect(review).toMatchObject({ standing: { reviewsPassed: 1 }, brought: 'review' });
+  expect((await answerOn('level', true, wednesday)).brought).toBeNull();
 });
 
 /** The database's JSON column keeps fewer digits than a binary fraction has. */

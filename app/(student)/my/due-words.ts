@@ -1,3 +1,5 @@
+import { daysAway } from '@/components/ui/days-away';
+
 /** A moment of a class, as its members say it: in the class's zone, not the device's. */
 export type MomentWords = {
   /** "Friday 11 December, 18:00". */
@@ -13,30 +15,6 @@ export type MomentWords = {
 
 const part = (timeZone: string, options: Intl.DateTimeFormatOptions, at: Date): string =>
   new Intl.DateTimeFormat('en-GB', { timeZone, ...options }).format(at);
-
-/** Days since 1970 on the zone's calendar. */
-function calendarDay(timeZone: string, at: Date): number {
-  // en-CA writes the date as 2026-12-05.
-  const date = new Intl.DateTimeFormat('en-CA', {
-    timeZone,
-    year: 'numeric',
-    month: '2-digit',
-    day: '2-digit',
-  }).format(at);
-  return Math.round(Date.parse(`${date}T00:00:00Z`) / 86_400_000);
-}
-
-function daysAway(days: number): string {
-  switch (days) {
-    case -1:
-      return 'yesterday';
-    case 0:
-      return 'today';
-    case 1:
-      return 'tomorrow';
-  }
-  return days > 0 ? `in ${days} days` : `${-days} days ago`;
-}
 
 /** `instant` is UTC, ISO 8601; `timeZone` an IANA name. The year is said when it is not this one. */
 export function momentInWords(instant: string, timeZone: string, now: Date): MomentWords {
@@ -56,7 +34,7 @@ export function momentInWords(instant: string, timeZone: string, now: Date): Mom
   return {
     date: `${day}, ${time}`,
     day,
-    away: daysAway(calendarDay(timeZone, at) - calendarDay(timeZone, now)),
+    away: daysAway(at, timeZone, now),
     zone: zone === undefined ? timeZone : zone.replace(/ Time$/, ' time'),
     past: at.getTime() < now.getTime(),
   };

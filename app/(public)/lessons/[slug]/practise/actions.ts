@@ -46,9 +46,10 @@ export async function answerOwnQuestion(
       const { code, message } = result.problem;
       return { outcome: null, refusal: code === 'not-found' ? signedOut : message };
     }
-    const { skill, face, answer, feedback, standing: mastery } = result.value;
-    const standing = skillStanding(skill, mastery, systemClock.now());
-    return { answer, outcome: { face, feedback, standing }, refusal: null };
+    const { skill, face, answer, feedback, brought, timeZone } = result.value;
+    const now = systemClock.now();
+    const standing = skillStanding(skill, result.value.standing, { timeZone, now });
+    return { answer, outcome: { face, feedback, standing, brought }, refusal: null };
   });
 }
 
@@ -67,7 +68,7 @@ export async function answerVisitorQuestion(
     const result = markVisitorQuestion(address, given);
     if (!result.ok) return { outcome: null, refusal: result.problem.message };
     const { face, feedback } = result.value;
-    return { outcome: { face, feedback, standing: null }, refusal: null };
+    return { outcome: { face, feedback, standing: null, brought: null }, refusal: null };
   });
 }
 

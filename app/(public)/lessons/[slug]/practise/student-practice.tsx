@@ -1,10 +1,13 @@
+import type { ReactNode } from 'react';
 import { PracticeQuestion } from '@/components/questions/practice-question';
 import { skillStanding } from '@/components/questions/skill-standing';
 import { EmptyState } from '@/components/ui/empty-state';
 import type { Viewer } from '@/lib/auth/policy';
 import { course, type LessonSlug } from '@/lib/course/lessons';
+import type { Skill } from '@/lib/course/skills';
 import { systemClock } from '@/lib/data/clock';
 import { nextQuestion } from '@/lib/data/questions';
+import { familiesOf } from '@/lib/items/item-bank';
 import { routes } from '@/lib/routes';
 import { answerOwnQuestion } from './actions';
 import { WhenMastered } from './when-mastered';
@@ -19,15 +22,24 @@ export async function StudentPractice({ viewer, lesson }: { viewer: Viewer; less
       </EmptyState>
     );
   }
-  const { id, face, skill, standing } = asked.value;
-  const here = course.findIndex(({ slug }) => slug === lesson);
+  const { id, face, skill, standing, timeZone } = asked.value;
   return (
     <PracticeQuestion
       question={{ key: id, face }}
-      standing={skillStanding(skill, standing, systemClock.now())}
+      standing={skillStanding(skill, standing, { timeZone, now: systemClock.now() })}
       answerAction={answerOwnQuestion.bind(null, id)}
       nextAddress={routes.lessons.practise(lesson)}
-      whenMastered={<WhenMastered skill={skill} nextLesson={course[here + 1]?.slug ?? null} />}
+      whenMastered={whenMastered(lesson)}
     />
+  );
+}
+
+/** By skill: without script the page has drawn the next question when the outcome of the last is shown. */
+function whenMastered(lesson: LessonSlug): Partial<Record<Skill, ReactNode>> {
+  const here = course.findIndex(({ slug }) => slug === lesson);
+  const nextLesson = course[here + 1]?.slug ?? null;
+  const asked = new Set(familiesOf(lesson).map(({ skill }) => skill));
+  return Object.fromEntries(
+    [...asked].map((skill) => [skill, <WhenMastered key={skill} {...{ skill, nextLesson }} />]),
   );
 }

@@ -41,7 +41,7 @@ export async function VisitorPractice({ address }: { address: QuestionAddress })
         standing={null}
         answerAction={answerVisitorQuestion.bind(null, { ...address, key })}
         nextAddress={addressOf({ ...address, number: address.number + 1 })}
-        whenMastered={null}
+        whenMastered={{}}
       />
     </>
   );
