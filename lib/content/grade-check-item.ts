@@ -38,7 +38,7 @@ export function faceOf(item: CheckItem, reckoning: Reckoning): CheckItemFace {
 
 /**
  * Marks one answer as it came from the form. `reveal` asks for the solution as well.
- * A numeric answer may carry a decimal comma, a degree sign or a typed minus.
+ * A numeric answer may carry a decimal comma, a typed minus, and the unit asked for, but no other unit.
  */
 export function gradeCheckItem(
   item: CheckItem,
@@ -90,7 +90,7 @@ function gradeNumeric(
   reckoning: Reckoning,
   reveal: boolean,
 ): CheckOutcome {
-  const given = readNumber(answer);
+  const given = readNumber(answer, item.unit);
   if (given === null) return { ok: false, refusal: { code: 'not-a-number' } };
   const key = valueOf(item.key, reckoning);
   const off = distance(item, given, key);
@@ -130,7 +130,7 @@ function howFar(
   off: number,
   item: NumericItem,
 ): string {
-  if (verdict === 'right') return 'That is within what an eye can judge.';
+  if (verdict === 'right') return 'That is near enough.';
   const way = item.wrapsAt360 ? '' : difference > 0 ? ' too much' : ' too little';
   const amount = `${shown(off)} ${item.unit}`;
   return verdict === 'near'

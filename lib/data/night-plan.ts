@@ -7,6 +7,7 @@ import { fortnightFrom, type FortnightEvening } from '../night/fortnight';
 import { planNight, type NightPlan, type PlanKit } from '../night/plan-night';
 import { scenarioSchema, type Scenario } from '../pointing/scenario';
 import { localTimeOfInstant } from '../sky/local-time';
+import { labOptions, labs } from '../variants/labs';
 import { mayWithClass } from './access';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
@@ -89,6 +90,10 @@ export async function getNightPlan(
   });
 }
 
+/** Questions are set without place and time: what stands in for them is nowhere to go to. */
+const isWithoutSky = (reference: string): boolean =>
+  labs.some((lab) => lab === reference && labOptions[lab].withoutSky === true);
+
 type Stand = NightSiteChoice & { placeName: string; scenario: Scenario };
 
 /** The newest version of each of the class's skies, the newest first; last the place that we begin with. */
@@ -99,12 +104,16 @@ async function sitesOf(classId: string): Promise<Stand[]> {
       versions: {
         orderBy: { version: 'desc' },
         take: 1,
-        select: { id: true, placeName: true, siteId: true, content: true, createdAt: true },
+        select: {
+          ...{ id: true, placeName: true, siteId: true, content: true, createdAt: true },
+          parts: { select: { reference: true } },
+        },
       },
     },
   });
   const versions = scenarios
     .flatMap((one) => one.versions)
+    .filter(({ parts }) => !parts.every(({ reference }) => isWithoutSky(reference)))
     .sort((a, b) => b.createdAt.getTime() - a.createdAt.getTime());
   const stands = versions.map(({ id, placeName, siteId, content }): Stand => ({
     ...{ id, placeName, scenario: scenarioSchema.parse(content) },

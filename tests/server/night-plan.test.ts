@@ -46,6 +46,18 @@ describe('a night plan', () => {
     expect(valueOf(there).placeName).toBe('Keswick');
   });
 
+  test('does not stand where questions on lessons are set, which have no place', async () => {
+    const before = valueOf(await getNightPlan(school.owner, school.classId, {}, monday));
+    const questions = {
+      ...assignmentInput(),
+      ...{ lab: 'lesson-questions' as const, templates: ['level-enough'] },
+      ...{ placeName: 'Indoors', windowMinutes: 0 },
+    };
+    valueOf(await createAssignment(school.owner, school.classId, questions, monday));
+    const after = valueOf(await getNightPlan(school.owner, school.classId, {}, monday));
+    expect(after.sites).toEqual(before.sites);
+  });
+
   test.each([
     [{ date: '2026-02-31' }, 'date'],
     [{ ends: '25:00' }, 'ends'],

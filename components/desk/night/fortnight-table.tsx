@@ -30,10 +30,10 @@ export function FortnightTable({
             Sunset
           </th>
           <th scope="col" className="number">
-            Dark from
+            Nautical dusk
           </th>
           <th scope="col" className="number">
-            Dark minutes
+            Minutes after it
           </th>
           <th scope="col" className="number">
             Without the Moon

@@ -23,7 +23,6 @@ export function ShowTable({
       <thead>
         <tr>
           <th scope="col">What</th>
-          <th scope="col">Kind</th>
           <th scope="col">When</th>
           <th scope="col">Best</th>
           <th scope="col">With</th>
@@ -32,16 +31,16 @@ export function ShowTable({
       <tbody>
         {toShow.map(({ name, kind, from, until, best, with: shownWith }) => (
           <tr key={name}>
-            <th scope="row" className="first-letter:uppercase">
-              {name}
+            <th scope="row" className="min-w-36">
+              <span className="inline-block first-letter:uppercase">{name}</span>
+              <span className="block text-sm font-normal text-soft">{kindText[kind]}</span>
             </th>
-            <td>{kindText[kind]}</td>
             <td className="font-figures">{spanInWords(from, until, timeZone)}</td>
-            <td>
+            <td className="min-w-44">
               <span className="font-figures">{clockTime(best.instant, timeZone)}</span>,{' '}
               {whereInWords(best)}
             </td>
-            <td>
+            <td className="min-w-36">
               {shownWith.length === 0
                 ? 'any'
                 : shownWith

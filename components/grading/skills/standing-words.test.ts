@@ -27,10 +27,10 @@ describe('where somebody stands, in words', () => {
 
   it('names the review that comes next, and when', () => {
     expect(said({ state: 'mastered', masteredAt, nextReviewAt })).toBe(
-      'Mastered on 2026-11-02. First review on 2026-11-04.',
+      'Mastered on 2026-11-02. The first review is due on 2026-11-04.',
     );
     expect(said({ state: 'review-due', masteredAt, nextReviewAt, reviewsPassed: 2 })).toBe(
-      'Mastered on 2026-11-02. Last review has been due since 2026-11-04. One pass does it.',
+      'Mastered on 2026-11-02. The last review has been due since 2026-11-04. One pass does it.',
     );
     expect(said({ state: 'kept', masteredAt, reviewsPassed: 3 })).toBe(
       'Mastered on 2026-11-02. All three reviews passed.',

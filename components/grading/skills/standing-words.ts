@@ -20,17 +20,17 @@ export function standingWords(standing: Mastery, day: (at: Date) => string): str
     case 'mastered':
       return nextReviewAt === null
         ? since
-        : `${since} ${reviewName(reviewsPassed)} on ${day(nextReviewAt)}.`;
+        : `${since} The ${reviewName(reviewsPassed)} is due on ${day(nextReviewAt)}.`;
     case 'review-due':
       return nextReviewAt === null
         ? since
-        : `${since} ${reviewName(reviewsPassed)} has been due since ${day(nextReviewAt)}. One pass does it.`;
+        : `${since} The ${reviewName(reviewsPassed)} has been due since ${day(nextReviewAt)}. One pass does it.`;
     case 'kept':
       return `${since} All ${count(reviewDays.length)} reviews passed.`;
   }
 }
 
-const names = ['First review', 'Second review', 'Last review'] as const;
-const reviewName = (passed: number): string => names[passed] ?? 'Review';
+const names = ['first review', 'second review', 'last review'] as const;
+const reviewName = (passed: number): string => names[passed] ?? 'review';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

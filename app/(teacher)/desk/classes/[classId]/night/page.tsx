@@ -55,7 +55,7 @@ export default async function NightPage({
         <p className="mb-2 max-w-measure text-sm text-soft">
           {fortnight.best === null
             ? 'None of these evenings gets dark before packing up.'
-            : 'Darkest is the evening with the most dark minutes without the Moon before packing up. The weather decides the rest.'}
+            : 'Darkest is the evening with the most minutes between nautical dusk and packing up that are without the Moon. The weather decides the rest.'}
         </p>
         <FortnightTable {...fortnight} planned={localDate} timeZone={timeZone} hrefFor={hrefFor} />
       </section>
