@@ -19,6 +19,12 @@ export function QuestionSamples({ variants }: { variants: Variants }) {
           <li key={index} className="keep-together">
             <p className="max-w-measure font-semibold">{face.prompt}</p>
             {face.drawing === undefined ? null : <ItemPicture drawing={face.drawing} />}
+            {face.kind === 'choice' || face.kind === 'several' ? (
+              <p className="max-w-measure text-sm">
+                <span className="text-soft">Offered: </span>
+                {face.options.map(({ text }) => `“${text}”`).join(' · ')}
+              </p>
+            ) : null}
             <p className="max-w-measure">
               <strong className="font-semibold">Answer:</strong> {right}
             </p>

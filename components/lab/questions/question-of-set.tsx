@@ -57,7 +57,14 @@ export function QuestionOfSet({
       ) : null}
       <div className="flex flex-wrap gap-3">
         {number > 1 ? <Button onClick={() => onGo(number - 2)}>Back</Button> : null}
-        <Button type="submit" variant="primary">
+        <Button
+          type="submit"
+          variant="primary"
+          onClick={(event) => {
+            // The second half of a double click would leave out the question that came up.
+            if (event.detail > 1) event.preventDefault();
+          }}
+        >
           {number === count ? 'Read once more' : 'Next question'}
         </Button>
       </div>

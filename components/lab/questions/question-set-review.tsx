@@ -12,7 +12,7 @@ import type { QuestionSet } from '@/lib/items/question-set/question-set';
 const saidOf: Readonly<Record<Exclude<AnswerState, 'answered'>, string>> = {
   none: 'Not answered',
   unfinished: 'Not finished: something has no partner yet',
-  'not-a-number': 'Not a number: write it in figures, such as 35 or 2.5',
+  'not-a-number': 'Not a number in the unit shown: write figures only, such as 35 or 2.5',
 };
 
 /** All answers in words before they are sent (WCAG 2.2, 3.3.4), and what would count nothing. */
