@@ -12,7 +12,7 @@ export type LessonOutline = {
   pieces: readonly LessonPiece[];
   /** The prose, for counting words. */
   prose: string;
-  /** Paragraphs that formatting has torn in two: they end in the space `{' '}` before what was theirs. */
+  /** Paragraphs that formatting has torn in two, or numbers from their degree sign. */
   torn: readonly string[];
 };
 
@@ -60,6 +60,32 @@ function plainText(node: Node): string {
   return blocks.has(node.type) && !/[.!?:]\s*$/.test(inner) ? `${inner}.\n` : inner;
 }
 
+/** Short or unlike sentences on purpose: their paragraphs may end and begin as they like. */
+const unlikeSentences = new Set(['listItem', 'tableCell', 'Figure', 'Step']);
+
+const isSentenceEnd = /[.!?:”’)]$/;
+
+/**
+ * Whether formatting has torn a paragraph of running text in two: it ends in the space `{' '}` before
+ * what was its own, ends like no sentence, or begins like none.
+ */
+function isTorn(paragraph: Node, within: readonly string[]): boolean {
+  const last = paragraph.children?.at(-1);
+  if (last !== undefined && isSpace(last)) return true;
+  if (within.some((name) => unlikeSentences.has(name))) return false;
+  const text = (paragraph.children ?? []).map(plainText).join('').trim();
+  return !isSentenceEnd.test(text) || /^\p{Ll}/u.test(text);
+}
+
+/** A number of the engine with a space or a line break before its degree sign; °C has one by right. */
+const degreesApart = (nodes: readonly Node[]): boolean =>
+  nodes.some(
+    (node, i) =>
+      /^\s+°(?!C)/.test(node.value ?? '') &&
+      node.type === 'text' &&
+      nodes[i - 1]?.name === 'Computed',
+  );
+
 const headingId = (text: string): string =>
   text
     .toLowerCase()
@@ -95,7 +121,9 @@ export function readOutline(done: (outline: LessonOutline) => void) {
     const pieces: LessonPiece[] = [];
     const torn: string[] = [];
 
-    const visit = (node: Node) => {
+    const visit = (node: Node, within: readonly string[] = []) => {
+      const visitInside = () =>
+        node.children?.forEach((child) => visit(child, [...within, node.name ?? node.type]));
       switch (node.type) {
         case 'mdxJsxFlowElement':
         case 'mdxJsxTextElement': {
@@ -113,7 +141,7 @@ export function readOutline(done: (outline: LessonOutline) => void) {
             }
           }
           pieces.push({ kind: 'component', name, attributes, text: plainText(node) });
-          node.children?.forEach(visit);
+          visitInside();
           pieces.push({ kind: 'component-end', name });
           return;
         }
@@ -133,16 +161,16 @@ export function readOutline(done: (outline: LessonOutline) => void) {
           pieces.push({ kind: 'heading', depth: node.depth ?? 0, id, text });
           break;
         }
-        case 'paragraph': {
-          const last = node.children?.at(-1);
-          if (last !== undefined && isSpace(last)) torn.push(plainText(node).trim());
+        case 'paragraph':
+          if (isTorn(node, within) || degreesApart(node.children ?? [])) {
+            torn.push(plainText(node).trim());
+          }
           break;
-        }
         case 'link':
           pieces.push({ kind: 'link', url: node.url ?? '' });
           break;
       }
-      node.children?.forEach(visit);
+      visitInside();
     };
 
     visit(tree);

@@ -182,6 +182,24 @@ describe('a small lesson', () => {
     ],
     ['the minutes are too many', 'learn: 1\n', 'learn: 9\n', '10 minutes are stated'],
     [
+      'a paragraph ends in the middle of its sentence',
+      'It turns.',
+      'It turns about the\n\n**Pole**, as seen from here.',
+      '“It turns about the.” is torn from the rest of its sentence.',
+    ],
+    [
+      'a paragraph begins with a component in the middle of its sentence',
+      'It turns.',
+      'It turns.\n\n<Computed value="air-mass 20" /> times a night.\n\nround and round.',
+      '“round and round.” is torn from the rest of its sentence.',
+    ],
+    [
+      'a number stands apart from its degree sign',
+      'It turns.',
+      'It turns by <Computed value="air-mass 20" />\n°.',
+      'is torn from the rest of its sentence.',
+    ],
+    [
       'a paragraph is torn in two',
       'It turns.',
       "It turns{' '}\n\nround.",
