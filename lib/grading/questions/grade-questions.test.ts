@@ -66,15 +66,16 @@ describe('the mark of a set of questions', () => {
   });
 
   it('is the mean of the questions’ own, those without an answer included', () => {
-    // 100, half of the several, three of four pairs, and 34 instead of 30: (10 − 4) / (10 − 2).
+    // 100, half of the several, one pair of four wrong (twice a quarter less), and 34 instead of 30:
+    // (10 − 4) / (10 − 2).
     const answers = [
       right[0] ?? null,
       { kind: 'several' as const, options: ['a'] },
       { kind: 'match' as const, pairs: { a: 'a', b: 'b', c: 'c', d: 'a' } },
       { kind: 'numeric' as const, text: '34' },
     ];
-    expect(graded(answers).items.map(({ mark }) => mark)).toEqual([100, 50, 75, 75]);
-    expect(graded(answers).total).toBe(75);
+    expect(graded(answers).items.map(({ mark }) => mark)).toEqual([100, 50, 50, 75]);
+    expect(graded(answers).total).toBe(275 / 4);
     expect(graded(answers.slice(0, 1)).total).toBe(25);
   });
 
