@@ -22,6 +22,7 @@ export function answerState(face: ItemFace, answer: ItemAnswer | null): AnswerSt
     }
     case 'numeric':
       if (answer.text.trim() === '') return 'none';
-      return readNumber(answer.text) === null ? 'not-a-number' : 'answered';
+      if (face.kind !== 'numeric') return 'none';
+      return readNumber(answer.text, face.unit) === null ? 'not-a-number' : 'answered';
   }
 }

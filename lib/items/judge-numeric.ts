@@ -21,7 +21,7 @@ export function bandOf({ key, tolerance }: Pick<NumericItem, 'key' | 'tolerance'
 /** A number within its band; a known slip is named. */
 export function judgeNumeric(item: NumericItem, text: string): Judged {
   if (text.trim() === '') return refused('no-answer');
-  const given = readNumber(text);
+  const given = readNumber(text, item.unit);
   if (given === null) return refused('not-a-number');
   const { full, zero } = bandOf(item);
   const off = awayFrom(item, given, item.key);

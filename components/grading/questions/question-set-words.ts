@@ -7,7 +7,7 @@ import type {
 export const unmarkedWords: Readonly<Record<NonNullable<QuestionOutcome['notMarked']>, string>> = {
   'no-answer': 'There was no answer, which counts nothing.',
   unfinished: 'The answer was not finished, which counts nothing.',
-  'not-a-number': 'The answer was no number, which counts nothing.',
+  'not-a-number': 'The answer was no number in the unit asked for, which counts nothing.',
   'other-question': 'The answer belonged to another question, which counts nothing.',
 };
 

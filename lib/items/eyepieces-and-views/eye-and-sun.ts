@@ -5,8 +5,12 @@ import { inNumber, oneOf, withAperture } from './words';
 
 /** By area: how much more sunlight a tube sends into an eye than the pupil alone would let in. */
 function howMuchMore({ random }: ItemDraw) {
-  const apertureMm = oneOf(random, [30, 40, 50, 60, 70, 80, 90, 100, 105, 120, 150]);
-  const pupilMm = oneOf(random, [2, 2.5, 3]);
+  const apertureMm = oneOf(random, [30, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80, 90]);
+  // Below a thousand times, so that nobody is led to write a comma for thousands.
+  const pupilMm = oneOf(
+    random,
+    [2, 2.5, 3].filter((mm) => (apertureMm / mm) ** 2 < 1000),
+  );
   const key = (apertureMm / pupilMm) ** 2;
   const wide = apertureMm / pupilMm;
   const what = apertureMm <= 50 ? 'A finder telescope' : 'A telescope';

@@ -41,7 +41,10 @@ describe('an answer sent to a lesson', () => {
 
   it.each([
     ['', 'Give an answer first.'],
-    ['twelve', 'That is not a number. Write it in figures, such as 35.'],
+    [
+      'twelve',
+      'That is not a number in the unit shown. Write figures only, such as 35 or 2.5, and no comma for thousands.',
+    ],
   ])('is told what is wrong with %j', async (answer, refusal) => {
     const state = await answerCheck(nothingYet, form({ lesson, item: 'fists', answer }));
     expect(state.refusal).toBe(refusal);

@@ -14,7 +14,8 @@ const answerForm = z.object({
 
 const refusals: Record<CheckRefusal['code'], string> = {
   'no-answer': 'Give an answer first.',
-  'not-a-number': 'That is not a number. Write it in figures, such as 35.',
+  'not-a-number':
+    'That is not a number in the unit shown. Write figures only, such as 35 or 2.5, and no comma for thousands.',
   'unknown-option': 'That answer is not one of those on the page. Choose one of them.',
 };
 
