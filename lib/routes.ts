@@ -34,7 +34,10 @@ export const routes = {
   lessons: {
     all: () => '/lessons',
     one: (slug: string) => `/lessons/${segment(slug)}`,
-    /** A student's own practice; for everybody else the query holds the round: nothing is stored. */
+    /**
+     * A student's own practice, of one `skill` where the query names it; for everybody else the query
+     * holds the round: nothing is stored.
+     */
     practise: (slug: string, query?: QueryValues) =>
       withQuery(`/lessons/${segment(slug)}/practise`, query),
     choosingAlignmentStars: () => '/lessons/choosing-alignment-stars',

@@ -63,7 +63,7 @@ async function answerOne(
   right: boolean,
   at: number,
 ): Promise<string | null> {
-  const asked = await openOrAsk(studentId, lesson.slug, fixedAt(at - minuteMs));
+  const asked = await openOrAsk(studentId, { lesson: lesson.slug }, fixedAt(at - minuteMs));
   if (asked === null) return null;
   const item = storedItemSchema.parse(asked.item);
   const answer = right ? rightAnswer(item) : poorAnswer(item);

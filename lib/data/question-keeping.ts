@@ -1,11 +1,13 @@
 import 'server-only';
 import type { LessonSlug } from '../course/lessons';
+import type { Skill } from '../course/skills';
 import { chooseTemplate } from '../items/choose-template';
 import { drawItem } from '../items/draw-item';
 import { gradeItem, itemGraderVersion } from '../items/grade-item';
 import type { ItemAnswer } from '../items/item-answer';
 import { familiesOf } from '../items/item-bank';
 import type { Item } from '../items/item';
+import type { ItemFamily } from '../items/item-family';
 import type { ItemRefusal } from '../items/judgement';
 import { passes, practicePassMark } from '../mastery/evidence';
 import { randomFrom } from '../variants/random';
@@ -22,18 +24,33 @@ import { isUniqueViolation } from './is-unique-violation';
 
 const openSelect = { id: true, skill: true, item: true } as const;
 
-/** The student's open question of the lesson, else a new one; null where the bank has nothing on it. */
-export async function openOrAsk(studentId: string, lesson: LessonSlug, clock: Clock) {
+/** What is to be asked about: a lesson, or one skill of those that the lesson has questions on. */
+export type AskedAbout = { lesson: LessonSlug; skill?: Skill | null };
+
+/**
+ * The student's open question of the lesson, else a new one; null where the bank has nothing on it. With
+ * a skill, open questions on others stay open for later. A skill that the lesson does not ask about counts
+ * as none.
+ */
+export async function openOrAsk(
+  studentId: string,
+  { lesson, skill = null }: AskedAbout,
+  clock: Clock,
+) {
+  const all = familiesOf(lesson);
+  const onSkill = all.filter((family) => family.skill === skill);
+  const families = onSkill.length > 0 ? onSkill : all;
+  const only = skill !== null && onSkill.length > 0 ? { skill } : {};
   // Twice at most: where two ask at once, the second finds what the first was given.
   for (let round = 0; round < 2; round += 1) {
     try {
       return await db().$transaction(async (transaction) => {
         const open = await transaction.askedQuestion.findFirst({
-          where: { studentId, lesson, answeredAt: null },
+          where: { studentId, lesson, answeredAt: null, ...only },
           orderBy: { number: 'asc' },
           select: openSelect,
         });
-        return open ?? (await ask(transaction, { studentId, lesson }, clock));
+        return open ?? (await ask(transaction, { studentId, lesson, families }, clock));
       });
     } catch (error) {
       if (!isUniqueViolation(error) || round > 0) throw error;
@@ -47,7 +64,11 @@ const passed = (mark: number): boolean =>
 
 async function ask(
   transaction: Transaction,
-  { studentId, lesson }: { studentId: string; lesson: LessonSlug },
+  {
+    studentId,
+    lesson,
+    families,
+  }: { studentId: string; lesson: LessonSlug; families: readonly ItemFamily[] },
   clock: Clock,
 ) {
   const before = await transaction.askedQuestion.findMany({
@@ -58,7 +79,7 @@ async function ask(
   const number = (before.at(-1)?.number ?? 0) + 1;
   const seed = hmacOf(studentId, 'question', lesson, number);
   const chosen = chooseTemplate({
-    families: familiesOf(lesson),
+    families,
     asked: before.map(({ family, template, mark }) => ({
       ...{ family, template, passed: mark === null ? null : passed(mark) },
     })),

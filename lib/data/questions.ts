@@ -11,7 +11,7 @@ import { whatItMade } from '../mastery/what-it-made';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { feedbackOf } from './question-feedback';
-import { keepAnswer, openOrAsk } from './question-keeping';
+import { keepAnswer, openOrAsk, type AskedAbout } from './question-keeping';
 import { refusalText } from './question-refusals';
 import { failure, notFound, success, type Result } from './result';
 import { shownEvidence, type SkillPiece } from './skill-evidence';
@@ -41,22 +41,23 @@ const skillSchema = z.enum(skills);
 
 /**
  * The student's open question of that lesson, else a new one, drawn so that its kind is not one of the
- * last ones and that objectives not yet met come first. Students only.
+ * last ones and that objectives not yet met come first. With a skill, of that skill alone: for a review.
+ * Students only.
  */
 export async function nextQuestion(
   viewer: Viewer,
-  lesson: LessonSlug,
+  about: AskedAbout,
   clock: Clock = systemClock,
 ): Promise<Result<OpenQuestion>> {
   if (viewer.kind !== 'student') return notFound();
   const { studentId } = viewer;
-  const asked = await openOrAsk(studentId, lesson, clock);
+  const asked = await openOrAsk(studentId, about, clock);
   if (asked === null) {
     return failure('no-questions', 'There are no questions on this lesson yet.');
   }
   const skill = skillSchema.parse(asked.skill);
   return success({
-    ...{ id: asked.id, lesson, skill },
+    ...{ id: asked.id, lesson: about.lesson, skill },
     face: faceOfItem(storedItemSchema.parse(asked.item)),
     ...(await standingIn(studentId, skill, clock)).told,
   });

@@ -98,6 +98,12 @@ describe('which kind of question comes next', () => {
     }
   });
 
+  it('remembers the last kinds of these families, whatever else was asked in between', () => {
+    const pair = [family('bubble', 'read', ['one', 'two'])];
+    const history = [asked('bubble', 'one'), ...four.map((one) => asked('hands', one))];
+    for (const seed of seeds) expect(choose(history, seed, pair).template).toBe('two');
+  });
+
   it('takes no notice of questions that are in the bank no more', () => {
     expect(() => choose([asked('gone', 'one', null)])).not.toThrow();
   });

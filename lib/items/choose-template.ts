@@ -14,10 +14,11 @@ type Candidate = { family: ItemFamily; template: string };
  * {@link templatesRemembered} kinds, as the same kind again is no evidence; objectives that were never
  * asked about, then those never passed, then the rest; not the family of the last question, so that two
  * things alternate; the family asked least often. Among those left the seed decides. Null for no families.
+ * Questions of other families, asked in between, are no matter.
  */
 export function chooseTemplate({
   families,
-  asked,
+  asked: askedOfAll,
   random,
 }: {
   families: readonly ItemFamily[];
@@ -27,6 +28,7 @@ export function chooseTemplate({
   const all = families.flatMap((family) =>
     Object.keys(family.templates).map((template) => ({ family, template })),
   );
+  const asked = askedOfAll.filter((one) => families.some(({ id }) => id === one.family));
   const remembered = Math.min(templatesRemembered, all.length - 1);
   const recent = remembered > 0 ? asked.slice(-remembered) : [];
   const fresh = all.filter(({ family, template }) =>

@@ -49,7 +49,7 @@ beforeAll(async () => {
     await assignments.createAssignment(school.owner, school.classId, assignmentInput(), monday),
   );
   const question = valueOf(
-    await questions.nextQuestion(school.ann, 'choosing-alignment-stars', monday),
+    await questions.nextQuestion(school.ann, { lesson: 'choosing-alignment-stars' }, monday),
   );
   made = {
     ...{ ...school, draftId: draft.assignmentId, assignmentId, openId, submittedId },
@@ -169,7 +169,7 @@ const cases: Case[] = [
   [
     'nextQuestion',
     ['ann', 'ben', 'dee'],
-    (v) => questions.nextQuestion(v, 'choosing-alignment-stars', monday),
+    (v) => questions.nextQuestion(v, { lesson: 'choosing-alignment-stars' }, monday),
   ],
   ['getAttemptResult', [...members, 'ann'], (v) => attempts.getAttemptResult(v, made.submittedId)],
   ['getAttemptResult of an open attempt', [], (v) => attempts.getAttemptResult(v, made.openId)],

@@ -48,7 +48,7 @@ beforeAll(async () => {
       await submitAttempt(student, attemptId, { submission, idempotencyKey: 'key-of-it' }, monday),
     );
     valueOf(await startPractice(student, {}, monday));
-    valueOf(await nextQuestion(student, 'choosing-alignment-stars', monday));
+    valueOf(await nextQuestion(student, { lesson: 'choosing-alignment-stars' }, monday));
     const target = { studentId, assignmentId, note: 'Needed more time.' };
     valueOf(await excuse(school.owner, target));
     valueOf(await extendDue(school.owner, { ...target, dueAt: afterDue(24).now().toISOString() }));

@@ -1,5 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { Skill } from '@/lib/course/skills';
+import type { Viewer } from '@/lib/auth/policy';
+import { lessonOfSkill } from '@/lib/course/lessons';
+import { skills, type Skill } from '@/lib/course/skills';
 import type { Clock } from '@/lib/data/clock';
 import { db } from '@/lib/data/db';
 import { answerQuestion, nextQuestion } from '@/lib/data/questions';
@@ -41,8 +43,8 @@ function poorAnswer(item: Item): ItemAnswer {
 
 describe('a question put to a student', () => {
   test('stays the same until it is answered, and shows nothing that tells the answer', async () => {
-    const first = valueOf(await nextQuestion(school.ann, lesson, monday));
-    const again = valueOf(await nextQuestion(school.ann, lesson, monday));
+    const first = valueOf(await nextQuestion(school.ann, { lesson }, monday));
+    const again = valueOf(await nextQuestion(school.ann, { lesson }, monday));
     expect(again).toEqual(first);
     const sent = JSON.stringify(first.face);
     for (const word of ['"key"', '"reason"', '"right":true', '"rules"', '"pairs"', '"slips"']) {
@@ -53,7 +55,7 @@ describe('a question put to a student', () => {
 
   test('is one, however many windows ask at once', async () => {
     const asked = await Promise.all(
-      Array.from({ length: 5 }, () => nextQuestion(school.cy, lesson, monday)),
+      Array.from({ length: 5 }, () => nextQuestion(school.cy, { lesson }, monday)),
     );
     expect(new Set(asked.map((one) => valueOf(one).id)).size).toBe(1);
   });
@@ -64,7 +66,7 @@ describe('a question put to a student', () => {
   });
 
   test('is refused in words while it cannot be marked, and stays open', async () => {
-    const { id } = valueOf(await nextQuestion(school.ann, lesson, monday));
+    const { id } = valueOf(await nextQuestion(school.ann, { lesson }, monday));
     for (const input of [{}, null, 'yes', { kind: 'choice', option: 'a', mark: 1 }]) {
       const answer = await answerQuestion(school.ann, id, input, monday);
       expect(codeOf(answer)).toBe('bad-input');
@@ -82,11 +84,11 @@ describe('a question put to a student', () => {
               ? { kind: 'several', options: [] }
               : { kind: item.kind, option: null };
     expect(codeOf(await answerQuestion(school.ann, id, empty, monday))).toBe('no-answer');
-    expect(valueOf(await nextQuestion(school.ann, lesson, monday)).id).toBe(id);
+    expect(valueOf(await nextQuestion(school.ann, { lesson }, monday)).id).toBe(id);
   });
 
   test('is marked once: the first answer counts, whatever comes after it', async () => {
-    const { id } = valueOf(await nextQuestion(school.ann, lesson, monday));
+    const { id } = valueOf(await nextQuestion(school.ann, { lesson }, monday));
     const item = await itemOf(id);
     const first = valueOf(await answerQuestion(school.ann, id, poorAnswer(item), monday));
     expect(first.feedback.verdict).not.toBe('right');
@@ -103,7 +105,7 @@ describe('a question put to a student', () => {
   });
 
   test('is answered once by two that press together', async () => {
-    const { id } = valueOf(await nextQuestion(school.cy, lesson, monday));
+    const { id } = valueOf(await nextQuestion(school.cy, { lesson }, monday));
     const item = await itemOf(id);
     const both = await Promise.all([
       answerQuestion(school.cy, id, rightAnswer(item), monday),
@@ -113,23 +115,23 @@ describe('a question put to a student', () => {
   });
 
   test('is nobody else’s', async () => {
-    const { id } = valueOf(await nextQuestion(school.ann, lesson, monday));
+    const { id } = valueOf(await nextQuestion(school.ann, { lesson }, monday));
     const answer = rightAnswer(await itemOf(id));
     const { ben, dee, owner, stranger, anonymous } = school;
     for (const viewer of [ben, dee, owner, stranger, anonymous]) {
       expect(codeOf(await answerQuestion(viewer, id, answer, monday))).toBe('not-found');
     }
     for (const viewer of [owner, stranger, anonymous]) {
-      expect(codeOf(await nextQuestion(viewer, lesson, monday))).toBe('not-found');
+      expect(codeOf(await nextQuestion(viewer, { lesson }, monday))).toBe('not-found');
     }
-    expect(valueOf(await nextQuestion(school.ann, lesson, monday)).id).toBe(id);
+    expect(valueOf(await nextQuestion(school.ann, { lesson }, monday)).id).toBe(id);
   });
 });
 
 /** Answers questions of the lesson, all others rightly, until one of that skill is answered. */
 async function answerOn(skill: Skill, right: boolean, clock: Clock) {
   for (let n = 0; n < 12; n += 1) {
-    const { id, ...question } = valueOf(await nextQuestion(school.ben, lesson, clock));
+    const { id, ...question } = valueOf(await nextQuestion(school.ben, { lesson }, clock));
     const item = await itemOf(id);
     const answer = right || question.skill !== skill ? rightAnswer(item) : poorAnswer(item);
     const outcome = valueOf(await answerQuestion(school.ben, id, answer, clock));
@@ -138,6 +140,60 @@ async function answerOn(skill: Skill, right: boolean, clock: Clock) {
   }
   throw new Error(`the lesson asks about ${skill}`);
 }
+
+describe('a question on one skill, for its review', () => {
+  let other: School;
+  beforeAll(async () => {
+    other = await makeSchool();
+  });
+  const asked = { lesson, skill: 'safety' } as const;
+  const askedOf = async (viewer: Viewer, about: Parameters<typeof nextQuestion>[1]) =>
+    valueOf(await nextQuestion(viewer, about, monday));
+
+  test('comes before an open one on another skill, which waits for later', async () => {
+    const level = await askedOf(other.ann, { lesson, skill: 'level' });
+    expect(level.skill).toBe('level');
+    const safety = await askedOf(other.ann, asked);
+    expect(safety.skill).toBe('safety');
+    expect((await askedOf(other.ann, asked)).id).toBe(safety.id);
+    expect((await askedOf(other.ann, { lesson })).id).toBe(level.id);
+    const answer = rightAnswer(await itemOf(safety.id));
+    valueOf(await answerQuestion(other.ann, safety.id, answer, monday));
+    expect((await askedOf(other.ann, { lesson })).id).toBe(level.id);
+  });
+
+  test('is followed by others on that skill alone, each of another kind', async () => {
+    const kinds = familiesOf(lesson)
+      .filter(({ skill }) => skill === 'safety')
+      .flatMap(({ id, templates }) => Object.keys(templates).map((one) => `${id}/${one}`));
+    const met = new Set<string>();
+    for (let n = 0; n < Math.min(kinds.length, 6); n += 1) {
+      const { id, skill } = await askedOf(other.ben, asked);
+      expect(skill).toBe('safety');
+      const item = await itemOf(id);
+      met.add(`${item.family}/${item.template}`);
+      valueOf(await answerQuestion(other.ben, id, rightAnswer(item), monday));
+    }
+    expect(met.size).toBe(Math.min(kinds.length, 6));
+  });
+
+  test('is one, and one on each skill, however many windows ask at once', async () => {
+    const abouts = [asked, asked, { lesson, skill: 'level' } as const];
+    const open = await Promise.all(abouts.map((about) => askedOf(other.ben, about)));
+    expect(open.map(({ skill }) => skill)).toEqual(['safety', 'safety', 'level']);
+    expect(new Set(open.map(({ id }) => id)).size).toBe(2);
+  });
+
+  test('is any of the lesson’s where the lesson does not ask about that skill', async () => {
+    const { id } = await askedOf(other.ben, { lesson });
+    expect((await askedOf(other.ben, { lesson, skill: 'power' })).id).toBe(id);
+  });
+
+  test.each(skills)('can be asked in the lesson on it: %s', (skill) => {
+    const of = familiesOf(lessonOfSkill(skill).slug).filter((family) => family.skill === skill);
+    expect(of.flatMap(({ templates }) => Object.keys(templates)).length).toBeGreaterThan(2);
+  });
+});
 
 test('three passed in a row are three different kinds, and the third brings mastery', async () => {
   for (const inARow of [1, 2, 3]) {

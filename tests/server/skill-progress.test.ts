@@ -139,7 +139,7 @@ test('a set of questions tells of each that was answered', async () => {
 test('a question that was answered stands in the evidence with its answer and what was said', async () => {
   const school = await makeSchool();
   const { id, skill, face } = valueOf(
-    await nextQuestion(school.ann, 'choosing-alignment-stars', monday),
+    await nextQuestion(school.ann, { lesson: 'choosing-alignment-stars' }, monday),
   );
   const row = await db().askedQuestion.findUniqueOrThrow({ where: { id } });
   const answer = rightAnswer(storedItemSchema.parse(row.item));

@@ -26,7 +26,8 @@ describe('the file of a student', () => {
     fileSchema.parse(await exportStudent(school.owner, school.ann.studentId)).questions;
   beforeAll(async () => {
     school = await makeSchool();
-    for (const { slug } of course) valueOf(await nextQuestion(school.ann, slug, monday));
+    for (const { slug } of course)
+      valueOf(await nextQuestion(school.ann, { lesson: slug }, monday));
   });
 
   test('tells of an open question what the student sees, and nothing that answers it', async () => {
@@ -41,7 +42,7 @@ describe('the file of a student', () => {
   });
 
   test('holds a question whole once it is answered', async () => {
-    const { id } = valueOf(await nextQuestion(school.ann, 'level-enough', monday));
+    const { id } = valueOf(await nextQuestion(school.ann, { lesson: 'level-enough' }, monday));
     const { item } = await db().askedQuestion.findUniqueOrThrow({ where: { id } });
     valueOf(
       await answerQuestion(school.ann, id, rightAnswer(storedItemSchema.parse(item)), monday),

@@ -41,7 +41,7 @@ export function DueReviews({ skills, now }: { skills: MySkills; now: Date }) {
                 <span className="text-soft">since {dayInWords(since, timeZone, now)}</span>
               </p>
               <LinkButton
-                href={routes.lessons.practise(lessonOfSkill(skill).slug)}
+                href={routes.lessons.practise(lessonOfSkill(skill).slug, { skill })}
                 aria-label={`Practise: ${skillTitles[skill]}`}
               >
                 Practise

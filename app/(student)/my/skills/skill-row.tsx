@@ -57,7 +57,7 @@ export function SkillRow({
           />
         </div>
         <LinkButton
-          href={routes.lessons.practise(lesson)}
+          href={routes.lessons.practise(lesson, { skill })}
           aria-label={`Questions: ${title}`}
           variant={state === 'review-due' ? 'primary' : 'quiet'}
         >

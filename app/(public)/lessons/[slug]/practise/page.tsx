@@ -6,7 +6,7 @@ import { PageHeader } from '@/components/ui/page-header';
 import { getViewer } from '@/lib/auth/session';
 import { getLesson } from '@/lib/content/lessons';
 import { course, type LessonSlug } from '@/lib/course/lessons';
-import { skillTitles } from '@/lib/course/skills';
+import { skills, skillTitles, type Skill } from '@/lib/course/skills';
 import { routes } from '@/lib/routes';
 import { StudentPractice } from './student-practice';
 import { VisitorPractice } from './visitor-practice';
@@ -20,9 +20,13 @@ const first = z
   .union([z.string(), z.array(z.string()).transform((values) => values[0])])
   .optional()
   .catch(undefined);
-/** `family` and `template` are the author's look: questions of one kind alone. */
+/**
+ * `skill` keeps a student's practice to one skill, for its review; `family` and `template` are the
+ * author's look: questions of one kind alone.
+ */
 const querySchema = z.object({
   round: first,
+  skill: z.enum(skills).nullable().catch(null),
   question: first.transform((text) => (/^[1-9]\d{0,3}$/.test(text ?? '') ? Number(text) : 1)),
   family: first.transform((id) => id ?? null),
   template: first.transform((id) => id ?? null),
@@ -45,13 +49,15 @@ export async function generateMetadata({ params }: PractisePageProps): Promise<M
 export default async function PractisePage({ params, searchParams }: PractisePageProps) {
   const lesson = await lessonOf(params);
   const viewer = await getViewer();
+  const query = await searchParams;
+  const { skill } = querySchema.parse(query);
   return (
     <article className="mx-auto max-w-[44rem]">
       <PageHeader
         title={`Practise: ${lesson.title}`}
         lead={
           viewer.kind === 'student'
-            ? 'One question at a time, a new one as often as you like. You are told why at once.'
+            ? studentLead(skill)
             : 'One question at a time, a new one as often as you like. Nothing about you is kept.'
         }
         crumbs={[
@@ -60,13 +66,18 @@ export default async function PractisePage({ params, searchParams }: PractisePag
         ]}
       />
       {viewer.kind === 'student' ? (
-        <StudentPractice viewer={viewer} lesson={lesson.slug} />
+        <StudentPractice viewer={viewer} lesson={lesson.slug} skill={skill} />
       ) : (
-        <VisitorPractice address={visitorAddress(lesson.slug, await searchParams)} />
+        <VisitorPractice address={visitorAddress(lesson.slug, query)} />
       )}
     </article>
   );
 }
+
+const studentLead = (skill: Skill | null): string =>
+  skill === null
+    ? 'One question at a time, a new one as often as you like. You are told why at once.'
+    : `One question at a time, all on one skill: “${skillTitles[skill]}”. You are told why at once.`;
 
 /** A round that has no seed yet is given one, so that its address is the same question tomorrow. */
 function visitorAddress(lesson: LessonSlug, query: Record<string, string | string[] | undefined>) {

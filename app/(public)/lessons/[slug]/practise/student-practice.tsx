@@ -13,8 +13,17 @@ import { answerOwnQuestion } from './actions';
 import { WhenMastered } from './when-mastered';
 
 /** The student's open question of the lesson, or the next one. */
-export async function StudentPractice({ viewer, lesson }: { viewer: Viewer; lesson: LessonSlug }) {
-  const asked = await nextQuestion(viewer, lesson);
+export async function StudentPractice({
+  viewer,
+  lesson,
+  skill: only,
+}: {
+  viewer: Viewer;
+  lesson: LessonSlug;
+  /** For a review: that skill alone. */
+  skill: Skill | null;
+}) {
+  const asked = await nextQuestion(viewer, { lesson, skill: only });
   if (!asked.ok) {
     return (
       <EmptyState title="There are no questions here yet">
@@ -28,7 +37,7 @@ export async function StudentPractice({ viewer, lesson }: { viewer: Viewer; less
       question={{ key: id, face }}
       standing={skillStanding(skill, standing, { timeZone, now: systemClock.now() })}
       answerAction={answerOwnQuestion.bind(null, id)}
-      nextAddress={routes.lessons.practise(lesson)}
+      nextAddress={routes.lessons.practise(lesson, { skill: only })}
       whenMastered={whenMastered(lesson)}
     />
   );
