@@ -69,7 +69,10 @@ export function CheckQuestion({ slug, item, label, answerCheck }: CheckQuestionP
               key={state.tries}
               id={promptId}
               name="answer"
-              inputMode="decimal"
+              // Some phones’ keypads for decimals have no minus sign; alike for all, so as not to tell it.
+              inputMode="text"
+              autoCapitalize="off"
+              spellCheck={false}
               autoComplete="off"
               defaultValue={state.answer}
               aria-describedby={feedbackId}

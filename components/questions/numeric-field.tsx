@@ -18,7 +18,11 @@ export function NumericField({
       <input
         id={name}
         name={name}
-        inputMode="decimal"
+        // Some phones’ keypads for decimals have no minus sign. The same for every question, so that
+        // the keypad does not tell the sign of the answer.
+        inputMode="text"
+        autoCapitalize="off"
+        spellCheck={false}
         autoComplete="off"
         maxLength={40}
         value={answer.text}
