@@ -5,9 +5,12 @@ import { duskAt } from '../../items/the-night/predict-the-twilight';
 import { packUpSteps } from '../../rehearsal/pack-up';
 import type { Quantity } from '../reckoning';
 
+/** Hours after midnight as the minute that a clock shows, counted from midnight. */
+const shownMinute = (hours: number): number => Math.round(hours * 60);
+
 /** "16:05" of hours after midnight. */
 const clock = (hours: number): string => {
-  const minutes = Math.round(hours * 60);
+  const minutes = shownMinute(hours);
   return `${String(Math.floor(minutes / 60) % 24).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
 };
 
@@ -19,12 +22,18 @@ const hoursOf = (instant: string | null, date: string): number =>
 
 /** What the lesson "the-night" asks of the engine beyond what all lessons may. */
 export const theNightQuantities: Readonly<Record<string, Quantity>> = {
-  /** Minutes from sunset to astronomical dusk. */
+  /**
+   * Minutes from sunset to astronomical dusk; infinite where that never comes. Between the minutes that
+   * the clocks show, so that whoever takes one time from the other gets just this.
+   */
   'twilight-minutes': {
     takes: 'latitude date',
     digits: 0,
-    value: ([latitude = '', date = ''], { figure }) =>
-      duskAt(figure(latitude), date).minutes ?? Number.POSITIVE_INFINITY,
+    value: ([latitude = '', date = ''], { figure }) => {
+      if (duskAt(figure(latitude), date).minutes === null) return Number.POSITIVE_INFINITY;
+      const { sunset, astronomicalDusk } = nightOf(figure(latitude), date);
+      return shownMinute(hoursOf(astronomicalDusk, date)) - shownMinute(hoursOf(sunset, date));
+    },
   },
   'sunset-clock': {
     takes: 'latitude date',
