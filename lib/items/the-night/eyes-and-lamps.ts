@@ -4,7 +4,8 @@ import { pickOne, pickSome } from '../pick-one';
 import { adaptedAfterMinutes, lamps, lightNeeded, rodsForCones } from '../../night/dark-adaptation';
 import { drawAdaptation } from './draw-adaptation';
 
-const half = 'Eyes take about half an hour to get used to the dark, and one white light undoes it.';
+const half =
+  'Eyes take about half an hour to get used to the dark, and one white light may cost most of it.';
 const who = ['You', 'The class', 'Your partner', 'Two visitors'] as const;
 
 const clockAfter = (hour: number, minute: number, later: number): string => {
@@ -120,8 +121,8 @@ function predictTheFlash({ random }: ItemDraw) {
   const rounded = Number(needs.toPrecision(1));
   const text = (times: number) => `About ${String(times)} times as much`;
   return choice({
-    prompt: `${pickOne(random, who)} spent ${String(flash)} minutes in the dark. Then a white torch shines into the eyes for some seconds. Predict how much light they need ${String(later)} minutes later, compared with just before.`,
-    explanation: `It begins nearly anew: ${String(later)} minutes in the dark instead of ${String(flash + later)}.`,
+    prompt: `${pickOne(random, who)} spent ${String(flash)} minutes in the dark. Then a bright white torch shines into the eyes for some seconds. Predict how much light they may need ${String(later)} minutes later, compared with just before.`,
+    explanation: `At worst it begins nearly anew: ${String(later)} minutes in the dark instead of ${String(flash + later)}.`,
     afterwards: drawAdaptation(
       [flash],
       `The curve falls for ${String(flash)} minutes, jumps back up at the white light, and begins to fall anew. ${String(later)} minutes later the eye needs about ${String(rounded)} times as much light as just before it.`,
@@ -129,7 +130,7 @@ function predictTheFlash({ random }: ItemDraw) {
     right: {
       text: text(rounded),
       reason:
-        'The white light set the eyes back to the start, and the rods take ten minutes to come in.',
+        'A bright white light may cost the eyes most of what they gained, and the rods take ten minutes to come in.',
     },
     wrong: [
       {
@@ -139,7 +140,7 @@ function predictTheFlash({ random }: ItemDraw) {
       },
       {
         text: 'The same as before: it was only seconds',
-        reason: 'Seconds are enough. The dark has to be waited for again.',
+        reason: 'Seconds of a bright light may cost up to half an hour.',
         misconception: 'eyes-adapt-at-once',
       },
       {
