@@ -1,7 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { Viewer } from '@/lib/auth/policy';
-import { lessonOfSkill } from '@/lib/course/lessons';
-import { skills, type Skill } from '@/lib/course/skills';
+import type { Skill } from '@/lib/course/skills';
 import type { Clock } from '@/lib/data/clock';
 import { db } from '@/lib/data/db';
 import { answerQuestion, nextQuestion } from '@/lib/data/questions';
@@ -140,60 +138,6 @@ async function answerOn(skill: Skill, right: boolean, clock: Clock) {
   }
   throw new Error(`the lesson asks about ${skill}`);
 }
-
-describe('a question on one skill, for its review', () => {
-  let other: School;
-  beforeAll(async () => {
-    other = await makeSchool();
-  });
-  const asked = { lesson, skill: 'safety' } as const;
-  const askedOf = async (viewer: Viewer, about: Parameters<typeof nextQuestion>[1]) =>
-    valueOf(await nextQuestion(viewer, about, monday));
-
-  test('comes before an open one on another skill, which waits for later', async () => {
-    const level = await askedOf(other.ann, { lesson, skill: 'level' });
-    expect(level.skill).toBe('level');
-    const safety = await askedOf(other.ann, asked);
-    expect(safety.skill).toBe('safety');
-    expect((await askedOf(other.ann, asked)).id).toBe(safety.id);
-    expect((await askedOf(other.ann, { lesson })).id).toBe(level.id);
-    const answer = rightAnswer(await itemOf(safety.id));
-    valueOf(await answerQuestion(other.ann, safety.id, answer, monday));
-    expect((await askedOf(other.ann, { lesson })).id).toBe(level.id);
-  });
-
-  test('is followed by others on that skill alone, each of another kind', async () => {
-    const kinds = familiesOf(lesson)
-      .filter(({ skill }) => skill === 'safety')
-      .flatMap(({ id, templates }) => Object.keys(templates).map((one) => `${id}/${one}`));
-    const met = new Set<string>();
-    for (let n = 0; n < Math.min(kinds.length, 6); n += 1) {
-      const { id, skill } = await askedOf(other.ben, asked);
-      expect(skill).toBe('safety');
-      const item = await itemOf(id);
-      met.add(`${item.family}/${item.template}`);
-      valueOf(await answerQuestion(other.ben, id, rightAnswer(item), monday));
-    }
-    expect(met.size).toBe(Math.min(kinds.length, 6));
-  });
-
-  test('is one, and one on each skill, however many windows ask at once', async () => {
-    const abouts = [asked, asked, { lesson, skill: 'level' } as const];
-    const open = await Promise.all(abouts.map((about) => askedOf(other.ben, about)));
-    expect(open.map(({ skill }) => skill)).toEqual(['safety', 'safety', 'level']);
-    expect(new Set(open.map(({ id }) => id)).size).toBe(2);
-  });
-
-  test('is any of the lesson’s where the lesson does not ask about that skill', async () => {
-    const { id } = await askedOf(other.ben, { lesson });
-    expect((await askedOf(other.ben, { lesson, skill: 'power' })).id).toBe(id);
-  });
-
-  test.each(skills)('can be asked in the lesson on it: %s', (skill) => {
-    const of = familiesOf(lessonOfSkill(skill).slug).filter((family) => family.skill === skill);
-    expect(of.flatMap(({ templates }) => Object.keys(templates)).length).toBeGreaterThan(2);
-  });
-});
 
 test('three passed in a row are three different kinds, and the third brings mastery', async () => {
   for (const inARow of [1, 2, 3]) {
