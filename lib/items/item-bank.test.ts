@@ -23,6 +23,15 @@ describe.each(itemBank.map((family) => [family.id, family] as const))('%s', (_, 
     expect(survey.wrongAnswers).toBeGreaterThan(0);
   });
 
+  it('names no spot by a capital letter: the rings bring letters of their own', () => {
+    const letters = Object.keys(family.templates).flatMap((template) =>
+      Array.from({ length: 30 }, (_, n) =>
+        drawItem(family, template, { seed: `letters ${String(n)}`, world }),
+      ).flatMap(lettersAtSpots),
+    );
+    expect([...new Set(letters)].filter((one) => !lettersInTheQuestion.test(one))).toEqual([]);
+  });
+
   it('draws the same question for the same seed', () => {
     const draw = (template: string) => drawItem(family, template, { seed: 'again', world });
     for (const template of Object.keys(family.templates)) {
@@ -70,4 +79,27 @@ function misconceptionsIn(item: Item): string[] {
   return carriers.flatMap(({ misconception }) =>
     misconception === undefined ? [] : [misconception],
   );
+}
+
+/** One question still tells its things' distances by letters in its own sentence. */
+const lettersInTheQuestion = /^daytime-target point-at-it: /;
+
+/** In a drawing's units: about as far as a ring and its letter reach. */
+const besideSpot = 30;
+/** E is north's fellow on a compass, and no name there. */
+const isCompass = (texts: readonly string[]): boolean =>
+  ['N', 'E', 'S', 'W'].every((wind) => texts.includes(wind));
+
+/** Capital letters that name a spot in its words or stand beside it in the drawing. */
+function lettersAtSpots(item: Item): string[] {
+  if (item.kind !== 'point') return [];
+  const texts = item.drawing.shapes.flatMap((shape) => (shape.kind === 'text' ? [shape] : []));
+  const compass = isCompass(texts.map(({ text }) => text));
+  return item.spots.flatMap(({ x, y, where }) => [
+    ...(/\b[A-H]\b/.test(where) ? [`${item.family} ${item.template}: “${where}”`] : []),
+    ...texts
+      .filter(({ text }) => /^[A-H]$/.test(text) && !(compass && text === 'E'))
+      .filter((text) => Math.hypot(text.x - x, text.y - y) < besideSpot)
+      .map(({ text }) => `${item.family} ${item.template}: ${text} in the drawing`),
+  ]);
 }

@@ -275,7 +275,8 @@ describe('a third star', () => {
         const outcome = outcomeOf('solved-zero', truth, [centred(pair[0]), centred(pair[1])]);
         if (outcome.kind !== 'agree') continue;
         for (const { id, where } of item.spots) {
-          const miss = missDeg(outcome.model, truth, at(where.charAt(0)));
+          const [azimuthDeg = NaN, altitudeDeg = NaN] = numbersIn(where);
+          const miss = missDeg(outcome.model, truth, { azimuthDeg, altitudeDeg });
           squares.set(id, (squares.get(id) ?? 0) + miss * miss);
         }
       }

@@ -28,10 +28,11 @@ const winds = [
   ['W', 270],
 ] as const;
 
-export type ChartMark = ChartPlace & { label: string; kind?: 'star' | 'target' };
+/** Without a label where the learner points: the rings over the drawing carry letters of their own. */
+export type ChartMark = ChartPlace & { label?: string; kind?: 'star' | 'target' };
 export type ChartArrow = { from: ChartPlace; to: ChartPlace };
 
-/** The whole sky with lettered places on it. */
+/** The whole sky with places on it. */
 export function skyChart({
   marks,
   arrows = [],
@@ -74,9 +75,14 @@ function markShapes({ label, kind = 'star', ...place }: ChartMark): Shape[] {
     kind === 'star'
       ? { kind: 'path', d: starPath(x, y), fill: 'sky-lamp' }
       : { kind: 'circle', cx: x, cy: y, r: 5, stroke: 'on-sky', width: 1.5 },
-    { kind: 'text', x: x + 9, y: y + 5, text: label, size: 14, tone: 'on-sky', bold: true },
+    ...(label === undefined ? [] : [nameBeside(label, { x, y })]),
   ];
 }
+
+const nameBeside = (text: string, { x, y }: { x: number; y: number }): Shape => ({
+  ...{ kind: 'text', x: x + 9, y: y + 5, text, size: 14 },
+  ...{ tone: 'on-sky', bold: true },
+});
 
 const starPath = (x: number, y: number): string =>
   `M${figure(x)} ${figure(y - 7)}l1.6 5.4 5.4 1.6 -5.4 1.6 -1.6 5.4 -1.6 -5.4 -5.4 -1.6 5.4 -1.6Z`;
@@ -103,11 +109,18 @@ function arrowShapes({ from, to }: ChartArrow): Shape[] {
   ];
 }
 
-/** "A: azimuth 120°, altitude 35°." for the words of a chart. */
-export const chartWords = (marks: readonly ChartMark[]): string =>
-  `A chart of the whole sky, the zenith in the middle. ${marks
-    .map(
-      ({ label, azimuthDeg, altitudeDeg }) =>
-        `${label}: azimuth ${figures(azimuthDeg, 0)}°, altitude ${figures(altitudeDeg, 0)}°.`,
-    )
-    .join(' ')}`;
+/** "azimuth 120°, altitude 35°" */
+export const chartWhere = ({ azimuthDeg, altitudeDeg }: ChartPlace): string =>
+  `azimuth ${figures(azimuthDeg, 0)}°, altitude ${figures(altitudeDeg, 0)}°`;
+
+/** "1: azimuth 120°, altitude 35°." for the words of a chart; what has no name comes by azimuth. */
+export const chartWords = (marks: readonly ChartMark[]): string => {
+  const named = marks.flatMap((mark) =>
+    mark.label === undefined ? [] : [`${mark.label}: ${chartWhere(mark)}.`],
+  );
+  const nameless = marks
+    .filter(({ label }) => label === undefined)
+    .sort((a, b) => a.azimuthDeg - b.azimuthDeg || a.altitudeDeg - b.altitudeDeg)
+    .map((mark) => `${mark.kind === 'target' ? 'An open circle' : 'A star'}: ${chartWhere(mark)}.`);
+  return ['A chart of the whole sky, the zenith in the middle.', ...named, ...nameless].join(' ');
+};

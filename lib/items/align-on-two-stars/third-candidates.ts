@@ -4,9 +4,9 @@ import type { Random } from '../../variants/random';
 import type { ItemKit } from '../item-family';
 import { apartDeg, goodPair, somePlace } from './aligning';
 import type { ChartPlace } from './sky-chart';
-import { angleText, capital, oneOf, placeText } from './words';
+import { angleText, oneOf, placeText } from './words';
 
-export type Candidate = ChartPlace & { label: string; errorArcmin: number };
+export type Candidate = ChartPlace & { errorArcmin: number };
 type Setting = { pair: readonly [ChartPlace, ChartPlace]; candidates: readonly Candidate[] };
 
 /**
@@ -37,21 +37,9 @@ export function settingFor(random: Random, kit: ItemKit): Setting {
     const names = new Set([...weighed, ...pair].map(placeText));
     if (worst === undefined || next === undefined || !apart || names.size < 6) continue;
     if (worst.errorArcmin < 1.35 * next.errorArcmin) continue;
-    return {
-      pair,
-      candidates: weighed.map((one, index) => ({ ...one, label: capital(index) })),
-    };
+    return { pair, candidates: weighed };
   }
 }
-
-/** Letters dealt anew, so that none tells. */
-export const relettered = (
-  random: Random,
-  candidates: readonly Candidate[],
-): readonly Candidate[] => {
-  const letters = random.shuffle(candidates.map(({ label }) => label));
-  return candidates.map((one, index) => ({ ...one, label: letters[index] ?? one.label }));
-};
 
 export const expectText = ({ errorArcmin }: Candidate): string => `about ${angleText(errorArcmin)}`;
 export const pairText = ([a, b]: Setting['pair']): string =>

@@ -11,8 +11,8 @@ import {
   radiusOf,
   someKit,
 } from './kit-fields';
-import { chartPoint, chartWords, skyChart, type ChartPlace } from './sky-chart';
-import { expectText, pairText, relettered, settingFor, type Candidate } from './third-candidates';
+import { chartPoint, chartWhere, chartWords, skyChart, type ChartPlace } from './sky-chart';
+import { expectText, pairText, settingFor, type Candidate } from './third-candidates';
 import { angleText, arcmin, figures, oneOf, placeText } from './words';
 
 function bestThird({ random, world }: ItemDraw) {
@@ -37,8 +37,7 @@ function bestThird({ random, world }: ItemDraw) {
 
 function pointAtThird({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
-  const { pair, candidates: sorted } = settingFor(random, kit);
-  const candidates = relettered(random, sorted);
+  const { pair, candidates } = settingFor(random, kit);
   const marks = [
     { ...pair[0], label: '1' },
     { ...pair[1], label: '2' },
@@ -46,17 +45,17 @@ function pointAtThird({ random, world }: ItemDraw) {
   ];
   const spot = (one: Candidate) => ({
     ...chartPoint(one),
-    where: `${one.label}, azimuth ${figures(one.azimuthDeg, 0)}°, altitude ${figures(one.altitudeDeg, 0)}°`,
-    reason: `At ${one.label} a go-to is off by ${expectText(one)} with ordinary slips.`,
+    where: chartWhere(one),
+    reason: `There a go-to is off by ${expectText(one)} with ordinary slips.`,
   });
   const [best, ...others] = candidates;
   if (best === undefined) throw new Error('a setting has candidates');
   return point({
-    prompt: `${kit.name} was aligned on the stars 1 and 2. Point at the place where a slip in centring would show most.`,
+    prompt: `${kit.name} was aligned on the stars 1 and 2. Point at the open circle where a slip in centring would show most.`,
     drawing: skyChart({ marks, alternative: chartWords(marks) }),
     right: spot(best),
     wrong: others.map(spot),
-    explanation: `Slips grow away from the pair. At ${best.label} they come to ${expectText(best)}.`,
+    explanation: `Slips grow away from the pair. At ${chartWhere(best)} they come to ${expectText(best)}.`,
   });
 }
 

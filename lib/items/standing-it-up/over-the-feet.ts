@@ -133,6 +133,10 @@ function readTheMargin({ random }: ItemDraw) {
   });
 }
 
+/** On the page: foot A stands at the top, B at the lower right, C at the lower left. */
+const sideOf = (edge: readonly [number, number]): string =>
+  ({ 'A–B': 'right-hand', 'B–C': 'lower', 'A–C': 'left-hand' })[lineName(edge)] ?? '';
+
 function firstToTip({ random }: ItemDraw) {
   let stand = plainStand;
   for (let tries = 0; tries < 100; tries++) {
@@ -150,14 +154,14 @@ function firstToTip({ random }: ItemDraw) {
     };
     return {
       ...{ is: lineName(edge), ...onPlan(half) },
-      where: `halfway between foot ${lineName(edge).replace('–', ' and foot ')}`,
-      reason: `From the dot to the line ${lineName(edge)} it is ${mm(marginTo(stand, edge))}; the nearest line is ${lineName(overFeet)}, ${mm(marginMm)} away.`,
+      where: `halfway along the ${sideOf(edge)} line`,
+      reason: `From the dot to the ${sideOf(edge)} line it is ${mm(marginTo(stand, edge))}; the nearest is the ${sideOf(overFeet)} line, ${mm(marginMm)} away.`,
     };
   });
   return point({
     prompt:
       'Somebody leans on the mount, and the stand begins to tip. Over which line does it take the least? Point at its middle.',
-    drawing: planDrawing(stand, { words: planInWords(stand) }),
+    drawing: planDrawing(stand, { letters: false, words: planInWords(stand, { letters: false }) }),
     explanation: `The nearest line is the first: that is where the weight has the shortest way to go. ${rule}`,
     ...askedSpot(spots, lineName(overFeet)),
   });

@@ -17,7 +17,7 @@ export const gridMm = 50;
 /** The stand from straight above: its feet, the lines between them, and the plumb point as a ring and dot. */
 export function planDrawing(
   stand: LoadedStand,
-  { grid = false, words }: { grid?: boolean; words: string },
+  { grid = false, letters = true, words }: { grid?: boolean; letters?: boolean; words: string },
 ): ItemDrawing {
   const feet = feetOf(stand).map(onPlan);
   const dot = onPlan(plumbPoint(stand));
@@ -43,15 +43,7 @@ export function planDrawing(
       })),
       ...feet.flatMap(({ x, y }, index): Shape[] => [
         { kind: 'circle', cx: x, cy: y, r: 9, fill: 'panel', stroke: 'ink', width: 2 },
-        {
-          kind: 'text',
-          x,
-          y: y + 4.5,
-          text: footName(index),
-          size: 13,
-          anchor: 'middle',
-          bold: true,
-        },
+        ...(letters ? [letterOn(index, { x, y })] : []),
       ]),
       { kind: 'circle', cx: dot.x, cy: dot.y, r: 8, fill: 'panel', stroke: 'danger', width: 2.5 },
       { kind: 'circle', cx: dot.x, cy: dot.y, r: 3, fill: 'danger' },
@@ -59,8 +51,13 @@ export function planDrawing(
   };
 }
 
+const letterOn = (index: number, { x, y }: { x: number; y: number }): Shape => ({
+  ...{ kind: 'text', x, y: y + 4.5, text: footName(index), size: 13 },
+  ...{ anchor: 'middle', bold: true },
+});
+
 /** Where the plumb point lies, as one would tell it to somebody who does not see the plan. */
-export function planInWords(stand: LoadedStand): string {
+export function planInWords(stand: LoadedStand, { letters = true } = {}): string {
   const at = plumbPoint(stand);
   const far = feetOf(stand).map(({ eastMm, northMm }) =>
     Math.round(Math.hypot(eastMm - at.eastMm, northMm - at.northMm) / 10),
@@ -69,8 +66,12 @@ export function planInWords(stand: LoadedStand): string {
     Math.hypot(eastMm, northMm),
   );
   const side = Math.round((Math.sqrt(3) * Math.max(one, two)) / 10);
+  if (!letters)
+    return `The stand from above: three feet, at the top, lower right and lower left, at the corners of a triangle with sides of ${String(side)} cm. The plumb point, a dot in a ring, lies ${far.map((cm, index) => `${String(cm)} cm from the foot ${footPlaces[index] ?? ''}`).join(', ')}.`;
   return `The stand from above: feet A, B and C at the corners of a triangle with sides of ${String(side)} cm. The plumb point, a dot in a ring, lies ${far.map((cm, index) => `${String(cm)} cm from ${footName(index)}`).join(', ')}.`;
 }
+
+const footPlaces = ['at the top', 'at the lower right', 'at the lower left'] as const;
 
 export const outcomeInWords = (stand: LoadedStand): string => {
   const { marginMm, overFeet } = stabilityOf(stand);

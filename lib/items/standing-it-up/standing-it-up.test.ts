@@ -66,9 +66,15 @@ describe('a plan of the feet', () => {
     for (const item of draws(overTheFeet, 'first-to-tip')) {
       if (item.kind !== 'point') throw new Error(item.kind);
       const key = item.spots.find(({ id }) => id === item.key);
-      expect(key?.where.replace('halfway between foot ', '').replace(' and foot ', '–')).toBe(
-        readPlan(item).name,
-      );
+      // Clockwise from the foot at the top of the page: right, lower, left.
+      const side = { 'A–B': 'right-hand', 'B–C': 'lower', 'A–C': 'left-hand', '': '' };
+      expect(key?.where).toBe(`halfway along the ${side[readPlan(item).name]} line`);
+      const across = [...item.spots].sort((a, b) => a.x - b.x).map(({ where }) => where);
+      expect(across.map((where) => / the (\S+) line/.exec(where)?.[1])).toEqual([
+        'left-hand',
+        'lower',
+        'right-hand',
+      ]);
     }
   });
 

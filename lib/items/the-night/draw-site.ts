@@ -10,7 +10,7 @@ export const siteSpot = ({ column, row }: { column: number; row: number }) => ({
   y: 4 + size * (row + 0.5),
 });
 export const siteWhere = ({ column, row }: { column: number; row: number }): string =>
-  `square ${'ABCDEF'.charAt(column)}${String(row + 1)}`;
+  `column ${String(column + 1)}, row ${String(row + 1)}`;
 
 const inWords: Readonly<Record<SitePlace, string>> = {
   grass: 'firm, level grass, away from everything',
@@ -60,13 +60,13 @@ function thing(place: SitePlace, x: number, y: number): Shape[] {
 
 const places: readonly SitePlace[] = ['grass', 'path', 'lamp', 'tree', 'puddle', 'slope'];
 
-/** The plan with its squares lettered A–F and numbered 1–4. */
+/** The plan, its columns and rows numbered: letters are for the rings over it. */
 export function drawSite(site: Site): ItemDrawing {
   const told = places.map((place) => `${siteWhere(site[place])}: ${inWords[place]}`).sort();
   return {
     width: 320,
     height: 236,
-    alternative: `A plan of the yard from above in squares A to F and 1 to 4. ${told.join('. ')}.`,
+    alternative: `A plan of the yard from above in six columns, from the left, and four rows, from the top. ${told.join('. ')}.`,
     shapes: [
       {
         kind: 'rect',
@@ -91,7 +91,7 @@ export function drawSite(site: Site): ItemDrawing {
         ...{ kind: 'text', x: 8, y: 4 + size * (row - 1) + 15, text: String(row), tone: 'soft' },
         size: 13,
       })),
-      ...Array.from('ABCDEF', (text, i): Shape => ({
+      ...Array.from('123456', (text, i): Shape => ({
         ...{ kind: 'text', x: 4 + size * (i + 0.5), y: 230, text, anchor: 'middle', tone: 'soft' },
       })),
     ],

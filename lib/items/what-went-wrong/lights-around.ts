@@ -1,6 +1,11 @@
 import type { Random } from '../../variants/random';
 import { apartDeg, goodPair, honestMount, outcomeOf } from '../align-on-two-stars/aligning';
-import { chartWords, skyChart, type ChartPlace } from '../align-on-two-stars/sky-chart';
+import {
+  chartWords,
+  skyChart,
+  type ChartMark,
+  type ChartPlace,
+} from '../align-on-two-stars/sky-chart';
 import { oneOf } from '../align-on-two-stars/words';
 import type { ItemDraw } from '../item-family';
 
@@ -52,7 +57,16 @@ export function asked({ random, world }: ItemDraw) {
   return { kit, a, b, lights, centred, outcome, due };
 }
 
-export const chartOf = ({ a, b, lights }: Riddle) => {
-  const marks = [{ ...a, label: 'A' }, { ...b, label: 'B' }, ...lights];
-  return skyChart({ marks, alternative: chartWords(marks) });
-};
+export const chartOf = ({ a, b, lights }: Riddle) =>
+  chartOfMarks([{ ...a, label: 'A' }, { ...b, label: 'B' }, ...lights]);
+
+/** To point at: the lights have no letters, and the pair has figures, as the rings bring letters. */
+export const chartToPointAt = ({ a, b, lights }: Riddle) =>
+  chartOfMarks([
+    { ...a, label: '1' },
+    { ...b, label: '2' },
+    ...lights.map(({ azimuthDeg, altitudeDeg }) => ({ azimuthDeg, altitudeDeg })),
+  ]);
+
+const chartOfMarks = (marks: readonly ChartMark[]) =>
+  skyChart({ marks, alternative: chartWords(marks) });

@@ -1,8 +1,14 @@
 import { degreesToRadians } from '../../units/angle';
 import type { Random } from '../../variants/random';
 import { apartDeg } from '../align-on-two-stars/aligning';
-import { chartPoint, chartWords, skyChart, type ChartPlace } from '../align-on-two-stars/sky-chart';
-import { capital, deg, figures, oneOf, placeText, windOf } from '../align-on-two-stars/words';
+import {
+  chartPoint,
+  chartWhere,
+  chartWords,
+  skyChart,
+  type ChartPlace,
+} from '../align-on-two-stars/sky-chart';
+import { deg, figures, oneOf, placeText, windOf } from '../align-on-two-stars/words';
 import { choice, match, numeric, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { apartOf, firstSlew, landingText, suspectText, type Suspect } from './first-slew';
@@ -95,10 +101,9 @@ function highestLanding({ random }: ItemDraw) {
   const tiltDeg = random.integer(10, 40) / 10;
   const offsets = [0, 80, 140, -110].map((turn) => turn + random.integer(-10, 10));
   const altitudes = [35, 45, 55, 40];
-  const stars = random.shuffle(offsets).map((turn, i): ChartPlace & { label: string } => ({
+  const stars = random.shuffle(offsets).map((turn, i): ChartPlace => ({
     azimuthDeg: (towards + turn + 360) % 360,
     altitudeDeg: altitudes[i] ?? 40,
-    label: capital(i),
   }));
   const suspect: Suspect = { kind: 'lean', tiltDeg, risesTowardsDeg: towards };
   const byHeight = stars
@@ -106,7 +111,7 @@ function highestLanding({ random }: ItemDraw) {
     .sort((one, other) => other.landing.upDeg - one.landing.upDeg);
   const spots = byHeight.map(({ star, landing }) => ({
     ...chartPoint(star),
-    where: `Star ${star.label}, azimuth ${figures(star.azimuthDeg, 0)}°`,
+    where: chartWhere(star),
     reason: `There the first slew ends ${landingText(landing)}.`,
   }));
   const [right, ...wrong] = spots;

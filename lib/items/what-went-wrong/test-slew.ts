@@ -1,7 +1,13 @@
 import type { Random } from '../../variants/random';
 import { apartDeg } from '../align-on-two-stars/aligning';
-import { chartPoint, chartWords, skyChart, type ChartPlace } from '../align-on-two-stars/sky-chart';
-import { capital, deg, figures, oneOf, placeText } from '../align-on-two-stars/words';
+import {
+  chartPoint,
+  chartWhere,
+  chartWords,
+  skyChart,
+  type ChartPlace,
+} from '../align-on-two-stars/sky-chart';
+import { deg, oneOf, placeText } from '../align-on-two-stars/words';
 import { choice, match, numeric, point } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { apartOf, firstSlew, landingText, suspectText, type Suspect } from './first-slew';
@@ -10,7 +16,7 @@ type Riddle = {
   first: ChartPlace;
   suspects: readonly [Suspect, Suspect];
   /** Most telling first; the first clearly so. */
-  tests: readonly (ChartPlace & { apart: number; label: string })[];
+  tests: readonly (ChartPlace & { apart: number })[];
 };
 
 /** Two suspects that explain one and the same first slew, and stars to test them on. */
@@ -47,12 +53,7 @@ function riddle(random: Random): Riddle {
     if (best === undefined || next === undefined || best.apart < 1.3 * next.apart) continue;
     if (new Set([first, ...tests].map(placeText)).size < 5) continue;
     if (tests.some((one) => apartDeg(one, first) < 6)) continue;
-    const letters = random.shuffle(tests.map((_, i) => capital(i)));
-    return {
-      first,
-      suspects,
-      tests: tests.map((one, i) => ({ ...one, label: letters[i] ?? 'A' })),
-    };
+    return { first, suspects, tests };
   }
 }
 
@@ -89,19 +90,17 @@ function pointAtTest({ random, world }: ItemDraw) {
   const one = riddle(random);
   const marks = [
     { ...one.first, label: '1' },
-    ...[...one.tests]
-      .sort((a, b) => a.label.localeCompare(b.label))
-      .map((test) => ({ ...test, kind: 'target' as const })),
+    ...one.tests.map((test) => ({ ...test, kind: 'target' as const })),
   ];
   const spots = one.tests.map((test) => ({
     ...chartPoint(test),
-    where: `${test.label}, azimuth ${figures(test.azimuthDeg, 0)}°, altitude ${figures(test.altitudeDeg, 0)}°`,
+    where: chartWhere(test),
     reason: `There the two suspects end ${deg(test.apart)} apart.`,
   }));
   const [right, ...wrong] = spots;
   if (right === undefined) throw new Error('a riddle has tests');
   return point({
-    prompt: `${kit.name}’s slew to star 1 ended ${ended(one)} too ${way(one)}. Either ${both(one)}. Point at the star for the one test slew that tells.`,
+    prompt: `${kit.name}’s slew to star 1 ended ${ended(one)} too ${way(one)}. Either ${both(one)}. Point at the open circle where one test slew tells.`,
     drawing: skyChart({ marks, alternative: chartWords(marks) }),
     right,
     wrong,

@@ -2,7 +2,13 @@ import type { FaultId } from '../../faults/fault-ids';
 import { settingsCard } from '../../faults/settings-card';
 import { siderealDegPerSecond } from '../../sky/turned-frame';
 import { degreesToRadians, radiansToDegrees } from '../../units/angle';
-import { chartPoint, chartWords, skyChart, type ChartPlace } from '../align-on-two-stars/sky-chart';
+import {
+  chartPoint,
+  chartWhere,
+  chartWords,
+  skyChart,
+  type ChartPlace,
+} from '../align-on-two-stars/sky-chart';
 import { deg, figures, oneOf } from '../align-on-two-stars/words';
 import { choice, match, numeric, point } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
@@ -169,21 +175,15 @@ function whereItEnds({ random, world }: ItemDraw) {
   const early = firstSlew({ kind: 'clock', fastHours: -fastHours, latitudeDeg }, star);
   const higher = { azimuthDeg: star.azimuthDeg, altitudeDeg: star.altitudeDeg + 15 };
   const lower = { azimuthDeg: star.azimuthDeg, altitudeDeg: star.altitudeDeg - 15 };
-  const letters = random.shuffle(['A', 'B', 'C', 'D']);
-  const places = [late.lands, early.lands, higher, lower].map((place, i) => ({
-    ...place,
-    label: letters[i] ?? 'A',
-  }));
+  const places = [late.lands, early.lands, higher, lower];
   const marks = [
     { ...star, label: 'star' },
-    ...[...places]
-      .sort((a, b) => a.label.localeCompare(b.label))
-      .map((place) => ({ ...place, kind: 'target' as const })),
+    ...places.map((place) => ({ ...place, kind: 'target' as const })),
   ];
   const where = fastHours > 0 ? 'west' : 'east';
-  const [right, ...wrong] = places.map(({ label, ...place }, i) => ({
+  const [right, ...wrong] = places.map((place, i) => ({
     ...chartPoint(place),
-    where: `${label}, azimuth ${figures(place.azimuthDeg, 0)}°, altitude ${figures(place.altitudeDeg, 0)}°`,
+    where: chartWhere(place),
     reason:
       i === 0
         ? `A star in the south goes west. An hour ${fastHours > 0 ? 'ahead' : 'behind'} it stands farther ${where}.`

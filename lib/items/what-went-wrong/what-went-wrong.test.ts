@@ -305,10 +305,7 @@ const placesIn = (alternative: string): Map<string, number[]> =>
 
 describe('which light was centred', () => {
   it('is the only one at the distance that the mount’s sentence asks for', () => {
-    for (const item of [
-      ...draws('wrong-lights', 'what-was-centred', 30),
-      ...draws('wrong-lights', 'point-at-it', 30),
-    ]) {
+    for (const item of draws('wrong-lights', 'what-was-centred', 30)) {
       const places = placesIn(shown(item));
       const a = places.get('A') ?? [];
       const due = between(a, places.get('B') ?? []);
@@ -317,13 +314,26 @@ describe('which light was centred', () => {
       const fits = ['C', 'D', 'E'].filter(
         (name) => Math.abs(between(a, places.get(name) ?? []) - due - (farther ? by : -by)) < 1,
       );
-      const key =
-        item.kind === 'choice'
-          ? item.options.find(({ id }) => id === item.key)?.text
-          : item.kind === 'point'
-            ? item.spots.find(({ id }) => id === item.key)?.where
-            : '';
-      expect(fits).toEqual([key?.charAt(0)]);
+      expect(fits).toEqual([optionsOf(item).key.text.charAt(0)]);
+    }
+  });
+
+  it('is, where one points at it, the only place at that distance too', () => {
+    for (const item of draws('wrong-lights', 'point-at-it', 30)) {
+      if (item.kind !== 'point') throw new Error('a point');
+      const places = placesIn(shown(item));
+      const a = places.get('1') ?? [];
+      const due = between(a, places.get('2') ?? []);
+      const by = Number(/disagree by ([\d.]+)°/.exec(item.prompt)?.[1]);
+      const sign = item.prompt.includes('swung too far') ? 1 : -1;
+      const fits = item.spots.filter(
+        ({ where }) => Math.abs(between(a, numbersIn(where)) - due - sign * by) < 1,
+      );
+      expect(fits.map(({ id }) => id)).toEqual([item.key]);
+      for (const { where } of item.spots)
+        expect(Math.abs(between(a, numbersIn(where)) - (numbersIn(where)[2] ?? NaN))).toBeLessThan(
+          1,
+        );
     }
   });
 

@@ -1,9 +1,9 @@
 import { honestMount, outcomeOf, saidOf } from '../align-on-two-stars/aligning';
-import { chartPoint, type ChartPlace } from '../align-on-two-stars/sky-chart';
+import { chartPoint, chartWhere, type ChartPlace } from '../align-on-two-stars/sky-chart';
 import { deg, oneOf, placeText } from '../align-on-two-stars/words';
 import { choice, numeric, order, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import { asked, chartOf } from './lights-around';
+import { asked, chartOf, chartToPointAt } from './lights-around';
 
 function whatWasCentred(draw: ItemDraw) {
   const { kit, a, b, lights, centred, outcome, due } = asked(draw);
@@ -70,14 +70,14 @@ function pointAtIt(draw: ItemDraw) {
   const swung = centred.fromA > due ? 'too far' : 'not far enough';
   const spots = [centred, ...lights.filter((one) => one !== centred)].map((one) => ({
     ...chartPoint(one),
-    where: `${one.label}, azimuth ${String(one.azimuthDeg)}°, altitude ${String(one.altitudeDeg)}°`,
-    reason: `From A to ${one.label} it is ${deg(one.fromA)}, ${deg(Math.abs(one.fromA - due))} ${one.fromA > due ? 'more' : 'less'} than to B.`,
+    where: `${chartWhere(one)}; ${deg(one.fromA)} from star 1`,
+    reason: `From star 1 it is ${deg(one.fromA)}, ${deg(Math.abs(one.fromA - due))} ${one.fromA > due ? 'more' : 'less'} than to star 2.`,
   }));
   const [right, ...wrong] = spots;
   if (right === undefined) throw new Error('there are three lights');
   return point({
-    prompt: `A was centred, then another light instead of B. A mount such as ${kit.name}’s, with a fixed zero, says: “${saidOf(outcome)}.” The tube swung ${swung}. From A it is ${deg(due)} to B, ${lights.map(({ label, fromA }) => `${deg(fromA)} to ${label}`).join(', ')}. Point at the light that was centred.`,
-    drawing: chartOf({ a, b, lights }),
+    prompt: `Star 1 was centred, then another light instead of star 2. A mount such as ${kit.name}’s, with a fixed zero, says: “${saidOf(outcome)}.” The tube swung ${swung}. From star 1 to star 2 it is ${deg(due)}. Point at the light that was centred.`,
+    drawing: chartToPointAt({ a, b, lights }),
     right,
     wrong,
     explanation: `${deg(due)} were due. ${deg(centred.fromA)} fits what the mount says.`,
