@@ -222,6 +222,8 @@ describe('earlier every night', () => {
   it('has each star cross the meridian at the hour of the question in mid-month, within forty minutes', () => {
     for (const item of drawn(seasons, 'month-of-the-meridian', 'match')) {
       const hour = numberIn(item.prompt, /cross at (\d+):00/);
+      const [, degrees = '', side = ''] = found(item.prompt, /At (\d+)° (north|south)/);
+      const latitudeDeg = Number(degrees) * (side === 'south' ? -1 : 1);
       for (const pair of item.pairs) {
         const name = item.left.find(({ id }) => id === pair.left)?.text.split(',')[0] ?? '';
         const month = item.right.find(({ id }) => id === pair.right)?.text ?? '';
@@ -236,6 +238,13 @@ describe('earlier every night', () => {
         const up = Math.sin((altitudeDeg * Math.PI) / 180);
         const hourAngle = (Math.atan2(-east, up) * 12) / Math.PI;
         expect(Math.abs(hourAngle), `${name} in ${month}`).toBeLessThan(0.65);
+        // Where the question is asked the star is well up by then.
+        const there = ephemeris(
+          name,
+          latitudeDeg,
+          Date.UTC(2026, monthNames.indexOf(month), 15, hour),
+        );
+        expect(there.altitudeDeg, `${name}, ${item.prompt}`).toBeGreaterThan(7);
       }
     }
   });

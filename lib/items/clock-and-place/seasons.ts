@@ -33,7 +33,7 @@ function minutesEarlier({ random }: ItemDraw) {
     prompt: `Tonight ${name} crosses the meridian at ${clockTime(start)}. How many minutes earlier does it cross in ${String(days)} days?`,
     ...{ unit: 'minutes', key },
     tolerance: { mode: 'absolute', full: Math.max(1, days / 6), zero: 2 * days },
-    explanation: `Each night it is about four minutes earlier, and ${String(days)} × 4 is ${String(4 * days)}.`,
+    explanation: `Each night it is about four minutes earlier: ${String(days)} × 4 is ${String(4 * days)}. To the second it is 3 minutes 56, and that makes ${String(Math.round(key))} minutes.`,
     slips: [
       {
         ...{ gives: 0, misconception: 'same-hours-all-year' },
@@ -108,13 +108,20 @@ function skyWithStar(random: Random): { sky: DrawnSky; star: SkyStar } {
 /** How far from a whole month a crossing may lie, in months: no other month is then in question. */
 const clearOfAMonth = 0.25;
 
+/** Well up where it crosses the meridian, and not so near the pole that it crosses it twice a night. */
+const climbs = ({ declinationDeg }: SkyStar, latitudeDeg: number): boolean =>
+  90 - Math.abs(latitudeDeg - declinationDeg) > 10 &&
+  Math.abs(declinationDeg) < 90 - Math.abs(latitudeDeg);
+
 function monthOfTheMeridian({ random }: ItemDraw) {
   for (;;) {
     const month = random.integer(0, 11);
     const clock = random.integer(19, 21);
-    const sky = skyOver(Date.UTC(2026, month, 15, clock), 0);
+    const south = random.integer(0, 3) === 0;
+    const latitudeDeg = south ? -random.integer(28, 42) : random.integer(34, 56);
+    const sky = skyOver(Date.UTC(2026, month, 15, clock), latitudeDeg);
     const pairs = random
-      .shuffle(sky.stars)
+      .shuffle(sky.stars.filter((star) => climbs(star, latitudeDeg)))
       .map((star) => ({ star, hours: -star.hourAngleDeg / siderealDegPerHour }))
       .map(({ star, hours }) => ({ star, hours, months: Math.round(hours / 2) }))
       .filter(
@@ -126,7 +133,7 @@ function monthOfTheMeridian({ random }: ItemDraw) {
     if (pairs.length < 4) continue;
     const start = 60 * clock;
     return match({
-      prompt: `In mid-${monthName(month)} these stars cross the meridian at the times given. In which month does each of them cross at ${clockTime(start)}?`,
+      prompt: `At ${String(Math.abs(latitudeDeg))}° ${south ? 'south' : 'north'}, in mid-${monthName(month)}, these stars cross the meridian at the times given. In which month does each of them cross at ${clockTime(start)}?`,
       explanation: 'Two hours later in the night is one month later in the year.',
       pairs: pairs.map(({ star, hours, months }) => ({
         left: `${star.name}, at ${clockTime(10 * Math.round((start + 60 * hours) / 10))}`,
