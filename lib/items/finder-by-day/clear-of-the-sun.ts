@@ -56,7 +56,7 @@ function whichTarget({ random, world }: ItemDraw) {
   });
   if (right === undefined) throw new RangeError('one of them is clear');
   return choice({
-    prompt: `The Sun stands ${inFists(sunFists)} up. These four stand on the level horizon, well seen. Which of them may ${kit.name}’s finder be set on at ${String(random.integer(1, 4))} o’clock, with an adult beside it?`,
+    prompt: `The Sun stands ${inFists(sunFists)} up. These four stand on the level horizon, well seen. Which of them may ${kit.name}’s finder be set on at ${String(random.integer(1, 4))} o’clock? It stands in the shadow of a building with an adult beside it.`,
     explanation: `Three fists, ${String(nearestToSunDeg)}°, are the least, straight across the sky. However far away a thing is, near the Sun it will not do.`,
     right,
     wrong,

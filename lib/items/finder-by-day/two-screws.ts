@@ -182,7 +182,7 @@ function fromFarOff({ random, world }: ItemDraw) {
   const { name } = drawFar(random);
   const screw = oneOf(random, screwNames);
   return order({
-    prompt: `By day, an adult beside you, ${kit.name} is open on a ${name}. How do you find out what the ${screw} does, and use it?`,
+    prompt: `By day, in the shadow of a building and with an adult beside you, ${kit.name} is open on a ${name}. How do you find out what the ${screw} does, and use it?`,
     explanation:
       'The tube comes first and then stays. A small try shows which way a screw works; then it is turned on or back, and the eyepiece has the last word.',
     steps: [
