@@ -28,7 +28,7 @@ export const misconceptions = {
   // The night.
   'dark-at-sunset': 'It is not dark when the Sun has set: twilight goes on.',
   'eyes-adapt-at-once':
-    'Eyes take half an hour to get used to the dark, and one white light undoes it.',
+    'Eyes take half an hour to get used to the dark, and one white light can undo most of it.',
   'dew-falls': 'Dew does not fall: it forms on what is colder than the dew point.',
   'full-moon-is-best': 'A full Moon is up all night and hides what is faint.',
   'score-buys-off-safety': 'No score makes up for a failed gate.',

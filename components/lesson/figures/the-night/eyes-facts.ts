@@ -38,6 +38,6 @@ export function eyesWords(eyes: EyesOf): string {
       ? ''
       : eyes.minute < eyes.flash
         ? ` At minute ${String(eyes.flash)} a white torch will shine into them.`
-        : ` The white torch at minute ${String(eyes.flash)} set them back to the start.`;
+        : ` A long look into the white torch at minute ${String(eyes.flash)} set them back to the start.`;
   return `At minute ${String(eyes.minute)} ${need}${flash}`;
 }
