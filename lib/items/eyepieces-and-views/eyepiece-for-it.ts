@@ -11,7 +11,7 @@ import {
   splits,
   strongest,
 } from '../../optics/shows';
-import { skyTargets } from '../../optics/sky-targets';
+import { skyTargets, type SkyTarget } from '../../optics/sky-targets';
 import { trueFieldArcmin } from '../../optics/true-field';
 import { choice, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily, ItemKit } from '../item-family';
@@ -30,13 +30,18 @@ import {
 const glass = (focalLengthMm: number) => ({ focalLengthMm, apparentFieldDeg: usualFieldDeg });
 const fieldOf = (kit: ItemKit, mm: number) => trueFieldArcmin(kit, glass(mm));
 const times = (kit: ItemKit, mm: number) => magnification(kit, glass(mm));
+/** What never rises for most of the north is looked at from where it does. */
+const placeFor = ({ declinationDeg }: SkyTarget): string =>
+  declinationDeg < -35 ? 'You are at 35° south. ' : '';
+
 const clusters = skyTargets.flatMap((one) => (one.kind === 'cluster' ? [one] : []));
 const doubles = skyTargets.flatMap((one) => (one.kind === 'double' ? [one] : []));
 
 function wholeAndLarge({ random, world }: ItemDraw) {
   for (;;) {
     const kit = oneOf(random, world.kits);
-    const { name, sizeArcmin } = oneOf(random, clusters);
+    const target = oneOf(random, clusters);
+    const { name, sizeArcmin } = target;
     const four = random.shuffle(soldFocalLengths).slice(0, 4);
     const shares = four.map((mm) => fieldOf(kit, mm) / sizeArcmin);
     if (shares.some((share) => share > 0.93 && share < roomRound * 1.06)) continue;
@@ -46,7 +51,7 @@ function wholeAndLarge({ random, world }: ItemDraw) {
     const said = (mm: number) =>
       `${startingCapital(eyepieceOf(mm))}, ${inThree(times(kit, mm))} times`;
     return choice({
-      prompt: `You want to see ${name}, ${String(sizeArcmin)}′ wide, whole and as large as that allows in ${withFocalLength(kit)}. All these eyepieces have ${String(usualFieldDeg)}° of apparent field. Which one?`,
+      prompt: `${placeFor(target)}You want to see ${name}, ${String(sizeArcmin)}′ wide, whole and as large as that allows in ${withFocalLength(kit)}. All these eyepieces have ${String(usualFieldDeg)}° of apparent field. Which one?`,
       explanation: `The field must be a little wider than ${String(sizeArcmin)}′. Of the eyepieces that show so much, take the strongest.`,
       right: {
         text: said(best),
@@ -77,7 +82,8 @@ const plainlyTwo = (apparentArcmin: number): boolean =>
 function partThePair({ random, world }: ItemDraw) {
   for (;;) {
     const kit = oneOf(random, world.kits);
-    const { name, separationArcsec } = oneOf(random, doubles);
+    const target = oneOf(random, doubles);
+    const { name, separationArcsec } = target;
     const three = random.shuffle(soldFocalLengths).slice(0, 3);
     const looks = (mm: number) => apparentSeparationArcmin(kit, glass(mm), separationArcsec);
     const good = three.filter((mm) => splits(kit, glass(mm), separationArcsec));
@@ -102,7 +108,7 @@ function partThePair({ random, world }: ItemDraw) {
     });
     const key = good[0];
     return choice({
-      prompt: `The two stars of ${name} stand ${String(separationArcsec)}″ apart. To be seen as two with ease they must look at least ${String(easilyTwoArcmin)}′ apart. Which eyepiece does it in ${kit.name} (${String(kit.focalLengthMm)} mm focal length, ${String(kit.apertureMm)} mm wide)?`,
+      prompt: `${placeFor(target)}The two stars of ${name} stand ${String(separationArcsec)}″ apart. To be seen as two with ease they must look at least ${String(easilyTwoArcmin)}′ apart. Which eyepiece does it in ${kit.name} (${String(kit.focalLengthMm)} mm focal length, ${String(kit.apertureMm)} mm wide)?`,
       explanation: `First the tube: it parts 116 ÷ ${String(kit.apertureMm)}, so ${inNumber(dawes, 1)}″, or more. Then the eyepiece: it must magnify to ${String(easilyTwoArcmin)}′, but not beyond ${String(highestUsefulMagnification(kit))} times.`,
       right: hopeless || key === undefined ? none : asOption(key),
       wrong: [
@@ -147,7 +153,7 @@ function wideFirst({ random, world }: ItemDraw) {
     [15, 12, 10, 9, 8, 6].filter((mm) => times(kit, mm) <= highestUsefulMagnification(kit)),
   );
   return order({
-    prompt: `You want to look at ${target.name} in ${kit.name} with ${eyepieceOf(strongMm)}. In which order?`,
+    prompt: `${placeFor(target)}You want to look at ${target.name} in ${kit.name} with ${eyepieceOf(strongMm)}. In which order?`,
     explanation:
       'First the eyepiece with the most sky, to find it. Only what stands in the middle will still be there when the field shrinks, and each eyepiece wants its own focus.',
     steps: [

@@ -98,7 +98,7 @@ function longestStay(draw: ItemDraw) {
   }));
   if (right === undefined) throw new RangeError('no targets');
   return choice({
-    prompt: `The motors are off, and ${eyepieceOf(focalLengthMm)} is in ${kit.name}. Which of these stays in view longest on its way through the middle?`,
+    prompt: `At the Earth’s equator, where all of these rise, the motors are off, and ${eyepieceOf(focalLengthMm)} is in ${kit.name}. Which of these stays in view longest on its way through the middle?`,
     explanation:
       'Everything goes round a pole once in a day, and near a pole the circle is small. The farther from the equator, north or south, the slower the drift.',
     right,
@@ -114,7 +114,7 @@ function shortestFirst(draw: ItemDraw) {
   );
   const stay = (target: SkyTarget) => `${inNumber(minutesOf(field, target.declinationDeg), 1)} min`;
   return order({
-    prompt: `${kit.name} stands still with ${eyepieceOf(focalLengthMm)} in it. These cross the field one night. Put them in order, the shortest stay first.`,
+    prompt: `At the Earth’s equator ${kit.name} stands still with ${eyepieceOf(focalLengthMm)} in it. These cross the field one night. Put them in order, the shortest stay first.`,
     explanation: `From edge to edge they take ${some.map((one) => `${stay(one)} (${one.name})`).join(', ')}. Only the distance from the celestial equator counts.`,
     steps: some.map((one) => `${startingCapital(one.name)}, declination ${declination(one)}`),
     rules: some.slice(1).map((one, first) => ({
