@@ -143,7 +143,8 @@ function pointAtIt({ random, world }: ItemDraw) {
   ];
   const lettered = random.shuffle(things).map((thing, i) => ({
     ...thing,
-    letter: 'ABCD'.charAt(i),
+    // Numbers: the rings bring letters of their own.
+    letter: '1234'.charAt(i),
   }));
   const spot = ({ fists, letter }: (typeof lettered)[number]) => ({
     x: stripX(fists),
@@ -154,7 +155,7 @@ function pointAtIt({ random, world }: ItemDraw) {
   if (key === undefined) throw new RangeError('the far one is there');
   const list = [...lettered].sort((a, b) => a.letter.localeCompare(b.letter));
   return point({
-    prompt: `${list.map(({ letter, distanceM }) => `${letter} is ${metres(distanceM)} away`).join(', ')}. An adult stands by in the shadow of the school. Which one do you set ${kit.name}’s finder on?`,
+    prompt: `Number ${list.map(({ letter, distanceM }) => `${letter} is ${metres(distanceM)} away`).join(', ')}. An adult stands by in the shadow of the school. Which one do you set ${kit.name}’s finder on?`,
     drawing: stripDrawing(
       `The horizon with a mark every fist. The Sun stands ${String(sunUp)} ${sunUp === 1 ? 'fist' : 'fists'} above it. ${list.map((thing) => spot(thing).where.replace(',', ' stands')).join('; ')}.`,
       sunUp,
