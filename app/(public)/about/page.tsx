@@ -43,8 +43,9 @@ export default function AboutPage() {
           <Section id="purpose">
             <p>
               A class has a few computerised telescopes, many beginners and very few clear evenings.
-              Duskbench moves the learning that can be done indoors to the cloudy ones: choosing two
-              alignment stars for the class’s own town, skyline and telescope, with marks computed
+              Duskbench moves the learning that can be done indoors to the cloudy ones: twelve
+              lessons from the closed case to a night outside, questions that come back until they
+              stay, and labs for the class’s own town, skyline and telescope, with marks computed
               from the real sky and an explanation in the units of the trade.
             </p>
             <p>

@@ -11,9 +11,10 @@ export function Privacy() {
       <p>
         A display name, for which a pseudonym will do; a card number; the three words of the card,
         as a hash from which they cannot be read back; what was done in each attempt and its marks;
-        more attempts or more time where the teacher grants them; and what the teacher notes at the
-        telescope. No email address, no birth date, no photo, no precise place: a class sees its sky
-        by the town’s name and coordinates rounded to a tenth of a degree.
+        each question that was practised, its answer and when; more attempts or more time where the
+        teacher grants them; and what the teacher notes at the telescope. No email address, no birth
+        date, no photo, no precise place: a class sees its sky by the town’s name and coordinates
+        rounded to a tenth of a degree.
       </p>
       <p>
         A student sees their own work and nobody else’s. The teachers of the class see it all. A

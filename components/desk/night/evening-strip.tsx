@@ -23,7 +23,7 @@ export function EveningStrip({
     { from: evening.from, look: 'fill-sky-glow', name: 'bright twilight' },
     { from: civilDusk, look: 'fill-sky-low', name: 'twilight' },
     { from: nauticalDusk, look: 'fill-sky', name: 'nearly dark' },
-    { from: astronomicalDusk, look: 'fill-land', name: 'fully dark' },
+    { from: astronomicalDusk, look: 'fill-land', name: 'Sun 18° down' },
   ].filter(
     (band): band is typeof band & { from: string } => band.from !== null && band.from < evening.to,
   );

@@ -49,6 +49,9 @@ export function NightPlanView({ plan, timeZone }: { plan: NightPlan; timeZone: s
         )}
       </Part>
       <Part title="What to show afterwards">
+        <p className="mb-2 max-w-measure text-sm text-soft">
+          Times when each stands two fists up and clear of your skyline, once two stars can be used.
+        </p>
         {toShow.length === 0 ? (
           <p>Nothing of our list stands two fists up in the dark part of this evening.</p>
         ) : (

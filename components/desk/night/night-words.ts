@@ -88,7 +88,7 @@ export function nightHints(
       text:
         best === undefined
           ? `${kitName} has no pair at the start.`
-          : `${kitName} begins with ${String(Math.round(100 * best.hitRate))} of 100 targets in the eyepiece.`,
+          : `${kitName} begins with ${String(Math.round(100 * best.hitRate))} of 100 targets in the eyepiece: look at the next hour’s pair before you align.`,
       because: 'The hit rate of the best pair then; an approximation.',
     });
   }

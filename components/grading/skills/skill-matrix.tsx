@@ -62,7 +62,9 @@ function Count({ standings }: { standings: readonly (SkillStanding | undefined)[
   return (
     <span className="mt-0.5 block text-xs font-normal text-soft">
       <span className="block whitespace-nowrap">{mastered} mastered</span>
-      <span className="block whitespace-nowrap">{due === 0 ? '' : `${String(due)} due`}</span>
+      <span className="block whitespace-nowrap">
+        {due === 0 ? '' : `${String(due)} of them due`}
+      </span>
     </span>
   );
 }

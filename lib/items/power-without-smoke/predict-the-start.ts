@@ -80,7 +80,10 @@ export function predictTheStart({ random }: ItemDraw) {
   const others = (['runs', ...worst] as const).filter((code) => code !== outcome);
   return choice({
     prompt: `${pickOne(random, telescopeNames)} wants 12 V with plus in the middle. Somebody has ${packs[supply]}, its plug fits, and the switch is off. ${pickOne(random, ['Robin', 'Alex', 'Sam', 'Kim'])} ${said}. Predict what happens.`,
-    explanation: switchingRule,
+    explanation:
+      supply === 'sound'
+        ? switchingRule
+        : `The order is right, so look at the supply: ${outcomes[outcome]?.reason ?? switchingRule}`,
     afterwards: {
       ...drawBench({ on: true, supply: true, handControl: true, cellsIn: true }),
       alternative: `The bench at the end, everything connected and the switch on. ${outcomes[outcome]?.text ?? ''}.`,
