@@ -1,6 +1,6 @@
 import { dawesLimitArcsec } from '../../../optics/magnification';
 import { driftTimeSeconds } from '../../../optics/drift-time';
-import { skyTargets } from '../../../optics/sky-targets';
+import { skyTargets, type ShownTarget, type SkyTarget } from '../../../optics/sky-targets';
 import { trueFieldArcmin } from '../../../optics/true-field';
 import { randomFrom, type Random } from '../../random';
 import type { BenchKit } from '../bench-kit';
@@ -133,5 +133,14 @@ function targetFor(
       : null;
   }
   const kind = template === 'whole-cluster' ? 'cluster' : 'double';
-  return random.pick(skyTargets.filter((one) => one.kind === kind && rises(one))) ?? null;
+  const picked = random.pick(skyTargets.filter((one) => one.kind === kind && rises(one)));
+  return picked === undefined ? null : withoutPlace(picked);
+}
+
+/** An attempt keeps what its marks hang on: where in the sky the target stands is none of it. */
+function withoutPlace(target: SkyTarget): ShownTarget {
+  const { id, name, declinationDeg } = target;
+  return target.kind === 'cluster'
+    ? { id, name, kind: target.kind, declinationDeg, sizeArcmin: target.sizeArcmin }
+    : { id, name, kind: target.kind, declinationDeg, separationArcsec: target.separationArcsec };
 }
