@@ -25,14 +25,18 @@ const answersIn = (page: Page, { variant, answer }: Task): Locator[] =>
       .getByRole('radio', { name: options[answer.answers[name]] ?? '', exact: true }),
   );
 
-/** Takes hold of a leg's upper part and pulls it up, or down, to a length. */
+/** Takes hold of a leg where no other stands before it, and pulls it up, or down, to a length. */
 async function drag(page: Page, leg: Locator, toMm: number): Promise<void> {
   const [x, y] = await leg.locator('path').evaluate((path) => {
     if (!(path instanceof SVGPathElement)) throw new Error('a leg is drawn as a line');
     const matrix = path.getScreenCTM();
     if (matrix === null) throw new Error('not drawn');
-    const point = path.getPointAtLength(0.1 * path.getTotalLength()).matrixTransform(matrix);
-    return [point.x, point.y] as const;
+    for (const share of [0.1, 0.25, 0.4, 0.55, 0.7]) {
+      const at = path.getPointAtLength(share * path.getTotalLength()).matrixTransform(matrix);
+      const hit = document.elementFromPoint(at.x, at.y);
+      if (path.parentElement?.contains(hit) === true) return [at.x, at.y] as const;
+    }
+    throw new Error('another leg hides it');
   });
   const byMm = toMm - Number(await leg.getAttribute('aria-valuenow'));
   // Four tenths of a millimetre for each pixel.
