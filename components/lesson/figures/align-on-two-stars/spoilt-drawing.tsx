@@ -1,3 +1,4 @@
+import { DirectionLetters } from '../direction-letters';
 import { discPoint, discRadius, type SkyPosition } from '../sky-disc';
 import { firstStar, secondStar, type SpoiltFacts } from './spoilt-facts';
 
@@ -7,13 +8,6 @@ type SpoiltDrawingProps = {
   fieldRadiusArcmin: number;
   label: string;
 };
-
-const compass = [
-  { letter: 'N', azimuthDeg: 0 },
-  { letter: 'E', azimuthDeg: 90 },
-  { letter: 'S', azimuthDeg: 180 },
-  { letter: 'W', azimuthDeg: 270 },
-] as const;
 
 /** The sky from below: the two stars, the third, and which targets a go-to would find. */
 export function SpoiltDrawing({ facts, third, fieldRadiusArcmin, label }: SpoiltDrawingProps) {
@@ -28,21 +22,7 @@ export function SpoiltDrawing({ facts, third, fieldRadiusArcmin, label }: Spoilt
       className="mx-auto block w-full max-w-[28rem] select-none"
     >
       <circle r={discRadius} className="fill-sky stroke-sky-line" strokeWidth="1.5" />
-      {compass.map(({ letter, azimuthDeg }) => {
-        const { x, y } = discPoint({ azimuthDeg, altitudeDeg: -8 });
-        return (
-          <text
-            key={letter}
-            x={x.toFixed(1)}
-            y={y.toFixed(1)}
-            textAnchor="middle"
-            dominantBaseline="central"
-            className="fill-ink text-[9px] font-semibold"
-          >
-            {letter}
-          </text>
-        );
-      })}
+      <DirectionLetters />
       {facts.cells.map((cell) => {
         const { x, y } = discPoint(cell);
         const hit = cell.errorArcmin <= fieldRadiusArcmin;

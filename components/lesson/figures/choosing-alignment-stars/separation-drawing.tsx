@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { PairFacts } from './pair-facts';
+import { DirectionLetters } from '../direction-letters';
 import { discPoint, discRadius, type SkyPosition } from '../sky-disc';
 
 type SeparationDrawingProps = {
@@ -9,13 +10,6 @@ type SeparationDrawingProps = {
   /** The handles that the moving figure lays over the stars. */
   children?: ReactNode;
 };
-
-const compass = [
-  { letter: 'N', azimuthDeg: 0 },
-  { letter: 'E', azimuthDeg: 90 },
-  { letter: 'S', azimuthDeg: 180 },
-  { letter: 'W', azimuthDeg: 270 },
-] as const;
 
 const ringRadius = (altitudeDeg: number) => ((90 - altitudeDeg) / 90) * discRadius;
 
@@ -39,21 +33,7 @@ export function SeparationDrawing({ stars, facts, label, children }: SeparationD
           strokeDasharray="2 3"
         />
       ))}
-      {compass.map(({ letter, azimuthDeg }) => {
-        const { x, y } = discPoint({ azimuthDeg, altitudeDeg: -8 });
-        return (
-          <text
-            key={letter}
-            x={x}
-            y={y}
-            textAnchor="middle"
-            dominantBaseline="central"
-            className="fill-ink text-[9px] font-semibold"
-          >
-            {letter}
-          </text>
-        );
-      })}
+      <DirectionLetters />
       {facts.targets.map((target) => {
         const { x, y } = discPoint(target);
         return (

@@ -1,12 +1,6 @@
 import type { ReactNode } from 'react';
-import { discPoint, discRadius } from '../sky-disc';
-
-const letters = [
-  { letter: 'N', azimuthDeg: 0 },
-  { letter: 'E', azimuthDeg: 90 },
-  { letter: 'S', azimuthDeg: 180 },
-  { letter: 'W', azimuthDeg: 270 },
-] as const;
+import { DirectionLetters } from '../direction-letters';
+import { discRadius } from '../sky-disc';
 
 type DiscGroundProps = { label: string; bright?: boolean; children: ReactNode };
 
@@ -42,21 +36,7 @@ export function DiscGround({ label, bright = false, children }: DiscGroundProps)
       >
         meridian
       </text>
-      {letters.map(({ letter, azimuthDeg }) => {
-        const { x, y } = discPoint({ azimuthDeg, altitudeDeg: -8 });
-        return (
-          <text
-            key={letter}
-            x={x}
-            y={y}
-            textAnchor="middle"
-            dominantBaseline="central"
-            className="fill-ink text-[9px] font-semibold"
-          >
-            {letter}
-          </text>
-        );
-      })}
+      <DirectionLetters />
       {children}
     </svg>
   );

@@ -1,14 +1,9 @@
+import { DirectionLetters } from '../direction-letters';
 import { discPoint, discRadius, type SkyPosition } from '../sky-disc';
 import { pair, type PatternFacts } from './pattern-facts';
 
 type PatternDrawingProps = { facts: PatternFacts; label: string };
 
-const compass = [
-  { letter: 'N', azimuthDeg: 0 },
-  { letter: 'E', azimuthDeg: 90 },
-  { letter: 'S', azimuthDeg: 180 },
-  { letter: 'W', azimuthDeg: 270 },
-] as const;
 /** Arrows are drawn longer than they are, to be seen: the longest about a quarter of the disc's radius. */
 function timesLonger(mostDeg: number): number {
   const shown = (mostDeg / 90) * discRadius;
@@ -26,21 +21,7 @@ export function PatternDrawing({ facts, label }: PatternDrawingProps) {
       className="mx-auto block w-full max-w-[28rem] select-none"
     >
       <circle r={discRadius} className="fill-sky stroke-sky-line" strokeWidth="1.5" />
-      {compass.map(({ letter, azimuthDeg }) => {
-        const { x, y } = discPoint({ azimuthDeg, altitudeDeg: -8 });
-        return (
-          <text
-            key={letter}
-            x={x.toFixed(1)}
-            y={y.toFixed(1)}
-            textAnchor="middle"
-            dominantBaseline="central"
-            className="fill-ink text-[9px] font-semibold"
-          >
-            {letter}
-          </text>
-        );
-      })}
+      <DirectionLetters />
       {pair.map((star, i) => (
         <AlignmentStar key={star.azimuthDeg} star={star} letter={String(i + 1)} />
       ))}

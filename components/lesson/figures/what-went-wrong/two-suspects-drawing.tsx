@@ -1,3 +1,4 @@
+import { DirectionLetters } from '../direction-letters';
 import { discPoint, discRadius, type SkyPosition } from '../sky-disc';
 import { suspects, wrongSlew, type testLandings } from './two-suspects-facts';
 
@@ -7,12 +8,6 @@ type TwoSuspectsDrawingProps = {
   label: string;
 };
 
-const compass = [
-  { letter: 'N', azimuthDeg: 0 },
-  { letter: 'E', azimuthDeg: 90 },
-  { letter: 'S', azimuthDeg: 180 },
-  { letter: 'W', azimuthDeg: 270 },
-] as const;
 const drawnLonger = 6;
 
 /** The slew that went wrong, the star of the test, and where each suspect would have it end. */
@@ -27,21 +22,7 @@ export function TwoSuspectsDrawing({ test, landings, label }: TwoSuspectsDrawing
       className="mx-auto block w-full max-w-[28rem] select-none"
     >
       <circle r={discRadius} className="fill-sky stroke-sky-line" strokeWidth="1.5" />
-      {compass.map(({ letter, azimuthDeg }) => {
-        const { x, y } = discPoint({ azimuthDeg, altitudeDeg: -8 });
-        return (
-          <text
-            key={letter}
-            x={x.toFixed(1)}
-            y={y.toFixed(1)}
-            textAnchor="middle"
-            dominantBaseline="central"
-            className="fill-ink text-[9px] font-semibold"
-          >
-            {letter}
-          </text>
-        );
-      })}
+      <DirectionLetters />
       <g transform={`translate(${first.x.toFixed(1)} ${first.y.toFixed(1)})`}>
         <circle r="3" className="fill-on-sky-soft" />
         <text y="12" textAnchor="middle" className="fill-on-sky-soft text-[8px]">
