@@ -30,6 +30,9 @@ const pure = {
   items: [...evening, ...bench, 'night', 'rehearsal', 'course', 'variants', 'mastery'],
   grading: [...evening, ...bench, 'rehearsal', 'course', 'variants', 'items'],
   mastery: ['course', 'variants'],
+  measurement: [],
+  roster: [],
+  exports: ['course', 'variants', 'grading', 'mastery', 'measurement'],
 };
 
 /** @param {string[]} folders */

@@ -1,7 +1,8 @@
 /**
  * Every address of the product is built here, so that a page can be moved in one place.
  * Only what is public in an address goes into one: ids, never names, codes or secrets
- * (OWASP ASVS 5.0, 14.2.1). An invitation's token is the one exception: it is used once.
+ * (OWASP ASVS 5.0, 14.2.1). The tokens of an invitation, used once, and of a cover
+ * link, good for a day, are the exceptions.
  */
 
 /** Query values that are worth carrying; the empty ones are left out. */
@@ -52,6 +53,8 @@ export const routes = {
   },
   firstTeacher: () => '/first-teacher',
   invitation: (token: string) => `/invitation/${segment(token)}`,
+  /** A substitute teacher's way in. */
+  cover: (token: string) => `/cover/${segment(token)}`,
 
   student: {
     myWork: () => '/my',
@@ -70,6 +73,38 @@ export const routes = {
     /** A plan of an evening outside; the query holds what was asked for. */
     classNight: (classId: string, query?: QueryValues) =>
       withQuery(`/desk/classes/${segment(classId)}/night`, query),
+    /** What each student is at, this minute. */
+    classLive: (classId: string) => `/desk/classes/${segment(classId)}/live`,
+    /** The stream of events behind it. */
+    classLiveStream: (classId: string) => `/desk/classes/${segment(classId)}/live/stream`,
+    /** What the marks say of the tasks and of the class. */
+    classStatistics: (classId: string) => `/desk/classes/${segment(classId)}/statistics`,
+    /** Skills seen at the real telescope; made for a phone. */
+    classSignOff: (classId: string, query?: QueryValues) =>
+      withQuery(`/desk/classes/${segment(classId)}/sign-off`, query),
+    classGroups: (classId: string) => `/desk/classes/${segment(classId)}/groups`,
+    /** Everything that is made for paper. */
+    classPrint: (classId: string) => `/desk/classes/${segment(classId)}/print`,
+    /** A field card for each telescope; the query holds the evening. */
+    classFieldCards: (classId: string, query?: QueryValues) =>
+      withQuery(`/desk/classes/${segment(classId)}/print/field-cards`, query),
+    classChecklist: (classId: string) => `/desk/classes/${segment(classId)}/print/checklist`,
+    classSignOffForm: (classId: string, query?: QueryValues) =>
+      withQuery(`/desk/classes/${segment(classId)}/print/sign-off-form`, query),
+    /** Files to take away. */
+    classExports: (classId: string) => `/desk/classes/${segment(classId)}/exports`,
+    /** Downloads one of them. */
+    classExport: (classId: string, file: string) =>
+      `/desk/classes/${segment(classId)}/exports/${segment(file)}`,
+    /** One cell of the gradebook with all that was ever done to it. */
+    gradebookCell: (studentId: string, assignmentId: string) =>
+      `/desk/students/${segment(studentId)}/assignments/${segment(assignmentId)}`,
+    /** One page about one student, for the family. */
+    studentReport: (studentId: string) => `/desk/students/${segment(studentId)}/report`,
+    regrade: (assignmentId: string) => `/desk/assignments/${segment(assignmentId)}/regrade`,
+    /** An assignment as a student finds it; nothing is kept. */
+    assignmentPreview: (assignmentId: string) =>
+      `/desk/assignments/${segment(assignmentId)}/preview`,
     classRoster: (classId: string) => `/desk/classes/${segment(classId)}/roster`,
     classCards: (classId: string) => `/desk/classes/${segment(classId)}/cards`,
     classSettings: (classId: string) => `/desk/classes/${segment(classId)}/settings`,

@@ -66,6 +66,8 @@ beforeAll(async () => {
         conditions: { night: true },
         note: '',
         observedAt: monday.now(),
+        receivedAt: monday.now(),
+        key: `seen-${studentId}`,
       },
     });
   }

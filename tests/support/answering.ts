@@ -1,4 +1,4 @@
-import type { Locator, Page } from '@playwright/test';
+import { expect, type Locator, type Page } from '@playwright/test';
 import { z } from 'zod';
 import type { ItemAnswer } from '../../lib/items/item-answer';
 import type { Item } from '../../lib/items/item';
@@ -39,13 +39,17 @@ export async function giveAnswer(page: Page, answer: ItemAnswer): Promise<void> 
 
 /** By the buttons: each step in turn is moved up to its place. */
 async function putInOrder(page: Page, steps: readonly string[]): Promise<void> {
+  const order = (): Promise<(string | null)[]> =>
+    page
+      .locator('li input[type="hidden"]')
+      .evaluateAll((inputs) => inputs.map((input) => input.getAttribute('value')));
   for (const [place, id] of steps.entries()) {
-    for (let moves = 0; moves < steps.length; moves += 1) {
-      const order = await page
-        .locator('li input[type="hidden"]')
-        .evaluateAll((inputs) => inputs.map((input) => input.getAttribute('value')));
-      if (order.indexOf(id) <= place) break;
+    let at = (await order()).indexOf(id);
+    while (at > place) {
       await page.locator(`button[value="${id} up"]`).click();
+      at -= 1;
+      // The list follows a moment later: the next move starts from what it shows then.
+      await expect.poll(order).toHaveProperty([String(at)], id);
     }
   }
 }

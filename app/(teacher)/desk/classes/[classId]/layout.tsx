@@ -33,14 +33,25 @@ export default async function ClassLayout({
         />
       </div>
       <ClassNav
-        entries={[
-          { href: routes.teacher.classGradebook(id), label: 'Gradebook' },
-          { href: routes.teacher.classSkills(id), label: 'Skills' },
-          { href: routes.teacher.classAssignments(id), label: 'Assignments' },
-          { href: routes.teacher.classNight(id), label: 'Night' },
-          { href: routes.teacher.classRoster(id), label: 'Roster' },
-          { href: routes.teacher.classCards(id), label: 'Cards' },
-          { href: routes.teacher.classSettings(id), label: 'Settings' },
+        groups={[
+          [
+            { href: routes.teacher.classLive(id), label: 'Live' },
+            { href: routes.teacher.classGradebook(id), label: 'Gradebook' },
+            { href: routes.teacher.classSkills(id), label: 'Skills' },
+            { href: routes.teacher.classStatistics(id), label: 'Statistics' },
+          ],
+          [
+            { href: routes.teacher.classAssignments(id), label: 'Assignments' },
+            { href: routes.teacher.classSignOff(id), label: 'Sign-off' },
+            { href: routes.teacher.classNight(id), label: 'Night' },
+            { href: routes.teacher.classPrint(id), label: 'Print' },
+          ],
+          [
+            { href: routes.teacher.classRoster(id), label: 'Roster' },
+            { href: routes.teacher.classGroups(id), label: 'Groups' },
+            { href: routes.teacher.classExports(id), label: 'Exports' },
+            { href: routes.teacher.classSettings(id), label: 'Settings' },
+          ],
         ]}
       />
       {children}
