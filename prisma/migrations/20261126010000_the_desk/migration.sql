@@ -73,6 +73,7 @@ CREATE TABLE "new_Assignment" (
     "counting" TEXT NOT NULL,
     "publishedAt" DATETIME,
     "feedbackReleasedAt" DATETIME,
+    "weight" REAL NOT NULL DEFAULT 1,
     "needsSignOff" BOOLEAN NOT NULL DEFAULT false,
     "createdAt" DATETIME NOT NULL,
     "version" INTEGER NOT NULL DEFAULT 1,
