@@ -6,6 +6,7 @@ import { db } from './db';
 export const classAccessSelect = {
   id: true,
   members: { select: { teacherId: true, role: true } },
+  archivedAt: true,
 } as const;
 
 /** Whether the viewer may do with this class what `can` asks; false too when there is no such class. */

@@ -5,9 +5,11 @@ import { classCodeFrom } from '../auth/class-code';
 import {
   canCreateClass,
   canOwnClass,
+  canRunClass,
   canSeeClass,
   canTeachClass,
   roleIn,
+  type ClassAccess,
   type ClassRole,
   type Viewer,
 } from '../auth/policy';
@@ -50,9 +52,7 @@ const summarySelect = {
   _count: { select: { students: true, assignments: true } },
 } as const;
 
-type ClassRow = {
-  id: string;
-  members: { teacherId: string; role: ClassRole }[];
+type ClassRow = ClassAccess & {
   name: string;
   code: string;
   timeZone: string;
@@ -235,7 +235,7 @@ export async function setRetentionDate(
   date: string,
   clock: Clock = systemClock,
 ): Promise<Result<null>> {
-  if (!(await mayWithClass(viewer, classId, canOwnClass))) return notFound();
+  if (!(await mayWithClass(viewer, classId, canRunClass))) return notFound();
   const parsed = z.iso.date().safeParse(date);
   if (!parsed.success)
     return failure('bad-input', 'Give the date as year-month-day.', 'retentionDate');

@@ -1,5 +1,5 @@
 import 'server-only';
-import { canSeeClass, canTeachClass, type Viewer } from '../auth/policy';
+import { canSeeClass, canTakeFromClass, type Viewer } from '../auth/policy';
 import { countedMark } from '../grading/counted-mark';
 import { gradebookState, type GradebookState } from '../grading/gradebook-state';
 import { mayWithClass } from './access';
@@ -176,7 +176,7 @@ export async function exportGradebookCsv(
   classId: string,
   clock: Clock = systemClock,
 ): Promise<string | null> {
-  if (!(await mayWithClass(viewer, classId, canTeachClass))) return null;
+  if (!(await mayWithClass(viewer, classId, canTakeFromClass))) return null;
   const gradebook = await getGradebook(viewer, classId, clock);
   return gradebook === null ? null : gradebookCsv(gradebook);
 }

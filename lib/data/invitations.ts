@@ -3,7 +3,7 @@ import { randomBytes } from 'node:crypto';
 import { z } from 'zod';
 import { classCodeFrom, normaliseClassCode } from '../auth/class-code';
 import { hashSecret, secretMatches } from '../auth/passwords';
-import { canInviteTeacher, canOwnClass, type ClassRole, type Viewer } from '../auth/policy';
+import { canInviteTeacher, canRunClass, type ClassRole, type Viewer } from '../auth/policy';
 import { beginTry } from '../auth/throttle';
 import { mayWithClass } from './access';
 import { systemClock, type Clock } from './clock';
@@ -44,7 +44,7 @@ export async function inviteTeacher(
   const allowed =
     classId === null
       ? canInviteTeacher(viewer, await rolesOf(teacherId))
-      : await mayWithClass(viewer, classId, canOwnClass);
+      : await mayWithClass(viewer, classId, canRunClass);
   if (!allowed) return notFound();
   const token = newToken();
   const now = clock.now();

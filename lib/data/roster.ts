@@ -1,6 +1,6 @@
 import 'server-only';
 import { hashSecret, newCardWords } from '../auth/passwords';
-import { canSeeClass, canTeachClass, type Viewer } from '../auth/policy';
+import { canSeeClass, canTakeFromClass, canTeachClass, type Viewer } from '../auth/policy';
 import { classOfStudent, mayWithClass } from './access';
 import { writeAudit } from './audit';
 import { systemClock, type Clock } from './clock';
@@ -43,7 +43,7 @@ const mostStudents = 500;
 
 export async function listRoster(viewer: Viewer, classId: string): Promise<RosterRow[] | null> {
   if (!(await mayWithClass(viewer, classId, canSeeClass))) return null;
-  const seesAccommodations = await mayWithClass(viewer, classId, canTeachClass);
+  const seesAccommodations = await mayWithClass(viewer, classId, canTakeFromClass);
   const students = await db().student.findMany({
     where: { classId },
     orderBy: { cardNumber: 'asc' },

@@ -110,6 +110,8 @@ const ownedBy = (viewer: Viewer): SessionSubject | null => {
       return { teacherId: viewer.teacherId };
     case 'student':
       return { studentId: viewer.studentId };
+    // A substitute has one session of a day: the link ends it, and there is nothing to choose among.
+    case 'cover':
     case 'anonymous':
       return null;
   }

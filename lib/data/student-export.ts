@@ -1,5 +1,5 @@
 import 'server-only';
-import { canTeachClass, type Viewer } from '../auth/policy';
+import { canTakeFromClass, type Viewer } from '../auth/policy';
 import { faceOfItem } from '../items/item-face';
 import { classOfStudent } from './access';
 import { db } from './db';
@@ -10,7 +10,7 @@ import { storedItemSchema } from './stored-item';
  * the secret, and not the key of a question that is still open. For the class's owner and teachers.
  */
 export async function exportStudent(viewer: Viewer, studentId: string): Promise<object | null> {
-  if ((await classOfStudent(viewer, studentId, canTeachClass)) === null) return null;
+  if ((await classOfStudent(viewer, studentId, canTakeFromClass)) === null) return null;
   const kept = await db().student.findUnique({
     where: { id: studentId },
     select: {
