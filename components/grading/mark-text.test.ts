@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { markText } from './mark-text';
 
@@ -15,4 +16,17 @@ it.each([
   [0.04, '0'],
 ])('a mark of %d is shown as %s', (mark, text) => {
   expect(markText(mark)).toBe(text);
+});
+
+it('rounds half up on the decimal, reckoned in whole hundredths, and never up to a whole number', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 0, max: 10_000 }), (hundredths) => {
+      const tenths = Math.floor((hundredths + 5) / 10);
+      const upToWhole = tenths % 10 === 0 && tenths * 10 > hundredths;
+      expect(Number(markText(hundredths / 100)) * 10).toBeCloseTo(
+        upToWhole ? tenths - 1 : tenths,
+        9,
+      );
+    }),
+  );
 });

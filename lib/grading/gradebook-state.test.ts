@@ -49,6 +49,26 @@ describe('the state of a student and an assignment', () => {
       'not-yet',
     ],
     ['a mark by the teacher alone', { mark: 75, nowMs: 2000 }, 'complete'],
+    ['given back, whatever the mark', { mark: 90, submitted: true, returned: true }, 'returned'],
+    [
+      'given back, and the result not to be shown',
+      { mark: 90, submitted: true, resultShown: false, returned: true },
+      'returned',
+    ],
+    ['excused and given back', { excused: true, submitted: true, returned: true }, 'excused'],
+    [
+      'one part passed, another not handed in',
+      { mark: 90, submitted: true, partMissing: true, nowMs: 2000 },
+      'in-progress',
+    ],
+    ['nothing of it handed in, past the due time', { partMissing: true, nowMs: 2000 }, 'missing'],
+    [
+      'passed, the skill not signed off',
+      { mark: 90, submitted: true, needsSignOff: true },
+      'needs-sign-off',
+    ],
+    ['not passed, nor signed off', { mark: 50, submitted: true, needsSignOff: true }, 'not-yet'],
+    ['nothing done, nor signed off', { needsSignOff: true }, 'not-started'],
   ])('%s', (_, change, state) => {
     expect(gradebookState({ ...start, ...change })).toBe(state);
   });

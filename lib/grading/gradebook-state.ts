@@ -26,15 +26,24 @@ export function gradebookState(input: {
   late: boolean;
   submitted: boolean;
   underWay: boolean;
+  /** A part of it has nothing handed in; false where a teacher has set the mark. */
+  partMissing?: boolean;
+  /** The last work of some part was given back; false where a teacher has set the mark. */
+  returned?: boolean;
+  /** It asks for skills that have not been signed off at the real telescope. */
+  needsSignOff?: boolean;
   /** The student's own due time: extension, else the group's, else the default. */
   dueAtMs: number | null;
   nowMs: number;
 }): GradebookState {
   if (input.excused) return 'excused';
+  if (input.returned === true) return 'returned';
+  if (input.submitted && input.partMissing === true) return 'in-progress';
   if (input.submitted && !input.resultShown) return input.late ? 'late' : 'submitted';
   if (input.mark !== null) {
     const passed = !input.gateFailed && withoutNoise(input.mark) >= input.passMark;
-    return passed ? 'complete' : 'not-yet';
+    if (!passed) return 'not-yet';
+    return input.needsSignOff === true ? 'needs-sign-off' : 'complete';
   }
   if (input.submitted) return input.late ? 'late' : 'submitted';
   if (input.dueAtMs !== null && input.nowMs > input.dueAtMs) return 'missing';
