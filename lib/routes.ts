@@ -73,10 +73,12 @@ export const routes = {
     /** A plan of an evening outside; the query holds what was asked for. */
     classNight: (classId: string, query?: QueryValues) =>
       withQuery(`/desk/classes/${segment(classId)}/night`, query),
-    /** What each student is at, this minute. */
-    classLive: (classId: string) => `/desk/classes/${segment(classId)}/live`,
+    /** What each student is at, this minute; the query holds how it is shown. */
+    classLive: (classId: string, query?: QueryValues) =>
+      withQuery(`/desk/classes/${segment(classId)}/live`, query),
     /** The stream of events behind it. */
-    classLiveStream: (classId: string) => `/desk/classes/${segment(classId)}/live/stream`,
+    classLiveStream: (classId: string, query?: QueryValues) =>
+      withQuery(`/desk/classes/${segment(classId)}/live/stream`, query),
     /** What the marks say of the tasks and of the class. */
     classStatistics: (classId: string) => `/desk/classes/${segment(classId)}/statistics`,
     /** Skills seen at the real telescope; made for a phone. */
