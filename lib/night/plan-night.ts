@@ -29,8 +29,18 @@ export type NightPlan = {
   firstStar: { instant: string; name: string; azimuthDeg: number; altitudeDeg: number } | null;
   twoStarsFrom: string | null;
   hours: readonly PlannedHour[];
+  /** For telescopes whose first pair is poor: when a good one comes. */
+  goodLater: readonly LaterPair[];
   toShow: readonly WorthShowing[];
 };
+
+/** When a telescope that begins poorly has a good pair, on the plan's steps; null: not in this evening. */
+export type LaterPair = { kitId: string; kitName: string; later: CardPair | null };
+/** The pair to align on from a moment on, and another for when cloud comes; null where there is none. */
+export type CardPair = { instant: string; pair: PlannedPair; spare: PlannedPair | null };
+
+/** Nine targets of ten in the eyepiece: as good as one needs to begin. Our judgement. */
+export const goodHitRate = 0.9;
 
 /** How finely an evening is looked through; windows are as fine as that. */
 export const planStepMinutes = 10;
@@ -60,6 +70,7 @@ export function planNight({
     timeZone: site.timeZone,
   }).map((instant) => momentAt(site, catalogue, instant));
   const start = moments.find(({ usable }) => usable.length >= 2);
+  const dark = darkPart(moments, start);
   return {
     ok: true,
     plan: {
@@ -73,7 +84,8 @@ export function planNight({
           pairs: pairsAt(kit, moment, moments),
         })),
       })),
-      toShow: worthShowing(site, kits, darkPart(moments, start)),
+      goodLater: kits.flatMap((kit) => goodLaterFor(kit, dark, moments)),
+      toShow: worthShowing(site, kits, dark),
     },
   };
 }
@@ -99,6 +111,21 @@ function hoursOf(
       moment === start ||
       (moment.instant > start.instant && clockTime(moment.instant, timeZone).endsWith(':00')),
   );
+}
+
+function goodLaterFor(
+  kit: PlanKit,
+  dark: readonly NightMoment[],
+  moments: readonly NightMoment[],
+): LaterPair[] {
+  const { id: kitId, name: kitName } = kit;
+  for (const [index, moment] of dark.entries()) {
+    const [pair, spare = null] = pairsAt(kit, moment, moments);
+    if (pair === undefined || pair.hitRate < goodHitRate) continue;
+    // Good from the start: there is nothing to wait for.
+    return index === 0 ? [] : [{ kitId, kitName, later: { instant: moment.instant, pair, spare } }];
+  }
+  return dark.length === 0 ? [] : [{ kitId, kitName, later: null }];
 }
 
 const darkPart = (

@@ -24,13 +24,16 @@ export default async function NightPage({
   // What was asked for in vain is said beside the field; the plan is then of tonight.
   const shown = read.ok ? read : await getNightPlan(viewer, details.id, {});
   if (!shown.ok) notFound();
-  const { sites, siteId, placeName, timeZone, localDate, endsAt, plan, fortnight } = shown.value;
+  const { siteId, placeName, timeZone, localDate, endsAt, plan, fortnight } = shown.value;
   const hrefFor = (date: string) =>
     routes.teacher.classNight(details.id, { date, ends: endsAt, site: siteId });
   return (
     <>
       <NightForm
-        {...{ sites, siteId, localDate, endsAt }}
+        {...shown.value}
+        hrefFor={(site) =>
+          routes.teacher.classNight(details.id, { date: localDate, ends: endsAt, site })
+        }
         problem={
           read.ok ? null : { field: read.problem.field ?? '', message: read.problem.message }
         }
