@@ -1,0 +1,80 @@
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { LiveBoard } from '@/components/desk/live/live-board';
+import { LiveForm } from '@/components/desk/live/live-form';
+import { LiveLegend } from '@/components/desk/live/live-legend';
+import { liveView } from '@/components/desk/live/live-view';
+import { EmptyState } from '@/components/ui/empty-state';
+import { LinkButton } from '@/components/ui/link-button';
+import { getLiveBoard, getLiveChoices, liveRules } from '@/lib/data/live-board';
+import { readLiveOptions } from '@/lib/data/live-input';
+import { routes } from '@/lib/routes';
+import { classOf } from '../class-of';
+
+export const metadata: Metadata = { title: 'Live' };
+
+export default async function LivePage({
+  params,
+  searchParams,
+}: {
+  params: Promise<{ classId: string }>;
+  searchParams: Promise<Record<string, string | string[] | undefined>>;
+}) {
+  const { details, viewer, mayTeach } = await classOf(params);
+  const options = readLiveOptions(await searchParams);
+  const [board, choices] = await Promise.all([
+    getLiveBoard(viewer, details.id, options),
+    getLiveChoices(viewer, details.id),
+  ]);
+  if (board === null || choices === null) notFound();
+  if (details.studentCount === 0) {
+    return (
+      <EmptyState
+        title="No students yet"
+        action={
+          mayTeach ? (
+            <LinkButton variant="primary" href={routes.teacher.classRoster(details.id)}>
+              Add students
+            </LinkButton>
+          ) : undefined
+        }
+      >
+        <p>Once there are students, each has a tile here, with what they are at during a lesson.</p>
+      </EmptyState>
+    );
+  }
+  const address = routes.teacher.classLive(details.id, options);
+  return (
+    <div className="space-y-5">
+      <h2 className="text-xl font-semibold">Live</h2>
+      <LiveForm
+        // The fields follow the address, also when the browser goes back to it.
+        key={address}
+        {...{ options, choices }}
+        projectorHref={routes.teacher.classLive(details.id, {
+          ...options,
+          names: 'hidden',
+          size: 'large',
+        })}
+      />
+      <noscript>
+        <p className="mb-2">
+          Without scripts this board stands still.{' '}
+          <a className="link" href={address}>
+            Load it again
+          </a>{' '}
+          to see what is new.
+        </p>
+      </noscript>
+      <LiveBoard
+        key={`board ${address}`}
+        streamHref={routes.teacher.classLiveStream(details.id, options)}
+        refreshHref={address}
+        first={{ at: board.at.toISOString(), board: liveView(board) }}
+        timeZone={details.timeZone}
+        large={options.size === 'large'}
+      />
+      <LiveLegend rules={liveRules} />
+    </div>
+  );
+}
