@@ -19,13 +19,25 @@ export type Observation = {
 };
 
 /** Which level signs off is the teacher's to set. */
-export type NeededLevel = 3 | 4;
+export const neededLevels = [3, 4] as const;
+export type NeededLevel = (typeof neededLevels)[number];
 
 /** How many dated observations it takes at least. */
 export const observationsNeeded = 2;
 
 export const counts = ({ level, gate }: Observation, needed: NeededLevel): boolean =>
   level >= needed && gate === null;
+
+/**
+ * The dates that count towards signing off: somebody saw the needed level, and nobody saw a gate fail.
+ * Two notes of one date, by one assessor or by two, are one evening (our judgement: the better level of
+ * the evening stands, since that is where it ended; a failed gate is never outweighed).
+ */
+export function countedDates(observations: readonly Observation[], needed: NeededLevel): string[] {
+  const failed = new Set(observations.filter(({ gate }) => gate !== null).map(({ date }) => date));
+  const reached = observations.filter((one) => counts(one, needed)).map(({ date }) => date);
+  return [...new Set(reached)].filter((date) => !failed.has(date));
+}
 
 export type Standing =
   | { signedOff: true }
@@ -37,8 +49,7 @@ export type Standing =
  * above. An evening with a failed gate does not count, whatever its level, and the gate is named first.
  */
 export function standingOf(observations: readonly Observation[], needed: NeededLevel): Standing {
-  const dates = new Set(observations.filter((one) => counts(one, needed)).map(({ date }) => date));
-  if (dates.size >= observationsNeeded) return { signedOff: true };
+  if (countedDates(observations, needed).length >= observationsNeeded) return { signedOff: true };
   if (observations.some(({ gate }) => gate !== null)) return { signedOff: false, because: 'gate' };
   const enoughLooks = new Set(observations.map(({ date }) => date)).size >= observationsNeeded;
   return { signedOff: false, because: enoughLooks ? 'level' : 'one-date' };

@@ -1,0 +1,266 @@
+import 'server-only';
+import { z } from 'zod';
+import { canTeachClass, type Viewer } from '../auth/policy';
+import type { Skill } from '../course/skills';
+import { standingOf } from '../mastery/sign-off';
+import { eveningOf } from '../mastery/evening';
+import {
+  meetEarlier,
+  outgoingSchema,
+  type KnownNote,
+  type OutgoingAnswer,
+  type OutgoingNote,
+  type TakeBack,
+} from '../mastery/sign-off-note';
+import { instantOfLocalTime } from '../sky/local-time';
+import { classAccessSelect } from './access';
+import { writeAudit } from './audit';
+import { systemClock, type Clock } from './clock';
+import { db, type Transaction } from './db';
+import { isUniqueViolation } from './is-unique-violation';
+import {
+  asNeededLevel,
+  asObservation,
+  observationSelect,
+  readObservation,
+  type ReadObservation,
+} from './observation-rows';
+import { failure, notFound, success, type Result } from './result';
+
+const mostAtOnce = 500;
+/** A device's clock may run ahead by so much; our judgement. */
+const aheadMs = 15 * 60_000;
+const oldestMs = 400 * 24 * 3_600_000;
+
+type Teacher = Extract<Viewer, { kind: 'teacher' }>;
+type Context = {
+  viewer: Teacher;
+  classId: string;
+  timeZone: string;
+  /** May take back what a colleague noted, too. */
+  owns: boolean;
+  clock: Clock;
+};
+
+const asKnown = (row: ReadObservation, viewer: Teacher): KnownNote => {
+  const { key, studentId, skill, level, gates, prompts, note, evening } = row;
+  const said = { key, studentId, skill, level, gates, prompts, note };
+  return { ...said, evening, mine: row.assessorId === viewer.teacherId };
+};
+
+/** Whatever was sent, a refusal can be told only of something that has a key. */
+const keyedSchema = z.object({ key: z.string().regex(/^[0-9a-f]{32}$/) });
+
+/**
+ * Keeps what a device sends: notes and what is taken back, in their order, each once however often it
+ * arrives. One that cannot be kept hinders none of the others, and each is answered by itself.
+ */
+export async function recordObservations(
+  viewer: Viewer,
+  classId: string,
+  sent: unknown,
+  clock: Clock = systemClock,
+): Promise<Result<OutgoingAnswer[]>> {
+  const schoolClass = await db().class.findUnique({
+    where: { id: classId },
+    select: { ...classAccessSelect, timeZone: true },
+  });
+  if (schoolClass === null || !canTeachClass(viewer, schoolClass)) return notFound();
+  if (viewer.kind !== 'teacher') return notFound();
+  const list = z.array(z.unknown()).max(mostAtOnce).safeParse(sent);
+  if (!list.success) {
+    return failure('bad-input', `Send a list of at most ${mostAtOnce} notes at once.`);
+  }
+  const { timeZone, members } = schoolClass;
+  const owns = members.some(
+    ({ teacherId, role }) => teacherId === viewer.teacherId && role === 'owner',
+  );
+  const context = { viewer, classId, timeZone, owns, clock };
+  const answers: OutgoingAnswer[] = [];
+  for (const one of list.data) {
+    const parsed = outgoingSchema.safeParse(one);
+    if (parsed.success) {
+      answers.push(await keep(context, parsed.data));
+      continue;
+    }
+    const keyed = keyedSchema.safeParse(one);
+    if (!keyed.success) return failure('bad-input', 'A note without its number arrived.');
+    answers.push(refusedNote(keyed.data.key, 'This note cannot be read. Write it once more.'));
+  }
+  return success(answers);
+}
+
+const refusedNote = (key: string, message: string): OutgoingAnswer => ({
+  ...{ outcome: 'refused', key, message },
+});
+
+async function keep(context: Context, one: OutgoingNote | TakeBack): Promise<OutgoingAnswer> {
+  try {
+    return await db().$transaction((transaction) =>
+      one.kind === 'note'
+        ? keepNote(transaction, context, one)
+        : takeBack(transaction, context, one),
+    );
+  } catch (error) {
+    // The same note twice at the same instant: the other one has just been stored.
+    if (!isUniqueViolation(error) || one.kind !== 'note') throw error;
+    return db().$transaction((transaction) => keepNote(transaction, context, one));
+  }
+}
+
+async function keepNote(
+  transaction: Transaction,
+  context: Context,
+  note: OutgoingNote,
+): Promise<OutgoingAnswer> {
+  const { viewer, classId, timeZone, clock } = context;
+  const { key, studentId, skill } = note;
+  const there = await transaction.observation.findUnique({
+    where: { key },
+    select: { ...observationSelect, retractedAt: true, student: { select: { classId: true } } },
+  });
+  if (there !== null) {
+    if (there.student.classId !== classId || there.assessorId !== viewer.teacherId) {
+      return refusedNote(key, 'The number of this note is taken. Write it once more.');
+    }
+    const { retractedAt, student: _, ...row } = there;
+    const known = retractedAt === null ? asKnown(readObservation(row, timeZone), viewer) : null;
+    return { outcome: 'already-there', key, known };
+  }
+  const student = await transaction.student.findFirst({
+    where: { id: studentId, classId },
+    select: { id: true },
+  });
+  if (student === null) return refusedNote(key, 'This student is no longer in the class.');
+  const now = clock.now();
+  const time = observedAtOf(note, timeZone, now);
+  if (typeof time === 'string') return refusedNote(key, time);
+
+  const evening = eveningOf(time, timeZone, note.conditions.light);
+  const rows = await transaction.observation.findMany({
+    where: { studentId, skill, assessorId: viewer.teacherId, retractedAt: null },
+    orderBy: [{ receivedAt: 'asc' }, { id: 'asc' }],
+    select: observationSelect,
+  });
+  const earlier = rows
+    .map((row) => readObservation(row, timeZone))
+    .filter((row) => row.evening === evening);
+  const met = meetEarlier(note, earlier);
+  if (met.kind === 'same') {
+    return { outcome: 'already-there', key, known: asKnown(met.as, viewer) };
+  }
+  if (met.kind === 'conflict') {
+    return { outcome: 'conflict', key, existing: met.with.map((row) => asKnown(row, viewer)) };
+  }
+  const { level, gates, prompts, instrument, conditions } = note;
+  const said = { studentId, skill, level, gates, prompts, note: note.note, instrument, conditions };
+  const row = await transaction.observation.create({
+    data: { ...said, key, observedAt: time, receivedAt: now, assessorId: viewer.teacherId },
+    select: observationSelect,
+  });
+  for (const old of met.replaces) {
+    await retract(transaction, context, old, 'replaced by a later note of the same evening');
+  }
+  const known = asKnown(readObservation(row, timeZone), viewer);
+  return { outcome: 'stored', key, known, gone: met.replaces.map((old) => old.key) };
+}
+
+/** When it was seen: the device's own time, or eight in the evening (noon by day) of a date on paper. */
+function observedAtOf(note: OutgoingNote, timeZone: string, now: Date): Date | string {
+  let instant = note.observedAt;
+  const isDate = instant.length === 10;
+  if (isDate) {
+    const hour = note.conditions.light === 'day' ? '12:00' : '20:00';
+    const local = instantOfLocalTime(`${instant}T${hour}`, timeZone);
+    if (!local.ok) return 'The date of the evening cannot be read. Give it once more.';
+    instant = local.instant;
+    // Typed in the same evening before eight.
+    if (Date.parse(instant) > now.getTime()) {
+      const today = eveningOf(now, timeZone, note.conditions.light);
+      if (today === note.observedAt) return now;
+      return 'This evening is still to come. Look at the date.';
+    }
+  }
+  const at = new Date(instant);
+  if (at.getTime() > now.getTime() + aheadMs) {
+    return 'By this device’s clock it was noted in the future. Set the clock right, and write it once more.';
+  }
+  return at.getTime() < now.getTime() - oldestMs
+    ? 'This is more than a year ago. Look at the date.'
+    : at;
+}
+
+async function retract(
+  transaction: Transaction,
+  { viewer, classId, clock }: Context,
+  { id, studentId, skill, level, gates }: ReadObservation,
+  reason: string,
+): Promise<void> {
+  await transaction.observation.update({ where: { id }, data: { retractedAt: clock.now() } });
+  const subject = `observation ${studentId} ${skill}`;
+  const entry = { classId, action: 'observation-taken-back', subject, before: { level, gates } };
+  await writeAudit(transaction, viewer, { ...entry, reason }, clock);
+}
+
+/** An assessor takes back their own, the owner of the class anybody's; it is kept for the trail. */
+async function takeBack(
+  transaction: Transaction,
+  context: Context,
+  { key, restores }: TakeBack,
+): Promise<OutgoingAnswer> {
+  const { viewer, classId, timeZone, owns, clock } = context;
+  const mine = owns ? {} : { assessorId: viewer.teacherId };
+  const row = await transaction.observation.findFirst({
+    where: { key, retractedAt: null, student: { classId }, ...mine },
+    select: observationSelect,
+  });
+  // It never arrived, or was taken back before: then it is as it should be.
+  if (row !== null) {
+    await retract(transaction, context, readObservation(row, timeZone), 'undone');
+  }
+  const back = await transaction.observation.findMany({
+    where: { key: { in: restores }, student: { classId }, ...mine },
+    select: { ...observationSelect, retractedAt: true },
+  });
+  for (const { id, studentId, skill, level, gates, retractedAt } of back) {
+    if (retractedAt === null) continue;
+    await transaction.observation.update({ where: { id }, data: { retractedAt: null } });
+    const subject = `observation ${studentId} ${skill}`;
+    const after = { level, gates: gates ?? [] };
+    const entry = { classId, action: 'observation-brought-back', subject, after };
+    await writeAudit(transaction, viewer, entry, clock);
+  }
+  const known = back.map(({ retractedAt: _, ...one }) =>
+    asKnown(readObservation(one, timeZone), viewer),
+  );
+  return { outcome: 'taken-back', key, back: known };
+}
+
+/**
+ * The skills that each student of a class is signed off in; whoever is in none is left out. For the
+ * server's own use: it asks for no viewer, and whoever calls it has authorised before.
+ */
+export async function signedOffSkills(classId: string): Promise<Map<string, Set<Skill>>> {
+  const { timeZone, signOffLevel } = await db().class.findUniqueOrThrow({
+    where: { id: classId },
+    select: { timeZone: true, signOffLevel: true },
+  });
+  const rows = await db().observation.findMany({
+    where: { retractedAt: null, student: { classId } },
+    select: observationSelect,
+  });
+  const byCell = new Map<string, ReadObservation[]>();
+  for (const row of rows.map((one) => readObservation(one, timeZone))) {
+    const cell = `${row.studentId} ${row.skill}`;
+    byCell.set(cell, [...(byCell.get(cell) ?? []), row]);
+  }
+  const signedOff = new Map<string, Set<Skill>>();
+  for (const notes of byCell.values()) {
+    const [first] = notes;
+    const standing = standingOf(notes.map(asObservation), asNeededLevel(signOffLevel));
+    if (first === undefined || !standing.signedOff) continue;
+    const known = signedOff.get(first.studentId) ?? new Set<Skill>();
+    signedOff.set(first.studentId, known.add(first.skill));
+  }
+  return signedOff;
+}

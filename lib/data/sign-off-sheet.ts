@@ -1,0 +1,165 @@
+import 'server-only';
+import { z } from 'zod';
+import { canSeeClass, canTeachClass, type Viewer } from '../auth/policy';
+import { loadKits } from '../content/sky-catalogue';
+import { skills, type Skill } from '../course/skills';
+import { agreementOfLevels } from '../measurement/agreement';
+import { masteryOf } from '../mastery/mastery';
+import type { HelpLevel, NeededLevel } from '../mastery/sign-off';
+import type { KnownNote } from '../mastery/sign-off-note';
+import { classAccessSelect, mayWithClass, teacherIdOf } from './access';
+import { writeAudit } from './audit';
+import { systemClock, type Clock } from './clock';
+import { db } from './db';
+import {
+  asNeededLevel,
+  observationSelect,
+  readObservation,
+  type ReadObservation,
+} from './observation-rows';
+import { failure, notFound, success, type Result } from './result';
+import { collectEvidence } from './skill-evidence';
+
+export type SignOffStudent = {
+  id: string;
+  displayName: string;
+  cardNumber: number;
+  groupId: string | null;
+  /** What was mastered in the labs. */
+  indoors: Skill[];
+};
+export type SignOffGroup = { id: string; name: string; telescope: string | null };
+/** Two assessors who looked at the same student, skill and evening. */
+export type AssessorAgreement = {
+  pairs: number;
+  /** Share of pairs with the same level, 0–1. */
+  alike: number;
+  /** κ with quadratic weights; null when all gave one level, so that chance alone would agree. */
+  weighted: number | null;
+};
+export type SignOffSheet = {
+  classId: string;
+  className: string;
+  /** IANA; evenings go by it. */
+  timeZone: string;
+  needed: NeededLevel;
+  /** Null for who only reads. */
+  teacherId: string | null;
+  /** Names of the telescopes that a group can be given. */
+  telescopes: string[];
+  groups: SignOffGroup[];
+  /** By card number; who has left is not asked outside. */
+  students: SignOffStudent[];
+  notes: KnownNote[];
+  /** Null while no two have looked at the same. */
+  agreement: AssessorAgreement | null;
+};
+
+/** What a teacher takes outside, of the whole class: who, in which group, and what was seen so far. */
+export async function getSignOffSheet(
+  viewer: Viewer,
+  classId: string,
+  clock: Clock = systemClock,
+): Promise<SignOffSheet | null> {
+  const schoolClass = await db().class.findUnique({
+    where: { id: classId },
+    select: { ...classAccessSelect, name: true, timeZone: true, signOffLevel: true },
+  });
+  if (schoolClass === null || !canSeeClass(viewer, schoolClass)) return null;
+  const now = clock.now();
+  const here = { classId, leftAt: null };
+  const [students, groups, rows, evidence] = await Promise.all([
+    db().student.findMany({
+      where: here,
+      orderBy: { cardNumber: 'asc' },
+      select: {
+        ...{ id: true, displayName: true, cardNumber: true },
+        groups: { select: { groupId: true }, take: 1 },
+      },
+    }),
+    db().group.findMany({
+      where: { classId },
+      orderBy: [{ name: 'asc' }, { id: 'asc' }],
+      select: { id: true, name: true, kitId: true },
+    }),
+    db().observation.findMany({
+      where: { student: here, retractedAt: null },
+      orderBy: [{ observedAt: 'asc' }, { id: 'asc' }],
+      select: observationSelect,
+    }),
+    collectEvidence({ student: here }, now),
+  ]);
+  const { name: className, timeZone, signOffLevel } = schoolClass;
+  const kits = loadKits();
+  const me = teacherIdOf(viewer);
+  const read = rows.map((row) => readObservation(row, timeZone));
+  return {
+    ...{ classId, className, timeZone },
+    needed: asNeededLevel(signOffLevel),
+    teacherId: canTeachClass(viewer, schoolClass) ? me : null,
+    telescopes: kits.map(({ name }) => name),
+    groups: groups.map(({ id, name, kitId }) => ({
+      ...{ id, name },
+      telescope: kits.find((kit) => kit.id === kitId)?.name ?? null,
+    })),
+    students: students.map(({ id, displayName, cardNumber, groups: [group] }) => ({
+      ...{ id, displayName, cardNumber, groupId: group?.groupId ?? null },
+      indoors: skills.filter((skill) => {
+        const pieces = evidence.filter((one) => one.studentId === id && one.skill === skill);
+        return masteryOf(pieces, now).masteredAt !== null;
+      }),
+    })),
+    notes: read.map(({ key, studentId, skill, level, gates, prompts, note, evening, ...row }) => ({
+      ...{ key, studentId, skill, level, gates, prompts, note, evening },
+      mine: me !== null && row.assessorId === me,
+    })),
+    agreement: agreementIn(read),
+  };
+}
+
+/** The last level of each of the first two who looked at one student, one skill, one evening. */
+function agreementIn(rows: readonly ReadObservation[]): AssessorAgreement | null {
+  const looks = new Map<string, Map<string, HelpLevel>>();
+  for (const { studentId, skill, evening, assessorId, level } of rows) {
+    if (assessorId === null) continue;
+    const look = `${studentId} ${skill} ${evening}`;
+    const byAssessor = looks.get(look) ?? new Map<string, HelpLevel>();
+    looks.set(look, byAssessor.set(assessorId, level));
+  }
+  // By their ids, so that each stands on the same side of every pair.
+  const pairs = [...looks.values()].flatMap((byAssessor): [HelpLevel, HelpLevel][] => {
+    const [one, other] = [...byAssessor]
+      .toSorted(([a], [b]) => (a < b ? -1 : 1))
+      .map(([, level]) => level);
+    return one === undefined || other === undefined ? [] : [[one, other]];
+  });
+  const found = agreementOfLevels(pairs);
+  return found && { pairs: found.pairs, alike: found.observed, weighted: found.weighted };
+}
+
+const neededSchema = z.union([z.literal(3), z.literal(4)]);
+
+/** The level of help that signs off in this class; what was noted stays as it is and is counted anew. */
+export async function setSignOffLevel(
+  viewer: Viewer,
+  classId: string,
+  level: number,
+  clock: Clock = systemClock,
+): Promise<Result<null>> {
+  if (!(await mayWithClass(viewer, classId, canTeachClass))) return notFound();
+  const parsed = neededSchema.safeParse(level);
+  if (!parsed.success) return failure('bad-input', 'Choose level 3 or level 4.', 'level');
+  await db().$transaction(async (transaction) => {
+    const where = { id: classId };
+    const select = { signOffLevel: true } as const;
+    const before = await transaction.class.findUniqueOrThrow({ where, select });
+    const after = await transaction.class.update({
+      where,
+      data: { signOffLevel: parsed.data },
+      select,
+    });
+    const entry = { classId, action: 'sign-off-level', subject: classId, before, after };
+    await writeAudit(transaction, viewer, entry, clock);
+  });
+  return success(null);
+}
