@@ -12,6 +12,7 @@ const evening = ['units', 'sky', 'pointing', 'optics', 'finder', 'clock', 'align
 /** Folders that know no React, three, Next, Prisma or Node, with the siblings each may use. */
 const pure = {
   units: [],
+  wording: [],
   course: [],
   sky: ['units'],
   pointing: ['units', 'sky'],
@@ -43,7 +44,11 @@ const siblings = Object.entries(pure).map(([folder, allowed]) => ({
   comment: `lib/${folder} may use ${allowed.length > 0 ? allowed.map((a) => `lib/${a}`).join(', ') : 'nothing else of ours'}.`,
   severity: /** @type {const} */ ('error'),
   from: { path: `^lib/${folder}/`, pathNot: test },
-  to: { path: '^(app|components|lib|prisma)/', pathNot: inLib([folder, ...allowed]) },
+  to: {
+    path: '^(app|components|lib|prisma)/',
+    // How a thing is said may be asked by all.
+    pathNot: inLib([folder, 'wording', ...allowed]),
+  },
 }));
 
 /** What the view of a "What went wrong?" shows again of its lab: the evidence and the names. */

@@ -1,3 +1,4 @@
+import { lowerFirst } from '@/lib/wording/capital';
 import { TableFrame } from '@/components/ui/table-frame';
 import { TextLink } from '@/components/ui/text-link';
 import { markText } from '@/components/grading/mark-text';
@@ -8,8 +9,6 @@ import { zonedTimeText } from '@/components/grading/zoned-time';
 
 const kindOf = ({ lab, template }: StudentRecord['attempts'][number]): string =>
   `${labText[lab].name}: ${lowerFirst(templateText(lab, template).name)}`;
-
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** Attempts of one student, each a way to what was picked. */
 export function AttemptTable({

@@ -1,3 +1,4 @@
+import { compassPoint } from '../wording/compass-points';
 import { fieldRadiusArcmin } from '../pointing/field-radius';
 import { pairWorth } from '../pointing/pair-worth';
 import { airmass } from '../sky/extinction';
@@ -33,25 +34,6 @@ function worth(words: readonly string[], sources: ReckoningSources) {
     sources.place(word(words, 2)),
   );
 }
-
-const compass = [
-  'north',
-  'north-north-east',
-  'north-east',
-  'east-north-east',
-  'east',
-  'east-south-east',
-  'south-east',
-  'south-south-east',
-  'south',
-  'south-south-west',
-  'south-west',
-  'west-south-west',
-  'west',
-  'west-north-west',
-  'north-west',
-  'north-north-west',
-] as const;
 
 const counted = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
 
@@ -92,7 +74,7 @@ const quantitiesOfAll: Readonly<Record<string, Quantity>> = {
     takes: 'place',
     digits: 0,
     value: (words, { place }) => place(word(words, 0)).azimuthDeg,
-    words: (azimuthDeg) => compass[Math.round(azimuthDeg / 22.5) % 16] ?? 'north',
+    words: (azimuthDeg) => compassPoint(azimuthDeg),
   },
   'fists-up': {
     takes: 'place',

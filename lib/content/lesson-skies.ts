@@ -1,3 +1,4 @@
+import { capitalised } from '../wording/capital';
 import 'server-only';
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
@@ -72,7 +73,7 @@ function lessonSky(name: string, sky: z.output<typeof skiesSchema>[string]): Les
     places.set(name.toLowerCase(), { name, hip, magnitude, azimuthDeg, altitudeDeg });
   });
   for (const { body, azimuthDeg, altitudeDeg, magnitude } of frame.planets) {
-    const planet = `${body.charAt(0).toUpperCase()}${body.slice(1)}`;
+    const planet = capitalised(body);
     places.set(body, { name: planet, hip: null, magnitude, azimuthDeg, altitudeDeg });
   }
   return {

@@ -1,3 +1,4 @@
+import { capitalised } from '../wording/capital';
 import type { SkyObjectId } from '../pointing/answer-key';
 import { fieldRadiusArcmin } from '../pointing/field-radius';
 import { mergedStarOf } from '../pointing/merged-stars';
@@ -88,5 +89,3 @@ export function reallyInField(input: RunInput, moment: ConfirmedMoment): ReallyI
     fieldRadiusArcmin: radius,
   };
 }
-
-const capitalised = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);

@@ -1,8 +1,11 @@
 import type { Random } from '../variants/random';
 
-/** One of a list that cannot be empty. */
-export const pickOne = <T>(random: Random, items: readonly [T, ...T[]]): T =>
-  random.pick(items) ?? items[0];
+/** One of a list. @throws {RangeError} for an empty one: a family with nothing to choose from is a bug. */
+export function pickOne<const T>(random: Random, items: readonly T[]): T {
+  const picked = random.pick(items);
+  if (picked === undefined) throw new RangeError('there is nothing to choose from');
+  return picked;
+}
 
 /** Some of a list, in chance order. */
 export const pickSome = <T>(random: Random, items: readonly T[], count: number): T[] =>

@@ -1,3 +1,4 @@
+import { capitalised } from '../wording/capital';
 import { degreesToRadians } from '../units/angle';
 import { directionFromAzAlt, separationDeg, type Vector3 } from '../units/vector';
 import { horizonAltitudeDeg } from '../sky/horizon';
@@ -41,7 +42,7 @@ export function lookAlikesOf(
     }));
   const planets = sky.planets.filter(canBeSeen).map(({ body, direction, looksMagnitude }) => ({
     neighbour: body,
-    neighbourName: body.charAt(0).toUpperCase() + body.slice(1),
+    neighbourName: capitalised(body),
     direction,
     looksMagnitude,
   }));

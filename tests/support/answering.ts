@@ -37,11 +37,11 @@ export async function giveAnswer(page: Page, answer: ItemAnswer): Promise<void> 
   }
 }
 
-/** By the buttons: each step in turn is moved up to its place. */
+/** By the buttons: each step in turn is moved up to its place. Forms elsewhere on the page hide fields too. */
 async function putInOrder(page: Page, steps: readonly string[]): Promise<void> {
   const order = (): Promise<(string | null)[]> =>
     page
-      .locator('li input[type="hidden"]')
+      .locator('ol input[type="hidden"][name="answer"]')
       .evaluateAll((inputs) => inputs.map((input) => input.getAttribute('value')));
   for (const [place, id] of steps.entries()) {
     let at = (await order()).indexOf(id);

@@ -1,3 +1,4 @@
+import { lowerFirst } from '@/lib/wording/capital';
 import { scenarioSchema, type Scenario } from '@/lib/pointing/scenario';
 import { assignmentInputSchema } from '@/lib/data/assignment-input';
 import { labOptions } from '@/lib/variants/labs';
@@ -231,5 +232,3 @@ function complaint(issue: Issue, path: string): string {
     return `at most ${shownLimit(path, Number(issue.maximum))}.`;
   return lowerFirst(issue.message);
 }
-
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

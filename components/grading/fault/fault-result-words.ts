@@ -1,3 +1,4 @@
+import { lowerFirst } from '@/lib/wording/capital';
 import { landingInWords, missDeg } from '@/components/lab/fault/evidence/landing-words';
 import { lookWords } from '@/components/lab/fault/evidence/look-words';
 import { outcomeInWords } from '@/components/lab/fault/evidence/outcome-words';
@@ -32,8 +33,6 @@ export function verdictInWords(result: FaultResult): string {
     return `That counts. You named ${quoted(named)}, and it was ${quoted(fault)}: tonight the two look the same.`;
   return `It was ${quoted(fault)}. You named ${quoted(named)}.`;
 }
-
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** Less than this on the sky is hard to tell by hand and eye. */
 const plainDeg = 2;

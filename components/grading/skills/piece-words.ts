@@ -1,3 +1,4 @@
+import { lowerFirst } from '@/lib/wording/capital';
 import { labText, templateText } from '@/components/grading/template-text';
 import type { RecordedPiece } from '@/lib/data/skill-progress';
 import { neededInARow } from '@/lib/mastery/mastery';
@@ -40,5 +41,3 @@ export function changeWords(made: RecordedPiece['made']): string {
   if (made === 'review') return 'passes a review';
   return `${String(made.inARow)} in a row`;
 }
-
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

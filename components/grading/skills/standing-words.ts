@@ -1,3 +1,4 @@
+import { capitalised } from '@/lib/wording/capital';
 import { neededInARow, reviewDays, type Mastery } from '@/lib/mastery/mastery';
 
 const counts = ['none', 'one', 'two', 'three'] as const;
@@ -16,7 +17,7 @@ export function standingWords(standing: Mastery, day: (at: Date) => string): str
     case 'practising':
       return inARow === 0
         ? `The last one was not passed, so the row begins anew: ${count(neededInARow)} to go.`
-        : `${capital(count(inARow))} passed in a row; ${count(neededInARow - inARow)} more of another kind.`;
+        : `${capitalised(count(inARow))} passed in a row; ${count(neededInARow - inARow)} more of another kind.`;
     case 'mastered':
       return nextReviewAt === null
         ? since
@@ -32,5 +33,3 @@ export function standingWords(standing: Mastery, day: (at: Date) => string): str
 
 const names = ['first review', 'second review', 'last review'] as const;
 const reviewName = (passed: number): string => names[passed] ?? 'review';
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

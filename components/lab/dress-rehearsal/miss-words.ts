@@ -1,3 +1,4 @@
+import { capitalised } from '@/lib/wording/capital';
 import { angleWordsFor } from '@/components/sky/angle-words';
 import type { RehearsalMiss } from '@/lib/grading/bench/dress-rehearsal/dress-rehearsal-result';
 import type { Attribution, Share } from '@/lib/rehearsal/attribution';
@@ -55,13 +56,11 @@ export function missInWords(
   const [most] = shares;
   if (most === undefined || most.arcmin <= 0) return landed;
   const of = angleWordsFor(most.arcmin, missArcmin);
-  return `${landed} ${capital(shareOf(of(most.arcmin), of(missArcmin)))} came from ${causeWords[most.cause]}.`;
+  return `${landed} ${capitalised(shareOf(of(most.arcmin), of(missArcmin)))} came from ${causeWords[most.cause]}.`;
 }
 
 const shareOf = (part: string, whole: string): string =>
   part === whole ? `all ${whole}` : `${part} of the ${whole}`;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Why there is no way to draw, and what would have mended it. */
 export function untracedInWords(untraced: Untraced): string {

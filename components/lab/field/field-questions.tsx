@@ -1,5 +1,6 @@
 'use client';
 
+import { capitalised } from '@/lib/wording/capital';
 import type { FieldDraft } from '@/lib/grading/bench/field/field-submission';
 import type { FieldVariant } from '@/lib/variants/bench/field/field-variant';
 import type { BenchViewProps } from '../bench/bench-parts';
@@ -35,7 +36,7 @@ export function FieldQuestions({
       {asks.includes('drift') ? (
         <NumberAnswer
           label="With the mount off, how long does a star take from edge to edge?"
-          hint={`${upperFirst(target.name)}: declination ${degreesInWords(target.declinationDeg)}.`}
+          hint={`${capitalised(target.name)}: declination ${degreesInWords(target.declinationDeg)}.`}
           unit="seconds"
           value={draft.driftSeconds}
           least={0}
@@ -86,5 +87,3 @@ export function FieldQuestions({
     </div>
   );
 }
-
-const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

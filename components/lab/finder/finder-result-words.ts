@@ -6,7 +6,8 @@ import type {
   FinderSlip,
 } from '@/lib/grading/bench/finder/finder-result';
 import type { FinderVariant } from '@/lib/variants/bench/finder/finder-variant';
-import { aimInWords, eyepieceName, metresInWords, startingCapital } from './finder-words';
+import { aimInWords, eyepieceName, metresInWords } from './finder-words';
+import { capitalised } from '@/lib/wording/capital';
 
 export const finderCriterionNames: Readonly<Record<FinderCriterion, string>> = {
   target: 'What it was set on',
@@ -74,25 +75,25 @@ export function finderSlipWords(slip: FinderSlip, variant: FinderVariant): SlipW
   switch (slip.code) {
     case 'near-target':
       return {
-        what: `${startingCapital(slip.name)} is only ${metresInWords(slip.distanceM)} away.`,
+        what: `${capitalised(slip.name)} is only ${metresInWords(slip.distanceM)} away.`,
         why: `Finder and tube cross there; on a star they differ by ${angleInWords(slip.parallaxArcmin)}, while half the view of the ${narrow} eyepiece is ${angleInWords(narrowArcmin)}. Centring with more care cannot help.`,
         next: 'Take the farthest thing that is well clear of the Sun, or a light at dusk. At 300 m the 80 mm between finder and tube are less than 1′.',
       };
     case 'nearer-than-needed':
       return {
-        what: `${startingCapital(slip.name)} was nearer than need be: ${metresInWords(slip.distanceM)}.`,
-        why: `${startingCapital(slip.betterName)} is farther and as clear of the Sun, so the dot would have been nearer to right when dusk came.`,
+        what: `${capitalised(slip.name)} was nearer than need be: ${metresInWords(slip.distanceM)}.`,
+        why: `${capitalised(slip.betterName)} is farther and as clear of the Sun, so the dot would have been nearer to right when dusk came.`,
         next: 'Twice the distance halves the shift.',
       };
     case 'target-by-the-sun':
       return {
-        what: `${startingCapital(slip.name)} stands ${slip.fromSunDeg.toFixed(0)}° from the Sun.`,
+        what: `${capitalised(slip.name)} stands ${slip.fromSunDeg.toFixed(0)}° from the Sun.`,
         why: 'Anybody who searches there with an open tube or finder sweeps towards the Sun.',
         next: 'By day nothing within 30° of the Sun. Take something nearer elsewhere, or wait for dusk with the caps on.',
       };
     case 'not-centred':
       return {
-        what: `${startingCapital(slip.name)} was ${angleInWords(slip.offArcmin)} from the middle of the eyepiece when you locked.`,
+        what: `${capitalised(slip.name)} was ${angleInWords(slip.offArcmin)} from the middle of the eyepiece when you locked.`,
         why: `The tube is the ruler: by as much as the target is off its middle, the dot is set beside it. Half the ${narrow} view is ${angleInWords(slip.fieldRadiusArcmin)}.`,
         next: 'Centre it in the narrow view, then turn the screws, then look into the eyepiece once more.',
       };

@@ -11,9 +11,9 @@ import {
   metresInWords,
   screwNames,
   standNames,
-  startingCapital,
   turnsInWords,
 } from './finder-words';
+import { capitalised } from '@/lib/wording/capital';
 
 /** An answer at "Finder" in words: for its student before it is sent, and for the teacher's answer key. */
 export function finderReview(draft: FinderDraft, variant: FinderVariant): readonly AnswerLine[] {
@@ -58,5 +58,5 @@ function setOnInWords(variant: FinderVariant, moment: SettingMoment | null): str
     moment === null
       ? undefined
       : aimsOf(variant, moment.dusk).find(({ id }) => id === moment.targetId);
-  return aim === undefined ? 'nothing' : startingCapital(aimInWords(aim));
+  return aim === undefined ? 'nothing' : capitalised(aimInWords(aim));
 }

@@ -13,9 +13,9 @@ import {
   fromSunInWords,
   metresInWords,
   placeInWords,
-  startingCapital,
   wayInWords,
 } from './finder-words';
+import { capitalised } from '@/lib/wording/capital';
 import { ScrewSteps } from './screw-steps';
 import { TurnTo } from './turn-to';
 
@@ -43,12 +43,12 @@ export function FinderTable(props: FinderProps) {
           <tbody>
             {aimsNow(variant, state).map((aim) => (
               <tr key={aim.id}>
-                <th scope="row">{startingCapital(aim.name)}</th>
+                <th scope="row">{capitalised(aim.name)}</th>
                 <td>{aim.distanceM === null ? 'in the sky' : metresInWords(aim.distanceM)}</td>
                 <td>{placeInWords(aim)}</td>
                 {state.dusk ? null : (
                   <td>
-                    {startingCapital(fromSunInWords(variant, state, aim))};{' '}
+                    {capitalised(fromSunInWords(variant, state, aim))};{' '}
                     {wayInWords(variant, state, aim)}
                   </td>
                 )}

@@ -1,3 +1,4 @@
+import { capitalised } from '@/lib/wording/capital';
 import { angleInWords } from '@/components/sky/angle-words';
 import { fieldPlaceInWords } from '@/components/sky/clock-direction';
 import { nearestSignpost } from '@/components/sky/directions';
@@ -29,9 +30,6 @@ export const metresInWords = (distanceM: number): string =>
 /** "the mast, 300 m away"; a light of the sky by its name alone. */
 export const aimInWords = ({ name, distanceM }: Pick<NamedAim, 'name' | 'distanceM'>): string =>
   distanceM === null ? name : `${name}, ${metresInWords(distanceM)} away`;
-
-export const startingCapital = (text: string): string =>
-  text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /** To 5°, as an eye with a fist would judge it. */
 const to5 = (deg: number): number => Math.round(deg / 5) * 5;
@@ -74,7 +72,7 @@ export function eyepieceInWords(
     const place = inEyepiece(variant, state, aim);
     return place === null
       ? []
-      : [`${startingCapital(aim.name)} is ${fieldPlaceInWords(place, radiusArcmin)}.`];
+      : [`${capitalised(aim.name)} is ${fieldPlaceInWords(place, radiusArcmin)}.`];
   });
   return seen.length === 0 ? 'Nothing to set on is in the eyepiece.' : seen.join(' ');
 }
@@ -105,7 +103,7 @@ export function finderInWords(variant: FinderVariant, state: SettingState): stri
   const aim = chosenAim(variant, state);
   if (aim === null) return 'Choose what to set it on first.';
   const beside = fromDot(variant, state, aim);
-  const name = startingCapital(aim.name);
+  const name = capitalised(aim.name);
   return beside === null
     ? `${name} is not in the finder’s window.`
     : `${name} is ${besideDotInWords(beside)}.`;

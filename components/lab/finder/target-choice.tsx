@@ -6,7 +6,8 @@ import { Select } from '@/components/ui/select';
 import { minus, tubeMoved } from '@/lib/finder/sights';
 import { finderHand, viewsInWords, type FinderProps } from './finder-hand';
 import { aimsNow, chosenAim } from './finder-work';
-import { aimInWords, fromSunInWords, metresInWords, startingCapital } from './finder-words';
+import { aimInWords, fromSunInWords, metresInWords } from './finder-words';
+import { capitalised } from '@/lib/wording/capital';
 import { lettersOf } from './scene-places';
 
 /** Which thing or light it is set on, and the turn towards it. */
@@ -46,7 +47,7 @@ export function TargetChoice(props: FinderProps) {
       {chosen === null ? null : (
         <>
           <p className="text-sm">
-            {startingCapital(aimInWords(chosen))}
+            {capitalised(aimInWords(chosen))}
             {byDayInWords(fromSunInWords(variant, state, chosen))}.
           </p>
           <Button

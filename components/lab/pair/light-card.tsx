@@ -1,3 +1,4 @@
+import { capitalised } from '@/lib/wording/capital';
 import {
   brightnessInWords,
   positionInWords,
@@ -7,8 +8,6 @@ import type { SkyLight } from '@/components/sky/sky-lights';
 import { FistDrawing } from './fist-drawing';
 import { degreesInWords, shineInWords } from './pair-words';
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** A light as hand and eye tell it: a drawing, the words, the degrees, how bright. Never its name. */
 export function LightCard({ light, letter }: { light: SkyLight; letter: string | null }) {
   return (
@@ -17,14 +16,14 @@ export function LightCard({ light, letter }: { light: SkyLight; letter: string |
       <p>
         {letter === null ? null : <strong className="me-1">Light {letter}:</strong>}
         <span className="font-semibold">
-          {capital(positionInWords(light.azimuthDeg, light.altitudeDeg))}
+          {capitalised(positionInWords(light.azimuthDeg, light.altitudeDeg))}
         </span>
         <span className="block font-figures text-sm text-soft">
-          {capital(degreesInWords(light))}
+          {capitalised(degreesInWords(light))}
         </span>
       </p>
       <p>
-        {capital(brightnessInWords(light.seenAs))}{' '}
+        {capitalised(brightnessInWords(light.seenAs))}{' '}
         <span className="font-figures text-sm text-soft">
           (looks like magnitude {toHalfMagnitude(light.seenAs)})
         </span>

@@ -1,3 +1,4 @@
+import { capitalised } from '@/lib/wording/capital';
 import { darkPaint, mountPaint } from '@/components/telescope/paint';
 import type { PowerBench } from '@/lib/power/power-bench';
 import { bayAt, contactRoom, holderBox, liftHeight, type BenchLayout } from './bench-layout';
@@ -36,7 +37,7 @@ export function HolderFigure({ layout, bays, held, onBay, onLift }: HolderFigure
           // Bays are known by their place.
           <g key={bay} transform={`translate(${String(x + 3)} ${String(y)})`}>
             <SvgButton
-              label={`${capital(bayName(bay))}, ${springAt(springEnd)}: ${is}. ${does}`}
+              label={`${capitalised(bayName(bay))}, ${springAt(springEnd)}: ${is}. ${does}`}
               hit={{ x: -3, y: 0, width: bayWidth, height: slot.height }}
               onPress={() => {
                 onBay(bay);
@@ -64,8 +65,6 @@ export function HolderFigure({ layout, bays, held, onBay, onLift }: HolderFigure
     </g>
   );
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 type SlotProps = { width: number; height: number };
 

@@ -1,3 +1,4 @@
+import { capitalised } from '@/lib/wording/capital';
 import type { Happening } from '@/lib/power/act';
 import { holderPlug, type PowerAction, type PowerBench } from '@/lib/power/power-bench';
 import { plugVolts } from '@/lib/power/terminals';
@@ -85,11 +86,11 @@ export function whyNot(bench: PowerBench, action: PowerAction): string {
   switch (action.do) {
     case 'put':
       return bench.bays[action.bay]?.put
-        ? `${capital(bayName(action.bay))} is full: take its cell out first.`
+        ? `${capitalised(bayName(action.bay))} is full: take its cell out first.`
         : 'That cell is in the holder already.';
     case 'take':
     case 'turn':
-      return `${capital(bayName(action.bay))} is empty.`;
+      return `${capitalised(bayName(action.bay))} is empty.`;
     case 'plug':
       return bench.plugged === null
         ? 'That plug is not on the bench.'
@@ -107,5 +108,3 @@ export function whyNot(bench: PowerBench, action: PowerAction): string {
       return 'The two probes need two different studs.';
   }
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,7 +1,8 @@
 import { order } from '../build-item';
 import type { ItemDraw } from '../item-family';
 import { someKit } from './kit-fields';
-import { figures, oneOf } from './words';
+import { figures } from './words';
+import { pickOne } from '../pick-one';
 
 /** Common practice, no source. */
 const afterAMiss = [
@@ -27,7 +28,7 @@ const afterAMiss = [
 export function afterTheMiss({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
   const off = figures(random.between(1.5, 6));
-  const where = oneOf(random, ['south', 'east', 'west', 'north-east', 'south-west']);
+  const where = pickOne(random, ['south', 'east', 'west', 'north-east', 'south-west']);
   return order({
     prompt: `${kit.name} misses a third star in the ${where} by ${off}°. Put in order what you do.`,
     steps: afterAMiss.map(({ text }) => text),

@@ -11,7 +11,9 @@ import {
   someKit,
 } from './kit-fields';
 import { nextMove } from './next-move';
-import { angleText, capitalised, oneOf } from './words';
+import { angleText } from './words';
+import { pickOne } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 
 /** How far the finder's window reaches from its dot, degrees: as in the alignment run. */
 export const finderReachDeg = 4;
@@ -55,7 +57,7 @@ const steps = [
 
 function viewsInOrder({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
-  const star = oneOf(random, ['Vega', 'Capella', 'Arcturus', 'Deneb', 'Regulus', 'Aldebaran']);
+  const star = pickOne(random, ['Vega', 'Capella', 'Arcturus', 'Deneb', 'Regulus', 'Aldebaran']);
   // Four to six of the steps, in their order; the last is always there.
   const left = random.shuffle(steps.slice(0, -1)).slice(0, random.integer(3, 5));
   const kept = steps.filter((step) => left.includes(step) || step.text.startsWith('Press'));
@@ -119,8 +121,8 @@ function whichRockers({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
   const radius = centringRadius(kit);
   const seen: FieldOffset = {
-    rightArcmin: oneOf(random, signs) * Math.round(random.between(0.3, 0.65) * radius),
-    upArcmin: oneOf(random, signs) * Math.round(random.between(0.3, 0.65) * radius),
+    rightArcmin: pickOne(random, signs) * Math.round(random.between(0.3, 0.65) * radius),
+    upArcmin: pickOne(random, signs) * Math.round(random.between(0.3, 0.65) * radius),
   };
   // Each way of showing the sky undoes itself: what is seen, seen again, is what is on the sky.
   const onSky = asSeen(seen, kit.orientation);
@@ -176,7 +178,7 @@ const ways = [
 function whereItGoes({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
   const radius = centringRadius(kit);
-  const moved = oneOf(random, ways);
+  const moved = pickOne(random, ways);
   const by = Math.round(random.between(0.45, 0.7) * radius);
   // The star stays where it is on the sky, so beside the moved tube it lies the other way.
   const goes = asSeen(

@@ -8,7 +8,8 @@ import { closeUpId, focalText, observingRadius, radiusOf, someKit } from './kit-
 import { hitsOf } from './hits-of';
 import { rateMatch } from './rate-match';
 import { whatLiftsIt } from './what-lifts-it';
-import { arcmin, figures, oneOf } from './words';
+import { arcmin, figures } from './words';
+import { pickOne } from '../pick-one';
 
 const targetsDrawn = 20;
 
@@ -20,13 +21,13 @@ function landings(random: Random, radius: number): readonly { off: number; angle
     const truth = honestMount(random, {});
     const second: Sighted = {
       named: b,
-      centred: { ...b, altitudeDeg: b.altitudeDeg + oneOf(random, [1, -1]) * slipDeg },
+      centred: { ...b, altitudeDeg: b.altitudeDeg + pickOne(random, [1, -1]) * slipDeg },
     };
     const outcome = outcomeOf('solved-zero', truth, [{ named: a, centred: a }, second]);
     if (outcome.kind !== 'agree') continue;
     const { model } = outcome;
     const offs = Array.from({ length: targetsDrawn }, () => {
-      const band = oneOf(random, targetBands);
+      const band = pickOne(random, targetBands);
       const target = {
         azimuthDeg: targetAzimuthDeg(band, random.integer(0, band.count - 1)),
         altitudeDeg: band.altitudeDeg,

@@ -1,9 +1,9 @@
 import { fieldRadiusArcmin } from '../../pointing/field-radius';
 import type { ItemKit, ItemWorld } from '../item-family';
 import type { Random } from '../../variants/random';
-import { oneOf } from './words';
+import { pickOne } from '../pick-one';
 
-export const someKit = (random: Random, world: ItemWorld): ItemKit => oneOf(random, world.kits);
+export const someKit = (random: Random, world: ItemWorld): ItemKit => pickOne(random, world.kits);
 
 /** Half the true field of one of a kit's eyepieces, by its id. @throws {RangeError} for another. */
 export function radiusOf(kit: ItemKit, eyepieceId: string): number {

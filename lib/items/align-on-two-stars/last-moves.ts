@@ -4,7 +4,8 @@ import { choice, match, numeric, order, several } from '../build-item';
 import type { ItemDrawing, Shape } from '../drawing';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { someKit } from './kit-fields';
-import { arcmin, figures, oneOf } from './words';
+import { arcmin, figures } from './words';
+import { pickOne } from '../pick-one';
 
 /** Turns of one motor, arcminutes; +1 is the final approach direction. */
 export type Moves = readonly number[];
@@ -64,8 +65,8 @@ const whyOf = (moves: Moves, play: number, { plus, minus }: Axis): string => {
 function readsTrue({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
   const play = somePlay(random);
-  const axis = oneOf(random, axes);
-  const right = oneOf(random, [kindsOfEnding.taken, kindsOfEnding.straight])(random, play);
+  const axis = pickOne(random, axes);
+  const right = pickOne(random, [kindsOfEnding.taken, kindsOfEnding.straight])(random, play);
   const wrong = [kindsOfEnding.short, kindsOfEnding.wrong, kindsOfEnding.little].map((kind) =>
     kind(random, play),
   );
@@ -84,7 +85,7 @@ function readsTrue({ random, world }: ItemDraw) {
 function tubeMoves({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
   const play = somePlay(random);
-  const axis = oneOf(random, axes);
+  const axis = pickOne(random, axes);
   const pressed = random.integer(play + 5, 3 * play + 10);
   // The tube moves by what the motor does less what the lag grows by.
   const key = pressed - (lagOf([-pressed], play) - lagOf([], play));
@@ -130,9 +131,9 @@ function motorAndTube(motor: number, tube: number, { minus }: Axis): ItemDrawing
 function lagMatch({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
   const play = somePlay(random);
-  const axis = oneOf(random, axes);
+  const axis = pickOne(random, axes);
   const some = [
-    oneOf(random, [kindsOfEnding.taken, kindsOfEnding.straight])(random, play),
+    pickOne(random, [kindsOfEnding.taken, kindsOfEnding.straight])(random, play),
     kindsOfEnding.short(random, play),
     kindsOfEnding.wrong(random, play),
   ];
@@ -170,8 +171,8 @@ const overshot = [
 
 function comeBack({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
-  const axis = oneOf(random, axes);
-  const star = oneOf(random, ['Vega', 'Deneb', 'Capella', 'Regulus', 'Spica', 'Altair']);
+  const axis = pickOne(random, axes);
+  const star = pickOne(random, ['Vega', 'Deneb', 'Capella', 'Regulus', 'Spica', 'Altair']);
   return order({
     prompt: `${kit.name} ends its slews ${axis.plus}. While centring ${star} you went too far ${axis.plus}. Put in order what you do.`,
     steps: overshot.map(({ text }) => text(axis)),
@@ -187,7 +188,7 @@ function comeBack({ random, world }: ItemDraw) {
 function whichEndings({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
   const play = somePlay(random);
-  const axis = oneOf(random, axes);
+  const axis = pickOne(random, axes);
   const written = (moves: Moves) => ({
     text: movesText(moves, axis),
     reason: whyOf(moves, play, axis),
@@ -208,10 +209,10 @@ function whichEndings({ random, world }: ItemDraw) {
 }
 
 function otherMount({ random }: ItemDraw) {
-  const [across, along] = [oneOf(random, ['right', 'left']), oneOf(random, ['up', 'down'])];
+  const [across, along] = [pickOne(random, ['right', 'left']), pickOne(random, ['up', 'down'])];
   const other = { right: 'left', left: 'right', up: 'down', down: 'up' } as const;
-  const name = oneOf(random, ['a borrowed mount', 'the club’s old mount', 'a neighbour’s mount']);
-  const from = oneOf(random, ['manual', 'label', 'card in its box']);
+  const name = pickOne(random, ['a borrowed mount', 'the club’s old mount', 'a neighbour’s mount']);
+  const from = pickOne(random, ['manual', 'label', 'card in its box']);
   const ending = (a: string, b: string): string => `Short moves ${a} and ${b}`;
   const wrongWay = (axis: string): string =>
     `A last move ${axis} leaves the play of that axis in its reading.`;

@@ -4,7 +4,9 @@ import { numeric, order, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { eyepieceDrawing, fieldShapes, inView, oneView } from './eyepiece-view';
 import { focalText, radiusOf, someKit } from './kit-fields';
-import { angleText, arcmin, capital, capitalised, figures, oneOf } from './words';
+import { angleText, arcmin, capital, figures } from './words';
+import { pickOne } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 
 /** Good centring leaves a tenth of the field's radius: as the product's pair worth has it. */
 export const goodShare = 0.1;
@@ -25,7 +27,7 @@ const offsetOf = (random: Random, distance: number): FieldOffset => {
 
 function someField({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
-  const eyepiece = oneOf(random, kit.eyepieces);
+  const eyepiece = pickOne(random, kit.eyepieces);
   return {
     name: `${kit.name}’s ${focalText(kit, eyepiece.id)} eyepiece`,
     radius: radiusOf(kit, eyepiece.id),
@@ -34,7 +36,7 @@ function someField({ random, world }: ItemDraw) {
 
 function readOffset(draw: ItemDraw) {
   const { name, radius } = someField(draw);
-  const share = oneOf(draw.random, [0.25, 0.5, 0.75] as const);
+  const share = pickOne(draw.random, [0.25, 0.5, 0.75] as const);
   const key = share * radius;
   const seen = offsetOf(draw.random, key);
   const part = { 0.25: 'a quarter', 0.5: 'half', 0.75: 'three quarters' }[share];
@@ -150,10 +152,10 @@ const quarters = ['upper right', 'upper left', 'lower left', 'lower right'];
 
 function tenthOfField({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
-  const eyepiece = oneOf(random, kit.eyepieces);
+  const eyepiece = pickOne(random, kit.eyepieces);
   const radius = radiusOf(kit, eyepiece.id);
   const key = goodShare * radius;
-  const ask = oneOf(random, [
+  const ask = pickOne(random, [
     'How far from the middle may the star be?',
     'How close to the middle must the star come?',
     'What is the most that the star may be off?',
@@ -228,7 +230,7 @@ function whatHelps({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
   const right = random.shuffle(helps).slice(0, random.integer(2, 3));
   const wrong = random.shuffle(hinders).slice(0, 2 + (right.length === 2 ? 1 : 0));
-  const who = oneOf(random, ['A friend', 'Your partner', 'Somebody new', 'A younger pupil']);
+  const who = pickOne(random, ['A friend', 'Your partner', 'Somebody new', 'A younger pupil']);
   return several({
     prompt: `${who} centres a star with ${kit.name} and asks for advice. What helps?`,
     right: [...right],

@@ -1,7 +1,7 @@
 import { choice } from '../build-item';
 import type { ItemDraw } from '../item-family';
 import { someKit } from './kit-fields';
-import { oneOf } from './words';
+import { pickOne } from '../pick-one';
 
 type Situation = {
   says: string;
@@ -162,7 +162,7 @@ const situations: readonly Situation[] = [
 
 export function nextMove({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
-  const { says, next, because, hasty } = oneOf(random, situations);
+  const { says, next, because, hasty } = pickOne(random, situations);
   return choice({
     prompt: `At ${kit.name}, whose slews end with moves right and up: ${says.charAt(0).toLowerCase()}${says.slice(1)}. What next?`,
     explanation: because,

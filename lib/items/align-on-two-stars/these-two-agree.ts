@@ -3,7 +3,8 @@ import type { ItemDraw, ItemFamily } from '../item-family';
 import { apartDeg, goodPair, honestMount, outcomeOf, saidOf, type Sighted } from './aligning';
 import { someKit } from './kit-fields';
 import { chartWords, skyChart, type ChartPlace } from './sky-chart';
-import { deg, oneOf } from './words';
+import { deg } from './words';
+import { pickOne } from '../pick-one';
 import { whatIsSo, whatToThink } from './what-to-think';
 
 const itself = (place: ChartPlace): Sighted => ({ named: place, centred: place });
@@ -71,7 +72,7 @@ function disagreeBy({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
   const stars = Math.round(10 * random.between(40, 110)) / 10;
   const off = Math.round(10 * random.between(1.6, 9)) / 10;
-  const swung = Math.round(10 * (oneOf(random, [1, -1]) * off + stars)) / 10;
+  const swung = Math.round(10 * (pickOne(random, [1, -1]) * off + stars)) / 10;
   return numeric({
     prompt: `A mount like ${kit.name}’s, but with a fixed altitude zero, was told of two stars. On the sky they are ${deg(stars)} apart. Between the two presses of the button its tube swung ${deg(swung)}. By how much do these two disagree?`,
     unit: 'degrees',

@@ -4,7 +4,8 @@ import type { Random } from '../../variants/random';
 import type { ItemKit } from '../item-family';
 import { apartDeg, goodPair, somePlace } from './aligning';
 import type { ChartPlace } from './sky-chart';
-import { angleText, oneOf, placeText } from './words';
+import { angleText, placeText } from './words';
+import { pickOne } from '../pick-one';
 
 export type Candidate = ChartPlace & { errorArcmin: number };
 type Setting = { pair: readonly [ChartPlace, ChartPlace]; candidates: readonly Candidate[] };
@@ -18,9 +19,9 @@ export function settingFor(random: Random, kit: ItemKit): Setting {
     const pair = goodPair(random);
     const model = pairErrorModel(kit.telescope, ...pair);
     if (model === null) continue;
-    const near = oneOf(random, pair);
+    const near = pickOne(random, pair);
     const close: ChartPlace = {
-      azimuthDeg: (near.azimuthDeg + oneOf(random, [-10, 10]) + 360) % 360,
+      azimuthDeg: (near.azimuthDeg + pickOne(random, [-10, 10]) + 360) % 360,
       altitudeDeg: Math.min(70, near.altitudeDeg + 5),
     };
     const places = [close, somePlace(random), somePlace(random), somePlace(random)];

@@ -13,7 +13,8 @@ import {
 } from './kit-fields';
 import { chartPoint, chartWhere, chartWords, skyChart, type ChartPlace } from './sky-chart';
 import { expectText, pairText, settingFor, type Candidate } from './third-candidates';
-import { angleText, arcmin, figures, oneOf, placeText } from './words';
+import { angleText, arcmin, figures, placeText } from './words';
+import { pickOne } from '../pick-one';
 
 function bestThird({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
@@ -104,7 +105,7 @@ function verdict({ random, world }: ItemDraw) {
 function howFarOff({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
   const radius = centringRadius(kit);
-  const share = oneOf(random, [0.25, 0.5, 0.75] as const);
+  const share = pickOne(random, [0.25, 0.5, 0.75] as const);
   const angle = random.between(0, 2 * Math.PI);
   const key = share * radius;
   const narrow = radiusOf(kit, closeUpId(kit));
@@ -138,7 +139,7 @@ function spoiltSecond({ random, world }: ItemDraw) {
   for (;;) {
     const [a, b] = goodPair(random);
     const slipDeg = random.integer(7, 14) / 10;
-    const way = oneOf(random, [1, -1]);
+    const way = pickOne(random, [1, -1]);
     const truth = honestMount(random, {});
     const centred = { ...b, altitudeDeg: b.altitudeDeg + way * slipDeg };
     const outcome = outcomeOf('solved-zero', truth, [

@@ -1,7 +1,8 @@
 import { match, several } from '../build-item';
 import type { ItemDraw } from '../item-family';
 import { someKit } from './kit-fields';
-import { arcmin, deg, figures, oneOf } from './words';
+import { arcmin, deg, figures } from './words';
+import { pickOne } from '../pick-one';
 
 const messages = [
   {
@@ -35,7 +36,7 @@ export function whatToThink({ random, world }: ItemDraw) {
   const kit = someKit(random, world);
   const told = random.shuffle(messages).slice(0, 4);
   const n = random.integer(2, 9);
-  const when = oneOf(random, [
+  const when = pickOne(random, [
     'After the second star',
     'At the end of the run',
     'On four evenings',

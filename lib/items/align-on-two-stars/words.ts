@@ -1,11 +1,4 @@
-import type { Random } from '../../variants/random';
-
-/** One of a list that is never empty. @throws {RangeError} for an empty one. */
-export function oneOf<T>(random: Random, things: readonly T[]): T {
-  const picked = random.pick(things);
-  if (picked === undefined) throw new RangeError('nothing to choose from');
-  return picked;
-}
+import { windOf } from '../../wording/compass-points';
 
 /** "3.2" with a typographic minus; no ".0". */
 export const figures = (value: number, decimals = 1): string =>
@@ -19,26 +12,9 @@ export const deg = (value: number): string => `${figures(value, 1)}°`;
 export const angleText = (valueArcmin: number): string =>
   Math.round(Math.abs(valueArcmin)) >= 60 ? deg(valueArcmin / 60) : arcmin(valueArcmin);
 
-const winds = [
-  'north',
-  'north-east',
-  'east',
-  'south-east',
-  'south',
-  'south-west',
-  'west',
-  'north-west',
-] as const;
-
-/** The nearest of eight winds. */
-export const windOf = (azimuthDeg: number): string =>
-  winds[Math.round((((azimuthDeg % 360) + 360) % 360) / 45) % 8] ?? 'north';
-
 /** "in the south-east, 40° up" */
 export const placeText = (place: { azimuthDeg: number; altitudeDeg: number }): string =>
   `in the ${windOf(place.azimuthDeg)}, ${figures(place.altitudeDeg, 0)}° up`;
 
 /** "A", "B", … */
 export const capital = (index: number): string => 'ABCDEFGH'.charAt(index);
-
-export const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

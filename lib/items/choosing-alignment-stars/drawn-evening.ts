@@ -1,3 +1,4 @@
+import { capitalised } from '../../wording/capital';
 import { answerKeyFor } from '../../pointing/answer-key-for';
 import type { AnswerKey, Caution, UnusableReason } from '../../pointing/answer-key';
 import { fieldRadiusArcmin } from '../../pointing/field-radius';
@@ -121,7 +122,7 @@ function eveningAt({
     .filter(({ hip }) => named.has(hip))
     .map((star): Light => ({ ...star, kind: 'star' }));
   const planets = frame.planets.map(({ body, azimuthDeg, altitudeDeg, magnitude }): Light => ({
-    name: `${body.charAt(0).toUpperCase()}${body.slice(1)}`,
+    name: capitalised(body),
     ...{ kind: 'planet', azimuthDeg, altitudeDeg, magnitude, hip: null },
     ...{ usable: false, reasons: [], cautions: [] },
   }));

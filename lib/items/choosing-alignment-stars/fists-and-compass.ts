@@ -1,5 +1,8 @@
 import { wrap180, wrap360 } from '../../units/angle';
-import { inFists, pickOne, sentence, whereabouts } from '../clock-and-place/words';
+import { whereabouts } from '../clock-and-place/words';
+import { inFists } from '../../wording/fists';
+import { pickOne } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 import { discDrawing, onDisc, starShapes } from '../clock-and-place/sky-drawings';
 import { choice, match, numeric, point } from '../build-item';
 import type { ItemBody } from '../item';
@@ -114,14 +117,14 @@ function pointAtTheStar(draw: ItemDraw) {
     if (right === undefined || wrong.length < 3) continue;
     const degrees = (light: Light) =>
       `azimuth ${whole(light.azimuthDeg)}°, altitude ${whole(light.altitudeDeg)}°`;
-    const spot = (light: Light) => ({ ...onDisc(light), where: sentence(degrees(light)) });
+    const spot = (light: Light) => ({ ...onDisc(light), where: capitalised(degrees(light)) });
     return point({
       prompt: `${evening.when}. Your partner has found ${right.name}: ${whereabouts(right)}. Point at it on the chart of the whole sky, which has east on the left.`,
       drawing: discDrawing(
         draw.random.shuffle(chosen).flatMap((light) => starShapes(light)),
         `A round chart of the sky, north at the top and east on the left, with ${String(chosen.length)} lights on it.`,
       ),
-      explanation: `${sentence(whereabouts(right))} is about ${degrees(right)}: a fist is 10°.`,
+      explanation: `${capitalised(whereabouts(right))} is about ${degrees(right)}: a fist is 10°.`,
       right: { ...spot(right), reason: `${right.name}: ${degrees(right)}.` },
       wrong: wrong.map((light) => ({
         ...spot(light),
@@ -148,10 +151,10 @@ function numbersForWords(draw: ItemDraw) {
         'Azimuth says which way, from north through east; altitude says how high. A fist is 10°.',
       pairs: asked.map((light) => ({
         left: `${light.name}, ${whereabouts(light)}`,
-        right: sentence(degrees(light)),
+        right: capitalised(degrees(light)),
         reason: `${whereabouts(light)} is ${degrees(light)}.`,
       })),
-      spare: chosen.slice(4).map((light) => sentence(degrees(light))),
+      spare: chosen.slice(4).map((light) => capitalised(degrees(light))),
     });
   }
 }

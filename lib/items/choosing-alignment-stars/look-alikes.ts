@@ -1,4 +1,6 @@
-import { inFists, pickSome, whereabouts } from '../clock-and-place/words';
+import { whereabouts } from '../clock-and-place/words';
+import { inFists } from '../../wording/fists';
+import { pickSome } from '../pick-one';
 import { choice, match, numeric, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { magnitudeInWords, whole, type Light } from './drawn-evening';

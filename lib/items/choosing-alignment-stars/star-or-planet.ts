@@ -7,7 +7,9 @@ import {
   ringShape,
   starShapes,
 } from '../clock-and-place/sky-drawings';
-import { pickOne, pickSome, sentence, whereabouts } from '../clock-and-place/words';
+import { whereabouts } from '../clock-and-place/words';
+import { pickOne, pickSome } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 import { choice, match, order, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import {
@@ -50,7 +52,7 @@ const listed = (stars: readonly Light[]): string =>
 
 function notOnTheChart(draw: ItemDraw) {
   const { evening, planet, stars } = eveningWithPlanet(draw, 3);
-  const text = (light: Light) => sentence(`${whereabouts(light)}.`);
+  const text = (light: Light) => capitalised(`${whereabouts(light)}.`);
   return choice({
     prompt: `${evening.when}. Your chart of the bright stars has, at this hour: ${listed(stars)}. You see four bright lights. Which of them must you not take for a star?`,
     explanation: `The one that is not on the chart: ${planet.name}, ${whereabouts(planet)}. Planets wander among the stars, so no chart of stars has them.`,
@@ -67,7 +69,7 @@ function notOnTheChart(draw: ItemDraw) {
 
 function pointAtTheWanderer(draw: ItemDraw) {
   const { evening, planet, stars } = eveningWithPlanet(draw, 4);
-  const spot = (light: Light) => ({ ...onDisc(light), where: sentence(whereabouts(light)) });
+  const spot = (light: Light) => ({ ...onDisc(light), where: capitalised(whereabouts(light)) });
   const all = draw.random.shuffle([planet, ...stars]);
   return point({
     prompt: `${evening.when}. The list of the stars has ${listed(draw.random.shuffle(stars))}. Point at the light that is no star.`,

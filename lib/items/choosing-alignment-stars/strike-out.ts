@@ -1,6 +1,8 @@
 import { airmass } from '../../sky/extinction';
 import { discDrawing, onDisc, ringShape } from '../clock-and-place/sky-drawings';
-import { pickOne, pickSome, sentence, whereabouts } from '../clock-and-place/words';
+import { whereabouts } from '../clock-and-place/words';
+import { pickOne, pickSome } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 import { choice, match, order, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import {
@@ -121,7 +123,7 @@ function pointAtTheServing(draw: ItemDraw) {
       if (clear && wrong.length < 4) wrong.push(light);
     }
     if (wrong.length < 2) continue;
-    const spot = (light: Light) => ({ ...onDisc(light), where: sentence(whereabouts(light)) });
+    const spot = (light: Light) => ({ ...onDisc(light), where: capitalised(whereabouts(light)) });
     return point({
       prompt: `${evening.when}. The ringed stars are bright and in the clear. The chart shows the whole sky, its dashed circles 30° and 60° up. Point at the one that may serve.`,
       drawing: discDrawing(

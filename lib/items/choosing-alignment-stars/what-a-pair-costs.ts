@@ -1,4 +1,4 @@
-import { pickOne, pickSome } from '../clock-and-place/words';
+import { pickOne, pickSome } from '../pick-one';
 import { discDrawing, ringShape, starShapes } from '../clock-and-place/sky-drawings';
 import { choice, match, numeric, order } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';

@@ -1,5 +1,7 @@
 import { discDrawing, onDisc, ringShape, starShapes } from '../clock-and-place/sky-drawings';
-import { pickOne, pickSome, sentence, whereabouts } from '../clock-and-place/words';
+import { whereabouts } from '../clock-and-place/words';
+import { pickOne, pickSome } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 import { choice, match, numeric, order, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { apartDeg, objection, whole, type Light } from './drawn-evening';
@@ -76,7 +78,7 @@ function pointAtThePartner(draw: ItemDraw) {
     }
     if (wrong.length < 2) continue;
     const partners = [right, ...wrong.map(({ lights }) => lights[1])];
-    const spot = (light: Light) => ({ ...onDisc(light), where: sentence(whereabouts(light)) });
+    const spot = (light: Light) => ({ ...onDisc(light), where: capitalised(whereabouts(light)) });
     return point({
       prompt: `${evening.when}, with ${evening.kit.name}. Your first star is ${first.name}, ${whereabouts(first)}. The ringed stars may all serve. Point at the best partner. East is on the left.`,
       drawing: discDrawing(

@@ -12,7 +12,8 @@ import { seasons } from './seasons';
 import { toldWrong } from './told-wrong';
 import { turningSky } from './turning-sky';
 import { whereItStands } from './where-it-stands';
-import { inFists, whereabouts } from './words';
+import { whereabouts } from './words';
+import { inFists } from '../../wording/fists';
 
 const world = loadItemWorld();
 const draws = 60;

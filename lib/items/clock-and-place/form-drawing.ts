@@ -2,7 +2,7 @@ import { formEntries, type FormEntry, type MountForm } from '../../clock/mount-f
 import type { Random } from '../../variants/random';
 import type { ItemDrawing, Shape } from '../drawing';
 import { monthName } from './drawn-sky';
-import { pickOne } from './words';
+import { pickOne } from '../pick-one';
 
 const titles: Readonly<Record<FormEntry, string>> = {
   date: 'Date',

@@ -4,7 +4,8 @@ import type { ItemDraw, ItemFamily } from '../item-family';
 import type { MisconceptionId } from '../misconceptions';
 import type { Random } from '../../variants/random';
 import { cardWords, drawCard, formDrawing, slipIn } from './form-drawing';
-import { clockTime, pickOne, pickSome } from './words';
+import { clockTime } from './words';
+import { pickOne, pickSome } from '../pick-one';
 
 /** A clock as it hangs on a wall somewhere. Minutes after midnight; the zone without summer time. */
 type WallClock = { minutes: number; zoneMinutes: number; summerTime: boolean };

@@ -5,7 +5,9 @@ import { choice, match, numeric, order, point } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { compassDrawing, onCompass } from './compass-drawing';
 import { drawSky } from './drawn-sky';
-import { inFists, pickOne, whereabouts } from './words';
+import { whereabouts } from './words';
+import { inFists } from '../../wording/fists';
+import { pickOne } from '../pick-one';
 
 /** Towns where the needle errs by something one can see; latitude and longitude in degrees, north and east positive. */
 const towns = [

@@ -1,7 +1,8 @@
 import { wrap180, wrap360 } from '../../units/angle';
 import type { ItemDrawing, Shape } from '../drawing';
 import type { Position } from './drawn-sky';
-import { compassPoint, inFists } from './words';
+import { compassPoint } from '../../wording/compass-points';
+import { inFists } from '../../wording/fists';
 
 const width = 320;
 const height = 220;

@@ -9,7 +9,9 @@ import {
   type SkyStar,
 } from './drawn-sky';
 import { journeyDrawing } from './sky-drawings';
-import { pickOne, sentence, span, whereabouts } from './words';
+import { span, whereabouts } from './words';
+import { pickOne } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 
 /** Hours by which a star is earlier after so many days: 24 h less a turn of the sky, 3 m 56 s a day. */
 export const hoursEarlier = (days: number): number => days * (24 - 360 / siderealDegPerHour);
@@ -52,7 +54,7 @@ function askSameHourLater(
   { words, days, hours }: { words: string; days: number; hours: number },
 ) {
   const [now, then] = [sky.at(star), sky.at(star, hours)];
-  const text = (at: Position) => sentence(`${whereabouts(at)}.`);
+  const text = (at: Position) => capitalised(`${whereabouts(at)}.`);
   const guesses: Guess[] = [
     {
       at: now,
@@ -80,7 +82,7 @@ function askSameHourLater(
   if (wrong.length < 3 || wrong[0]?.at !== now) return null;
   return choice({
     prompt: `${sky.where}, ${sky.when}. ${star.name} stands ${whereabouts(now)}. Where does it stand ${words} later, at the same hour?`,
-    explanation: `${sentence(words)} makes it about ${span(30 * Math.round(2 * hours))} earlier. So it stands where it stood that much later on the first night: ${whereabouts(then)}.`,
+    explanation: `${capitalised(words)} makes it about ${span(30 * Math.round(2 * hours))} earlier. So it stands where it stood that much later on the first night: ${whereabouts(then)}.`,
     right: {
       text: text(then),
       reason: `${String(days)} days make about ${String(Math.round(siderealDegPerHour * hours))}° of turn.`,

@@ -10,7 +10,9 @@ import {
 } from './drawn-sky';
 import type { Random } from '../../variants/random';
 import { hoursEarlier, sameHourLater } from './same-hour-later';
-import { clockTime, pickOne, sentence, span, whereabouts } from './words';
+import { clockTime, span, whereabouts } from './words';
+import { pickOne } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 
 const stars = [
   'Sirius',
@@ -169,7 +171,7 @@ function sightingsInOrder({ random }: ItemDraw) {
     return order({
       prompt: `${sky.where}, someone noted where ${star.name} stood at ${clock}, on four evenings within three months. Put the notes in order, the earliest date first.`,
       explanation: `At the same hour a star is farther on each night, along its own way across the sky, from east to west. The four evenings were ${String(sightingDays)} days apart.`,
-      steps: places.map((at) => sentence(whereabouts(at))),
+      steps: places.map((at) => capitalised(whereabouts(at))),
       rules: places.slice(1).map((at, i) => ({
         ...{ first: i, then: i + 1 },
         reason: `in ${String(sightingDays)} days the sky turns on by ${String(Math.round(15 * hoursEarlier(sightingDays)))}°, and then it stands ${whereabouts(at)}.`,

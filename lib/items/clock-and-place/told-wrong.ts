@@ -13,7 +13,9 @@ import {
 import { afterTwoStars, goneAfterTwoStars, leftAfterTwoStars } from './after-two-stars';
 import { discDrawing, onDisc, pathShape, ringShape, starShapes } from './sky-drawings';
 import { drawError, type ToldError } from './told-errors';
-import { pickOne, pickSome, sentence, span, whereabouts } from './words';
+import { span, whereabouts } from './words';
+import { pickOne, pickSome } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 
 function howFarTurned({ random }: ItemDraw) {
   const error = drawError(random);
@@ -81,7 +83,7 @@ function whereTheTubeLooks({ random }: ItemDraw) {
         .every((other) => apartDeg(one, other) > 14 && whereabouts(one) !== whereabouts(other)),
     );
     if (!shown || !clear) continue;
-    const spot = (at: Position) => ({ ...onDisc(at), where: sentence(whereabouts(at)) });
+    const spot = (at: Position) => ({ ...onDisc(at), where: capitalised(whereabouts(at)) });
     const told = `the mount’s clock is ${span(60 * hours)} ${ahead ? 'ahead' : 'behind'}`;
     return point({
       prompt: `${sky.where}, ${sky.when}: ${told}, and it has not been aligned yet. ${star.name} stands ${whereabouts(now)}. Sent to it, where does the tube look?`,
@@ -128,7 +130,7 @@ function fromLeastToMost({ random }: ItemDraw) {
       .map(({ short }) => short)
       .join('; ')}.`,
     explanation: `An hour is 15°, a day is 1°, and a degree of longitude is 1°. Here: ${sorted.map(size).join(', ')}.`,
-    steps: sorted.map(({ short }) => sentence(short)),
+    steps: sorted.map(({ short }) => capitalised(short)),
     rules: sorted.slice(1).map((error, i) => {
       const before = sorted[i] ?? error;
       return {
@@ -161,7 +163,7 @@ function putRightByTwoStars({ random }: ItemDraw) {
   const gone = pickSome(random, goneAfterTwoStars, 2);
   const left = pickSome(random, leftAfterTwoStars, 3);
   return several({
-    prompt: `${sentence(pickOne(random, afterTwoStars))} Which of these no longer spoil the way to a star?`,
+    prompt: `${capitalised(pickOne(random, afterTwoStars))} Which of these no longer spoil the way to a star?`,
     explanation:
       'Two stars turn the mount’s whole sky until it fits: whatever only turned or tipped it is put right. What moves among the stars, and what happens afterwards, is not.',
     right: gone,
@@ -188,9 +190,9 @@ function whichSlipWasIt({ random }: ItemDraw) {
     return choice({
       prompt: `${sky.where}, ${sky.when}, the first slew: sent to ${star.name}, the tube looks about ${String(missed)}° away from it, on the very circle along which it goes round the pole. ${star.name} is close to the sky’s equator, where a turn shows whole. Which slip fits?`,
       explanation: right.why,
-      right: { text: sentence(right.short), reason: right.why },
+      right: { text: capitalised(right.short), reason: right.why },
       wrong: others.slice(0, 3).map((one) => ({
-        text: sentence(one.short),
+        text: capitalised(one.short),
         reason: `That turns the sky by ${String(Math.round(10 * one.turnDeg) / 10)}°, not by ${String(missed)}°.`,
       })),
     });

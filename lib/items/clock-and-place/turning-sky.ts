@@ -12,7 +12,9 @@ import {
 } from './drawn-sky';
 import { aroundPole, type PoleSpot } from './pole-drawing';
 import { journeyDrawing } from './sky-drawings';
-import { clockTime, pickOne, pickSome, sentence, span, whereabouts } from './words';
+import { clockTime, span, whereabouts } from './words';
+import { pickOne, pickSome } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 
 const apartDeg = (one: Position, other: Position): number =>
   separationDeg(
@@ -86,7 +88,7 @@ function whereWillItBe({ random }: ItemDraw) {
       reason: `That is twice as far, where it stands ${span(120 * hours)} from now.`,
     },
   ];
-  const words = (at: Position) => sentence(`${whereabouts(at)}.`);
+  const words = (at: Position) => capitalised(`${whereabouts(at)}.`);
   const wrong = guesses.filter(
     ({ at }, i) =>
       at.altitudeDeg > -60 &&

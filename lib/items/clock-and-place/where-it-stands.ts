@@ -7,7 +7,11 @@ import type { MisconceptionId } from '../misconceptions';
 import type { Position } from './drawn-sky';
 import { panorama } from './panorama';
 import { discDrawing, onDisc, starShapes } from './sky-drawings';
-import { compassPoint, inFists, pickOne, pickSome, sentence, whereabouts } from './words';
+import { whereabouts } from './words';
+import { compassPoint } from '../../wording/compass-points';
+import { inFists } from '../../wording/fists';
+import { pickOne, pickSome } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 
 /** How many times too large eyes make an altitude and a gap along the horizon (design: learning design). */
 const altitudeLooks = 1.5;
@@ -79,7 +83,7 @@ function pointAtIt({ random }: ItemDraw) {
       (other) => apart(one, other) > 12 && whereabouts(one) !== whereabouts(other),
     ),
   );
-  const spot = (at: Position) => ({ ...onDisc(at), where: sentence(whereabouts(at)) });
+  const spot = (at: Position) => ({ ...onDisc(at), where: capitalised(whereabouts(at)) });
   return point({
     prompt: `The mount says of ${pickOne(random, things)}: ${spoken(key)}. Point at the place. The chart shows the whole sky as you see it lying on your back, so east is on the left.`,
     drawing: discDrawing(
@@ -161,7 +165,7 @@ function nameTheDirections({ random }: ItemDraw) {
     prompt: `${from} stand in the ${asked.map(compassPoint).join(', the ')}. Which azimuth belongs to which?`,
     explanation: 'North is 0°, east 90°, south 180°, west 270°; the others lie between.',
     pairs: asked.map((azimuthDeg) => ({
-      left: sentence(compassPoint(azimuthDeg)),
+      left: capitalised(compassPoint(azimuthDeg)),
       right: text(azimuthDeg),
       reason: `from north through east to ${compassPoint(azimuthDeg)} it is ${text(azimuthDeg)}.`,
     })),
@@ -190,8 +194,8 @@ function claimsThatHold({ random }: ItemDraw) {
   const other = offDeg > 0 ? 'left' : 'right';
   const gap = inFists(Math.abs(offDeg));
   return several({
-    prompt: `${sentence(pickOne(random, things))} has ${spoken(at)}. Which of these are true?`,
-    explanation: `${sentence(whereabouts(at))}. Facing due ${near.facing}, azimuth ${String(near.azimuthDeg)}°, it is ${String(Math.abs(offDeg))}° to the ${hand}.`,
+    prompt: `${capitalised(pickOne(random, things))} has ${spoken(at)}. Which of these are true?`,
+    explanation: `${capitalised(whereabouts(at))}. Facing due ${near.facing}, azimuth ${String(near.azimuthDeg)}°, it is ${String(Math.abs(offDeg))}° to the ${hand}.`,
     right: [
       {
         text: `It stands in the ${compassPoint(azimuthDeg)}.`,

@@ -2,12 +2,13 @@ import { exitPupilMm, magnification } from '../../optics/magnification';
 import { numeric } from '../build-item';
 import type { ItemDrawing, Shape } from '../drawing';
 import type { ItemDraw } from '../item-family';
-import { inNumber, oneOf, withAperture } from './words';
+import { inNumber, withAperture } from './words';
+import { pickOne } from '../pick-one';
 
 /** A disc of light on a rule: the exit pupil, read off. */
 export function discOnARule({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const focalLengthMm = oneOf(random, [32, 25, 20, 18, 15, 12, 10]);
+  const kit = pickOne(random, world.kits);
+  const focalLengthMm = pickOne(random, [32, 25, 20, 18, 15, 12, 10]);
   const pupil = exitPupilMm(kit, { focalLengthMm });
   const startMm = random.integer(1, 3);
   const key = magnification(kit, { focalLengthMm });

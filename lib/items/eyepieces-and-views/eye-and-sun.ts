@@ -1,13 +1,14 @@
 import { choice, numeric, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { claims } from './sun-claims';
-import { inNumber, oneOf, withAperture } from './words';
+import { inNumber, withAperture } from './words';
+import { pickOne } from '../pick-one';
 
 /** By area: how much more sunlight a tube sends into an eye than the pupil alone would let in. */
 function howMuchMore({ random }: ItemDraw) {
-  const apertureMm = oneOf(random, [30, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80, 90]);
+  const apertureMm = pickOne(random, [30, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80, 90]);
   // Below a thousand times, so that nobody is led to write a comma for thousands.
-  const pupilMm = oneOf(
+  const pupilMm = pickOne(
     random,
     [2, 2.5, 3].filter((mm) => (apertureMm / mm) ** 2 < 1000),
   );
@@ -34,10 +35,10 @@ function howMuchMore({ random }: ItemDraw) {
 }
 
 function whatDoYouSay({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const { said, right, wrong, why } = oneOf(random, claims);
+  const kit = pickOne(random, world.kits);
+  const { said, right, wrong, why } = pickOne(random, claims);
   return choice({
-    prompt: `${oneOf(random, ['Robin', 'Ash', 'Linnet', 'Moss'])} stands by ${kit.name} on a school day and says: “${said}” What do you answer?`,
+    prompt: `${pickOne(random, ['Robin', 'Ash', 'Linnet', 'Moss'])} stands by ${kit.name} on a school day and says: “${said}” What do you answer?`,
     explanation:
       'An open telescope and the Sun in the sky do not go together. Caps stay on tube and finder until it has set.',
     right: { text: right, reason: why },
@@ -49,8 +50,8 @@ function whatDoYouSay({ random, world }: ItemDraw) {
 }
 
 function firstLight({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const target = oneOf(random, ['the Moon', 'Vega', 'Saturn', 'Jupiter', 'Capella', 'Mizar']);
+  const kit = pickOne(random, world.kits);
+  const target = pickOne(random, ['the Moon', 'Vega', 'Saturn', 'Jupiter', 'Capella', 'Mizar']);
   return order({
     prompt: `You want to see ${target} in ${withAperture(kit)} this evening. Put the steps in order.`,
     explanation:
@@ -93,9 +94,9 @@ const unsafe = [
 ] as const;
 
 function whichMay({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   return several({
-    prompt: oneOf(random, [
+    prompt: pickOne(random, [
       `Which of these may you do with ${kit.name}?`,
       `${kit.name} is out. Which of these are safe?`,
       `Which of these would your teacher let you do with ${kit.name}?`,

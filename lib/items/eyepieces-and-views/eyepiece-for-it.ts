@@ -20,12 +20,12 @@ import {
   eyepieceOf,
   inNumber,
   inThree,
-  oneOf,
   soldFocalLengths,
-  startingCapital,
   usualFieldDeg,
   withFocalLength,
 } from './words';
+import { pickOne } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 
 const glass = (focalLengthMm: number) => ({ focalLengthMm, apparentFieldDeg: usualFieldDeg });
 const fieldOf = (kit: ItemKit, mm: number) => trueFieldArcmin(kit, glass(mm));
@@ -39,8 +39,8 @@ const doubles = skyTargets.flatMap((one) => (one.kind === 'double' ? [one] : [])
 
 function wholeAndLarge({ random, world }: ItemDraw) {
   for (;;) {
-    const kit = oneOf(random, world.kits);
-    const target = oneOf(random, clusters);
+    const kit = pickOne(random, world.kits);
+    const target = pickOne(random, clusters);
     const { name, sizeArcmin } = target;
     const four = random.shuffle(soldFocalLengths).slice(0, 4);
     const shares = four.map((mm) => fieldOf(kit, mm) / sizeArcmin);
@@ -48,8 +48,7 @@ function wholeAndLarge({ random, world }: ItemDraw) {
     const fitting = four.filter((mm) => showsWhole(kit, glass(mm), sizeArcmin));
     const best = strongest(fitting.map(glass))?.focalLengthMm;
     if (best === undefined || fitting.length === 4) continue;
-    const said = (mm: number) =>
-      `${startingCapital(eyepieceOf(mm))}, ${inThree(times(kit, mm))} times`;
+    const said = (mm: number) => `${capitalised(eyepieceOf(mm))}, ${inThree(times(kit, mm))} times`;
     return choice({
       prompt: `${placeFor(target)}You want to see ${name}, ${String(sizeArcmin)}′ wide, whole and as large as that allows in ${withFocalLength(kit)}. All these eyepieces have ${String(usualFieldDeg)}° of apparent field. Which one?`,
       explanation: `The field must be a little wider than ${String(sizeArcmin)}′. Of the eyepieces that show so much, take the strongest.`,
@@ -81,8 +80,8 @@ const plainlyTwo = (apparentArcmin: number): boolean =>
 
 function partThePair({ random, world }: ItemDraw) {
   for (;;) {
-    const kit = oneOf(random, world.kits);
-    const target = oneOf(random, doubles);
+    const kit = pickOne(random, world.kits);
+    const target = pickOne(random, doubles);
     const { name, separationArcsec } = target;
     const three = random.shuffle(soldFocalLengths).slice(0, 3);
     const looks = (mm: number) => apparentSeparationArcmin(kit, glass(mm), separationArcsec);
@@ -97,7 +96,7 @@ function partThePair({ random, world }: ItemDraw) {
       reason: `A tube of ${String(kit.apertureMm)} mm parts stars down to 116 ÷ ${String(kit.apertureMm)}, which is ${inNumber(dawes, 1)}″.`,
     };
     const asOption = (mm: number) => ({
-      text: `${startingCapital(eyepieceOf(mm))}: ${inThree(times(kit, mm))} times.`,
+      text: `${capitalised(eyepieceOf(mm))}: ${inThree(times(kit, mm))} times.`,
       reason: hopeless
         ? `No magnification helps: ${none.reason.charAt(0).toLowerCase()}${none.reason.slice(1)}`
         : good.some((one) => one === mm)
@@ -120,7 +119,7 @@ function partThePair({ random, world }: ItemDraw) {
 }
 
 function tooMuch({ random }: ItemDraw) {
-  const apertureMm = oneOf(random, [60, 70, 80, 90, 100, 105, 114, 120, 130, 150]);
+  const apertureMm = pickOne(random, [60, 70, 80, 90, 100, 105, 114, 120, 130, 150]);
   const limit = highestUsefulMagnification({ apertureMm });
   const asked = random.shuffle([0.3, 0.5, 0.7, 0.85, 1.2, 1.5, 1.9, 2.5]).slice(0, 5);
   const values = asked.map((share) => ({ share, value: Math.round((share * limit) / 5) * 5 }));
@@ -135,7 +134,7 @@ function tooMuch({ random }: ItemDraw) {
   const useful = values.filter(({ share }) => share < 1);
   const beyond = values.filter(({ share }) => share > 1);
   return several({
-    prompt: oneOf(random, [
+    prompt: pickOne(random, [
       `A telescope is ${String(apertureMm)} mm wide. Which magnifications can it make good use of?`,
       `On the box of a telescope ${String(apertureMm)} mm wide stand these magnifications. Which of them are useful?`,
     ]),
@@ -146,9 +145,9 @@ function tooMuch({ random }: ItemDraw) {
 }
 
 function wideFirst({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const target = oneOf(random, skyTargets);
-  const strongMm = oneOf(
+  const kit = pickOne(random, world.kits);
+  const target = pickOne(random, skyTargets);
+  const strongMm = pickOne(
     random,
     [15, 12, 10, 9, 8, 6].filter((mm) => times(kit, mm) <= highestUsefulMagnification(kit)),
   );

@@ -2,13 +2,14 @@ import { blurArcmin } from '../../optics/focus';
 import { choice, numeric, order, point, several } from '../build-item';
 import type { ItemDrawing, Shape } from '../drawing';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import { inNumber, oneOf } from './words';
+import { inNumber } from './words';
+import { pickOne } from '../pick-one';
 
 const mark = (mm: number): string => `the ${String(mm)} mm mark`;
 
 /** A focuser with a scale: where it is sharp, two places on one side of it, and the discs there. */
 function drawFocuser({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const side = random.integer(0, 1) === 0 ? 1 : -1;
   const sharp = random.integer(16, 24);
   const farther = 2 * random.integer(4, 6);
@@ -113,8 +114,8 @@ function whichView(draw: ItemDraw) {
   const { random } = draw;
   const { kit, sharp } = drawFocuser(draw);
   const side = random.integer(0, 1) === 0 ? 1 : -1;
-  const gap = oneOf(random, [2, 4]);
-  const factor = oneOf(random, [0.5, 2]);
+  const gap = pickOne(random, [2, 4]);
+  const factor = pickOne(random, [0.5, 2]);
   const share = 0.16;
   const other = -side * gap * factor;
   const views = random.shuffle([
@@ -174,13 +175,13 @@ const no = [
 ] as const;
 
 function focusAgain({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const written = ([text, reason]: readonly [string, string]) => ({
     text: `When ${text}`,
     reason,
   });
   return several({
-    prompt: oneOf(random, [
+    prompt: pickOne(random, [
       `${kit.name} was in focus. When must you expect to focus it again?`,
       `The stars in ${kit.name} were points. After which of these may they be discs?`,
       `You focused ${kit.name} well. Which of these can spoil the focus?`,

@@ -9,12 +9,12 @@ import {
   eyepieceOf,
   inNumber,
   inThree,
-  oneOf,
   soldFocalLengths,
-  startingCapital,
   usualFieldDeg,
   withFocalLength,
 } from './words';
+import { pickOne } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 
 /** Mean width of the Moon as seen, arcminutes. */
 const moonArcmin = 31;
@@ -27,9 +27,9 @@ const fieldOf = (kit: ItemKit, focalLengthMm: number, apparentFieldDeg?: number)
   trueFieldArcmin(kit, eyepiece(focalLengthMm, apparentFieldDeg));
 
 function reckonField({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const focalLengthMm = oneOf(random, soldFocalLengths);
-  const apparentFieldDeg = oneOf(random, [45, 50, 60, 65]);
+  const kit = pickOne(random, world.kits);
+  const focalLengthMm = pickOne(random, soldFocalLengths);
+  const apparentFieldDeg = pickOne(random, [45, 50, 60, 65]);
   const key = fieldOf(kit, focalLengthMm, apparentFieldDeg);
   const times = magnification(kit, { focalLengthMm });
   return numeric({
@@ -53,8 +53,8 @@ function reckonField({ random, world }: ItemDraw) {
 
 /** The Moon in the ring: read off how wide the field is. */
 function moonForARuler({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const focalLengthMm = oneOf(
+  const kit = pickOne(random, world.kits);
+  const focalLengthMm = pickOne(
     random,
     soldFocalLengths.filter((one) => fieldOf(kit, one) >= 1.15 * moonArcmin),
   );
@@ -90,8 +90,8 @@ const plainly = (field: number, sizeArcmin: number): boolean =>
 
 function whatIsWhole({ random, world }: ItemDraw) {
   for (;;) {
-    const kit = oneOf(random, world.kits);
-    const focalLengthMm = oneOf(random, soldFocalLengths);
+    const kit = pickOne(random, world.kits);
+    const focalLengthMm = pickOne(random, soldFocalLengths);
     const field = fieldOf(kit, focalLengthMm);
     const four = random
       .shuffle(clusters.filter(({ sizeArcmin }) => plainly(field, sizeArcmin)))
@@ -99,7 +99,7 @@ function whatIsWhole({ random, world }: ItemDraw) {
     const whole = four.filter((one) => showsWhole(kit, eyepiece(focalLengthMm), one.sizeArcmin));
     if (four.length < 4 || whole.length === 0 || whole.length === 4) continue;
     const written = ({ name, sizeArcmin }: (typeof four)[number]) => ({
-      text: `${startingCapital(name)}, ${String(sizeArcmin)}′ wide`,
+      text: `${capitalised(name)}, ${String(sizeArcmin)}′ wide`,
       reason: `It is ${String(sizeArcmin)}′ wide and the ring ${inNumber(field)}′, so it ${sizeArcmin < field ? 'fits' : 'hangs over the edge'}.`,
     });
     return several({
@@ -112,10 +112,10 @@ function whatIsWhole({ random, world }: ItemDraw) {
 }
 
 function sameFocalLength({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const focalLengthMm = oneOf(random, soldFocalLengths);
-  const narrowDeg = oneOf(random, [40, 45, 50]);
-  const wideDeg = oneOf(random, [60, 65, 70]);
+  const kit = pickOne(random, world.kits);
+  const focalLengthMm = pickOne(random, soldFocalLengths);
+  const narrowDeg = pickOne(random, [40, 45, 50]);
+  const wideDeg = pickOne(random, [60, 65, 70]);
   const times = inThree(magnification(kit, { focalLengthMm }));
   const narrow = inNumber(fieldOf(kit, focalLengthMm, narrowDeg));
   const wide = inNumber(fieldOf(kit, focalLengthMm, wideDeg));
@@ -148,14 +148,14 @@ function sameFocalLength({ random, world }: ItemDraw) {
 /** Predict, then see: a stronger eyepiece goes in. */
 function closerIn({ random, world }: ItemDraw) {
   for (;;) {
-    const kit = oneOf(random, world.kits);
-    const target = oneOf(random, clusters);
-    const strongMm = oneOf(random, [18, 15, 12, 10, 9]);
+    const kit = pickOne(random, world.kits);
+    const target = pickOne(random, clusters);
+    const strongMm = pickOne(random, [18, 15, 12, 10, 9]);
     const wide = fieldOf(kit, 25);
     const narrow = fieldOf(kit, strongMm);
     if (!plainly(narrow, target.sizeArcmin) || wide < 1.2 * target.sizeArcmin) continue;
     const whole = narrow > target.sizeArcmin;
-    const Name = startingCapital(target.name);
+    const Name = capitalised(target.name);
     const fits = {
       text: `${Name}: larger than before, and still whole in the ring.`,
       reason: `The ring now holds ${inNumber(narrow)}′, and ${target.name} is ${String(target.sizeArcmin)}′ wide.`,

@@ -4,19 +4,14 @@ import { trueFieldArcmin } from '../../optics/true-field';
 import { choice, numeric, order } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { viewDrawing } from './view-drawing';
-import {
-  eyepieceOf,
-  inNumber,
-  oneOf,
-  soldFocalLengths,
-  startingCapital,
-  usualFieldDeg,
-} from './words';
+import { eyepieceOf, inNumber, soldFocalLengths, usualFieldDeg } from './words';
+import { pickOne } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 
 /** A kit with one of the eyepieces of 50°, and the sky that it shows. */
 function drawField({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const focalLengthMm = oneOf(random, soldFocalLengths);
+  const kit = pickOne(random, world.kits);
+  const focalLengthMm = pickOne(random, soldFocalLengths);
   const field = trueFieldArcmin(kit, { focalLengthMm, apparentFieldDeg: usualFieldDeg });
   return { kit, focalLengthMm, field };
 }
@@ -93,7 +88,7 @@ function longestStay(draw: ItemDraw) {
     (a, b) => Math.abs(b.declinationDeg) - Math.abs(a.declinationDeg),
   );
   const [right, ...wrong] = some.map((target) => ({
-    text: `${startingCapital(target.name)}, declination ${declination(target)}`,
+    text: `${capitalised(target.name)}, declination ${declination(target)}`,
     reason: `It needs ${inNumber(minutesOf(field, target.declinationDeg), 1)} minutes for ${inNumber(field)}′.`,
   }));
   if (right === undefined) throw new RangeError('no targets');
@@ -116,7 +111,7 @@ function shortestFirst(draw: ItemDraw) {
   return order({
     prompt: `At the Earth’s equator ${kit.name} stands still with ${eyepieceOf(focalLengthMm)} in it. These cross the field one night. Put them in order, the shortest stay first.`,
     explanation: `From edge to edge they take ${some.map((one) => `${stay(one)} (${one.name})`).join(', ')}. Only the distance from the celestial equator counts.`,
-    steps: some.map((one) => `${startingCapital(one.name)}, declination ${declination(one)}`),
+    steps: some.map((one) => `${capitalised(one.name)}, declination ${declination(one)}`),
     rules: some.slice(1).map((one, first) => ({
       first,
       then: first + 1,

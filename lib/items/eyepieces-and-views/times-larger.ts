@@ -1,15 +1,9 @@
 import { magnification } from '../../optics/magnification';
 import { choice, match, numeric, order } from '../build-item';
 import type { ItemDraw, ItemFamily, ItemKit } from '../item-family';
-import {
-  eyepieceOf,
-  inNumber,
-  inThree,
-  oneOf,
-  soldFocalLengths,
-  startingCapital,
-  withFocalLength,
-} from './words';
+import { eyepieceOf, inNumber, inThree, soldFocalLengths, withFocalLength } from './words';
+import { pickOne } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 
 const times = (kit: ItemKit, focalLengthMm: number): number =>
   magnification(kit, { focalLengthMm });
@@ -17,11 +11,11 @@ const sum = (kit: ItemKit, focalLengthMm: number): string =>
   `${String(kit.focalLengthMm)} mm ÷ ${String(focalLengthMm)} mm is ${inNumber(times(kit, focalLengthMm), 1)}`;
 
 function reckon({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const focalLengthMm = oneOf(random, soldFocalLengths);
+  const kit = pickOne(random, world.kits);
+  const focalLengthMm = pickOne(random, soldFocalLengths);
   const key = times(kit, focalLengthMm);
   return numeric({
-    prompt: oneOf(random, [
+    prompt: pickOne(random, [
       `${withFocalLength(kit)} carries ${eyepieceOf(focalLengthMm)}. How many times does it magnify?`,
       `You push ${eyepieceOf(focalLengthMm)} into ${withFocalLength(kit)}. How many times larger does the Moon look?`,
     ]),
@@ -43,15 +37,15 @@ function reckon({ random, world }: ItemDraw) {
 }
 
 function whichDoesIt({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const [right = 25, ...others] = random.shuffle(soldFocalLengths).slice(0, 4);
   const wanted = inNumber(times(kit, right));
   return choice({
     prompt: `Which eyepiece makes ${withFocalLength(kit)} magnify about ${wanted} times?`,
     explanation: `Divide the telescope’s focal length by the magnification: ${String(kit.focalLengthMm)} mm ÷ ${wanted} is about ${String(right)} mm.`,
-    right: { text: startingCapital(eyepieceOf(right)), reason: `${sum(kit, right)}.` },
+    right: { text: capitalised(eyepieceOf(right)), reason: `${sum(kit, right)}.` },
     wrong: others.map((focalLengthMm) => ({
-      text: startingCapital(eyepieceOf(focalLengthMm)),
+      text: capitalised(eyepieceOf(focalLengthMm)),
       reason:
         focalLengthMm > right
           ? `${sum(kit, focalLengthMm)}: too little. The longer the eyepiece’s focal length, the less it magnifies.`
@@ -62,7 +56,7 @@ function whichDoesIt({ random, world }: ItemDraw) {
 }
 
 function weakestFirst({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const weakFirst = random.integer(0, 1) === 0;
   const chosen = random
     .shuffle(soldFocalLengths)
@@ -72,7 +66,7 @@ function weakestFirst({ random, world }: ItemDraw) {
   return order({
     prompt: `These four eyepieces are for ${withFocalLength(kit)}. Put them in order, the ${which}.`,
     explanation: `The magnifications are ${chosen.map((f) => `${inThree(times(kit, f))} (${String(f)} mm)`).join(', ')}. The shorter the eyepiece’s focal length, the more it magnifies.`,
-    steps: chosen.map((focalLengthMm) => startingCapital(eyepieceOf(focalLengthMm))),
+    steps: chosen.map((focalLengthMm) => capitalised(eyepieceOf(focalLengthMm))),
     rules: chosen.flatMap((one, first) =>
       chosen.slice(first + 1).map((other, further) => ({
         first,
@@ -84,9 +78,9 @@ function weakestFirst({ random, world }: ItemDraw) {
 }
 
 function fromTubeToTube({ random, world }: ItemDraw) {
-  const focalLengthMm = oneOf(random, soldFocalLengths);
+  const focalLengthMm = pickOne(random, soldFocalLengths);
   const kits = random.shuffle(world.kits);
-  const spareMm = oneOf(
+  const spareMm = pickOne(
     random,
     soldFocalLengths.filter((one) => Math.abs(one / focalLengthMm - 1) > 0.3),
   );

@@ -13,7 +13,9 @@ import {
   wrongWay,
   type Way,
 } from './ways';
-import { inNumber, oneOf, startingCapital } from './words';
+import { inNumber } from './words';
+import { pickOne } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 
 const through: Readonly<Record<ItemKit['tubeType'], string>> = {
   refractor: 'with its erecting prism',
@@ -26,8 +28,8 @@ const others = (right: Way): Way[] => allWays.filter((way) => !sameWay(way, righ
 
 /** A star in a corner of the view: a place in radii of the field, in tenths. */
 function drawPlace({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const inView = oneOf(random, allWays);
+  const kit = pickOne(random, world.kits);
+  const inView = pickOne(random, allWays);
   return { kit, inView, tenths: random.integer(4, 8), onSky: throughView(inView, kit.orientation) };
 }
 const starAt = ({ right, up }: Way, tenths: number, named?: string) => ({
@@ -47,9 +49,9 @@ function readTheView(draw: ItemDraw) {
       [starAt(inView, tenths)],
     ),
     explanation: explain(kit),
-    right: { text: startingCapital(corner(onSky)), reason: explain(kit) },
+    right: { text: capitalised(corner(onSky)), reason: explain(kit) },
     wrong: others(onSky).map((said) => ({
-      text: startingCapital(corner(said)),
+      text: capitalised(corner(said)),
       ...wrongWay({ from: inView, said, orientation: kit.orientation }, kit.name),
     })),
     afterwards: viewDrawing(
@@ -65,11 +67,11 @@ function moveTheTube(draw: ItemDraw) {
     prompt: `${named(kit)} shows your star in the ${corner(inView)} of the view, ${wayOut(tenths)}. Which way must the tube go to bring it to the middle?`,
     explanation: `The tube must go to where the star stands on the sky. ${explain(kit)} So the star stands ${toThe(onSky)}.`,
     right: {
-      text: startingCapital(toThe(onSky)),
+      text: capitalised(toThe(onSky)),
       reason: `On the sky the star stands there, and the tube goes to the star.`,
     },
     wrong: others(onSky).map((said) => ({
-      text: startingCapital(toThe(said)),
+      text: capitalised(toThe(said)),
       ...wrongWay({ from: inView, said, orientation: kit.orientation }, kit.name),
     })),
     afterwards: viewDrawing(
@@ -89,7 +91,7 @@ const things = [
 ] as const;
 
 function threeViews({ random, world }: ItemDraw) {
-  const { what, part, base } = oneOf(random, things);
+  const { what, part, base } = pickOne(random, things);
   const right = random.integer(0, 1) === 0 ? 1 : -1;
   const side = (toRight: number) => (toRight > 0 ? 'right' : 'left');
   const told = (orientation: ImageOrientation) => {
@@ -160,8 +162,8 @@ const edges = [
 ] as const;
 
 function whereItLeaves({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const drift = oneOf(random, drifts);
+  const kit = pickOne(random, world.kits);
+  const drift = pickOne(random, drifts);
   const minutes = random.integer(1, 3);
   const seen = asSeen(drift, kit.orientation);
   const asSpot = ({ where, right, up }: (typeof edges)[number]) => ({

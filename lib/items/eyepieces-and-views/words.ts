@@ -1,12 +1,4 @@
-import type { Random } from '../../variants/random';
 import type { ItemKit } from '../item-family';
-
-/** One of a list that is never empty. */
-export function oneOf<T>(random: Random, things: readonly T[]): T {
-  const picked = random.pick(things);
-  if (picked === undefined) throw new RangeError('nothing to pick from');
-  return picked;
-}
 
 /** "27.8", "54": at most so many decimals, none for nothing; a true minus. */
 export const inNumber = (value: number, decimals = 0): string =>
@@ -26,9 +18,6 @@ export const withAperture = ({ name, apertureMm }: ItemKit): string =>
 /** "the 9 mm eyepiece" */
 export const eyepieceOf = (focalLengthMm: number): string =>
   `the ${String(focalLengthMm)} mm eyepiece`;
-
-export const startingCapital = (text: string): string =>
-  text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /** Focal lengths that eyepieces are sold in, millimetres; common practice, no source. */
 export const soldFocalLengths = [32, 25, 20, 18, 15, 12, 10, 9, 8, 6] as const;

@@ -2,7 +2,8 @@ import type { Companion, StandingPlace } from '../../finder/day-hazard';
 import { hazardsAtEnd, settingAfterAll, type SettingStart } from '../../finder/setting';
 import { nearestToSunDeg } from '../../finder/way-past-sun';
 import { choice, order, several } from '../build-item';
-import { inNumber, oneOf } from '../eyepieces-and-views/words';
+import { inNumber } from '../eyepieces-and-views/words';
+import { pickOne } from '../pick-one';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { drawFar } from './day-scene';
 import { whereToStand } from './where-to-stand';
@@ -43,14 +44,14 @@ function hazardsOf(who: Companion, where: StandingPlace, fromSunDeg: number) {
 }
 
 function whatIsMissing({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const wrong = oneOf(random, ['adult', 'shadow', 'sun', 'nothing'] as const);
-  const who: Companion = wrong === 'adult' ? oneOf(random, ['nobody', 'classmate']) : 'adult';
+  const kit = pickOne(random, world.kits);
+  const wrong = pickOne(random, ['adult', 'shadow', 'sun', 'nothing'] as const);
+  const who: Companion = wrong === 'adult' ? pickOne(random, ['nobody', 'classmate']) : 'adult';
   const where: StandingPlace =
-    wrong === 'shadow' ? oneOf(random, ['open-ground', 'under-a-tree']) : 'building-shadow';
-  const fists = wrong === 'sun' ? oneOf(random, [1, 2]) : oneOf(random, [4, 5, 6, 7, 8]);
+    wrong === 'shadow' ? pickOne(random, ['open-ground', 'under-a-tree']) : 'building-shadow';
+  const fists = wrong === 'sun' ? pickOne(random, [1, 2]) : pickOne(random, [4, 5, 6, 7, 8]);
   const found = hazardsOf(who, where, fists * 10);
-  const [whoTold, whereTold] = [oneOf(random, companions[who]), oneOf(random, stands[where])];
+  const [whoTold, whereTold] = [pickOne(random, companions[who]), pickOne(random, stands[where])];
   const distance = `${String(fists)} ${fists === 1 ? 'fist' : 'fists'}`;
   const options = {
     adult: {
@@ -79,7 +80,7 @@ function whatIsMissing({ random, world }: ItemDraw) {
           : 'One thing is missing, and each of the three must hold.',
     },
   };
-  const hour = oneOf(random, ['Ten in the morning', 'Noon', 'Two o’clock', 'Four o’clock']);
+  const hour = pickOne(random, ['Ten in the morning', 'Noon', 'Two o’clock', 'Four o’clock']);
   const { [wrong]: right, ...others } = options;
   return choice({
     prompt: `${hour}, a clear sky. ${kit.name} stands ${whereTold}, capped, and points ${distance} away from the Sun. ${whoTold} What is missing before the cap may come off?`,
@@ -105,7 +106,7 @@ const notNeeded = [
 ] as const;
 
 function whatMustHold({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const { name } = drawFar(random);
   return several({
     prompt: `You want to set the finder of ${kit.name} on a ${name} by day. Which of these must hold before the cap comes off?`,
@@ -126,7 +127,7 @@ function whatMustHold({ random, world }: ItemDraw) {
 }
 
 function inWhichOrder({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const { name, distanceM } = drawFar(random);
   return order({
     prompt: `By day, with a ${name} ${inNumber(distanceM)} m away to set the finder of ${kit.name} on: in which order?`,

@@ -1,6 +1,8 @@
 import { leastSunDistanceDeg, nearestToSunDeg } from '../../finder/way-past-sun';
 import { choice, numeric, several } from '../build-item';
-import { inNumber, oneOf, startingCapital } from '../eyepieces-and-views/words';
+import { inNumber } from '../eyepieces-and-views/words';
+import { pickOne } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import {
   besideSun,
@@ -40,11 +42,11 @@ function howFar({ random }: ItemDraw) {
 }
 
 function whichTarget({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const sunFists = oneOf(random, [1, 1.5]);
+  const kit = pickOne(random, world.kits);
+  const sunFists = pickOne(random, [1, 1.5]);
   const sun = { azimuthDeg: 180, altitudeDeg: 10 * sunFists };
   const near = random.shuffle([-2, -1.5, -1, 1, 1.5, 2]).slice(0, 3);
-  const clear = oneOf(random, [-8, -7, -6, -5, -4, 4, 5, 6, 7, 8]);
+  const clear = pickOne(random, [-8, -7, -6, -5, -4, 4, 5, 6, 7, 8]);
   const names = random.shuffle(farThings);
   const [right, ...wrong] = [clear, ...near].map((fists, i) => {
     const apartDeg = fromSunDeg(level(180 + 10 * fists), sun);
@@ -92,7 +94,7 @@ function hastyAngles(from: number, to: number, endsDeg: readonly number[], sunUp
 /** Only the angle is asked: what to do is the same on every way, cap, turn, open. */
 function whichWay({ random, world }: ItemDraw) {
   for (;;) {
-    const kit = oneOf(random, world.kits);
+    const kit = pickOne(random, world.kits);
     const sun = { ...drawSun(random), altitudeDeg: random.integer(6, 44) };
     const [fromFists, toFists] = [random.integer(-8, 8), random.integer(-8, 8)];
     const from = level(sun.azimuthDeg + 10 * fromFists);
@@ -125,7 +127,7 @@ function whichWay({ random, world }: ItemDraw) {
 
 function onTheStrip({ random, world }: ItemDraw) {
   for (;;) {
-    const kit = oneOf(random, world.kits);
+    const kit = pickOne(random, world.kits);
     const sunUp = random.integer(1, 4);
     const sun = { azimuthDeg: 180, altitudeDeg: 10 * sunUp };
     const places = random.shuffle([-6, -5, -4, -3, -2, -1, 1, 2, 3, 4, 5, 6]).slice(0, 4);
@@ -144,7 +146,7 @@ function onTheStrip({ random, world }: ItemDraw) {
       reason: `It is ${inNumber(apart)}° from the Sun.`,
     });
     return several({
-      prompt: `${startingCapital(oneOf(random, ['masts', 'chimneys', 'spires', 'towers']))} on the horizon, and the Sun. Which of them stand far enough from the Sun to set ${kit.name}’s finder on?`,
+      prompt: `${capitalised(pickOne(random, ['masts', 'chimneys', 'spires', 'towers']))} on the horizon, and the Sun. Which of them stand far enough from the Sun to set ${kit.name}’s finder on?`,
       drawing: stripDrawing(
         `The horizon with a mark every fist. The Sun stands ${String(sunUp)} ${sunUp === 1 ? 'fist' : 'fists'} above it. ${things.map(({ letter, fists }) => `${letter} stands ${besideSun(fists)}`).join('; ')}.`,
         sunUp,

@@ -2,7 +2,8 @@ import { dotAtInfinity, dotResidualArcmin } from '../../finder/dot-residual';
 import { trueFieldArcmin } from '../../optics/true-field';
 import { choice, match, numeric, order, point } from '../build-item';
 import { ring, viewDrawing } from '../eyepieces-and-views/view-drawing';
-import { inNumber, inThree, oneOf } from '../eyepieces-and-views/words';
+import { inNumber, inThree } from '../eyepieces-and-views/words';
+import { pickOne } from '../pick-one';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { drawNear, metres } from './day-scene';
 
@@ -12,7 +13,7 @@ const apartOf = (random: ItemDraw['random']): number => 10 * random.integer(6, 1
 
 function reckon({ random }: ItemDraw) {
   const apartMm = apartOf(random);
-  const distanceM = oneOf(random, [8, 10, 12, 15, 20, 25, 40, 50, 80, 100]);
+  const distanceM = pickOne(random, [8, 10, 12, 15, 20, 25, 40, 50, 80, 100]);
   const key = off(apartMm, distanceM);
   return numeric({
     prompt: `A finder sits ${String(apartMm)} mm beside the tube. It was set on a post ${String(distanceM)} m away. By how many arcminutes is the dot off at the stars? (1 mm at 1 m is 3.44′.)`,
@@ -36,8 +37,8 @@ function reckon({ random }: ItemDraw) {
 /** Predict, then see: the dot on a star tonight. */
 function tonight({ random, world }: ItemDraw) {
   for (;;) {
-    const kit = oneOf(random, world.kits);
-    const eyepiece = oneOf(random, kit.eyepieces);
+    const kit = pickOne(random, world.kits);
+    const eyepiece = pickOne(random, kit.eyepieces);
     const apartMm = kit.finderBesideTubeMm;
     const { name, distanceM } =
       random.integer(0, 1) === 0
@@ -84,7 +85,7 @@ function tonight({ random, world }: ItemDraw) {
 const distances = [6, 8, 10, 15, 20, 30, 50, 80, 120, 200, 300, 500] as const;
 
 function worstFirst({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const apartMm = apartOf(random);
   const four = random
     .shuffle(distances)
@@ -107,7 +108,7 @@ function howMuchEach({ random }: ItemDraw) {
   const apartMm = apartOf(random);
   const three = random.shuffle(distances).slice(0, 3);
   const told = (distanceM: number) => `${inThree(off(apartMm, distanceM))}′`;
-  const spareM = oneOf(
+  const spareM = pickOne(
     random,
     distances.filter((one) => !three.includes(one)),
   );
@@ -132,8 +133,8 @@ const sides = [
 
 function toWhichSide({ random, world }: ItemDraw) {
   const kit =
-    world.kits.find(({ orientation }) => orientation === 'true') ?? oneOf(random, world.kits);
-  const side = oneOf(random, sides);
+    world.kits.find(({ orientation }) => orientation === 'true') ?? pickOne(random, world.kits);
+  const side = pickOne(random, sides);
   const apartMm = apartOf(random);
   const { name, distanceM } = drawNear(random);
   const dot = dotAtInfinity({

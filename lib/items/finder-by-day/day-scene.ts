@@ -1,7 +1,8 @@
 import { leastSunDistanceDeg, nearestToSunDeg, type AzAlt } from '../../finder/way-past-sun';
 import type { Random } from '../../variants/random';
 import type { ItemDrawing, Shape } from '../drawing';
-import { inNumber, oneOf } from '../eyepieces-and-views/words';
+import { inNumber } from '../eyepieces-and-views/words';
+import { pickOne } from '../pick-one';
 
 /** The Sun of an afternoon or a morning, whole fists of 10° up, as a fist would tell it. */
 export const drawSun = (random: Random): AzAlt => ({
@@ -49,11 +50,11 @@ export const farThings = [
 ] as const;
 
 export const drawNear = (random: Random) => ({
-  name: oneOf(random, nearThings),
+  name: pickOne(random, nearThings),
   distanceM: random.integer(6, 20),
 });
 export const drawFar = (random: Random) => ({
-  name: oneOf(random, farThings),
+  name: pickOne(random, farThings),
   distanceM: 50 * random.integer(6, 40),
 });
 

@@ -1,7 +1,9 @@
 import { dotResidualArcmin } from '../../finder/dot-residual';
 import { nearestToSunDeg } from '../../finder/way-past-sun';
 import { choice, match, numeric, point } from '../build-item';
-import { inNumber, inThree, oneOf, startingCapital } from '../eyepieces-and-views/words';
+import { inNumber, inThree } from '../eyepieces-and-views/words';
+import { pickOne } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { besideSun, drawFar, drawNear, farThings, metres, stripDrawing, stripX } from './day-scene';
 
@@ -21,7 +23,7 @@ type Thing = { name: string; distanceM: number; fists: number };
 
 /** A far one that is clear, a near one, a far one by the Sun, and one that moves. */
 function drawFour({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const [farName = 'mast', sunName = 'chimney'] = random.shuffle(farThings);
   const side = () => (random.integer(0, 1) === 0 ? 1 : -1);
   return {
@@ -38,7 +40,7 @@ function drawFour({ random, world }: ItemDraw) {
       fists: side() * random.integer(1, 2),
     },
     mover: {
-      ...{ name: oneOf(random, movers), distanceM: 50 * random.integer(6, 20) },
+      ...{ name: pickOne(random, movers), distanceM: 50 * random.integer(6, 20) },
       fists: side() * random.integer(5, 8),
     },
   };
@@ -47,9 +49,9 @@ function drawFour({ random, world }: ItemDraw) {
 function whichOne(draw: ItemDraw) {
   const { kit, apartMm, good, near, bySun, mover } = drawFour(draw);
   const told = ({ name, distanceM, fists }: Thing) =>
-    `${startingCapital(an(name))}, ${metres(distanceM)} away, ${besideSun(fists)}`;
+    `${capitalised(an(name))}, ${metres(distanceM)} away, ${besideSun(fists)}`;
   return choice({
-    prompt: `An adult stands by, and ${kit.name} is in the shadow of ${oneOf(draw.random, ['a building', 'the school', 'the gym', 'a high wall'])} with the Sun low. Which of these do you set the finder on?`,
+    prompt: `An adult stands by, and ${kit.name} is in the shadow of ${pickOne(draw.random, ['a building', 'the school', 'the gym', 'a high wall'])} with the Sun low. Which of these do you set the finder on?`,
     explanation:
       'Far away, standing still, and three fists clear of the Sun: all three, and the Sun comes first.',
     right: {
@@ -76,9 +78,9 @@ function whichOne(draw: ItemDraw) {
 const allowed = [1, 2, 3, 5, 8, 10] as const;
 
 function howFarAtLeast({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const apartMm = 10 * random.integer(6, 10);
-  const atMost = oneOf(random, allowed);
+  const atMost = pickOne(random, allowed);
   const key = apartMm / 1000 / Math.tan((atMost / 60) * (Math.PI / 180));
   return numeric({
     prompt: `The finder of ${kit.name} sits ${String(apartMm)} mm beside the tube. At the stars the dot may be off by ${String(atMost)}′ at most. How far away must the target be? (1 mm at 1 m is 3.44′.)`,
@@ -102,7 +104,7 @@ function howFarAtLeast({ random, world }: ItemDraw) {
 function whatIsWrong(draw: ItemDraw) {
   const { kit, apartMm, good, near, bySun, mover } = drawFour(draw);
   const left = ({ name, distanceM, fists }: Thing) =>
-    `${startingCapital(an(name))}, ${metres(distanceM)} away, ${String(Math.abs(fists))} ${Math.abs(fists) === 1 ? 'fist' : 'fists'} from the Sun`;
+    `${capitalised(an(name))}, ${metres(distanceM)} away, ${String(Math.abs(fists))} ${Math.abs(fists) === 1 ? 'fist' : 'fists'} from the Sun`;
   return match({
     prompt:
       `${an(good.name)}, ${an(near.name)}, ${an(bySun.name)} and ${an(mover.name)}: what is to be said of each as a daytime target for ${kit.name}?`.replace(
@@ -128,7 +130,7 @@ function whatIsWrong(draw: ItemDraw) {
 }
 
 function pointAtIt({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const apartMm = kit.finderBesideTubeMm;
   const sunUp = random.integer(1, 2);
   const [one, two] = random.integer(0, 1) === 0 ? [-1, 1] : [1, -1];

@@ -2,7 +2,9 @@ import { dotResidualArcmin } from '../../finder/dot-residual';
 import { trueFieldArcmin } from '../../optics/true-field';
 import { choice, numeric, order, several } from '../build-item';
 import { viewDrawing } from '../eyepieces-and-views/view-drawing';
-import { inNumber, inThree, oneOf, startingCapital } from '../eyepieces-and-views/words';
+import { inNumber, inThree } from '../eyepieces-and-views/words';
+import { pickOne } from '../pick-one';
+import { capitalised } from '../../wording/capital';
 import type { ItemDraw, ItemFamily, ItemKit } from '../item-family';
 
 const stars = ['Vega', 'Capella', 'Arcturus', 'Deneb', 'Aldebaran', 'Regulus', 'Polaris'] as const;
@@ -11,11 +13,11 @@ const radiusOf = (kit: ItemKit, eyepiece: ItemKit['eyepieces'][number]): number 
 
 /** The dot is on a star: how far off, read in the eyepiece. */
 function readOff({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const eyepiece = oneOf(random, kit.eyepieces);
+  const kit = pickOne(random, world.kits);
+  const eyepiece = pickOne(random, kit.eyepieces);
   const radius = radiusOf(kit, eyepiece);
   const tenths = random.integer(2, 8);
-  const star = oneOf(random, stars);
+  const star = pickOne(random, stars);
   const key = (radius * tenths) / 10;
   return numeric({
     prompt: `The dot is right on ${star}. In ${kit.name} with the ${String(eyepiece.focalLengthMm)} mm eyepiece, which shows ${inThree(2 * radius)}′ from edge to edge, the star looks like this. How far is the dot off, in arcminutes?`,
@@ -55,7 +57,7 @@ function stillInIt({ random, world }: ItemDraw) {
       reason: `From the middle to the edge it is ${inThree(radius)}′, ${residual < radius ? 'more' : 'less'} than ${String(residual)}′.`,
     });
     return several({
-      prompt: `The dot is on ${oneOf(random, stars)}, but it is off by ${String(residual)}′. In which of these is the star in view?`,
+      prompt: `The dot is on ${pickOne(random, stars)}, but it is off by ${String(residual)}′. In which of these is the star in view?`,
       explanation: `Off by ${String(residual)}′ is in view where the field reaches farther than that from its middle: half its width.`,
       right: holds.map(written),
       wrong: four.filter((one) => !holds.includes(one)).map(written),
@@ -64,9 +66,9 @@ function stillInIt({ random, world }: ItemDraw) {
 }
 
 function emptyField({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const star = oneOf(random, stars);
-  const inIt = oneOf(random, [18, 15, 12, 10, 9]);
+  const kit = pickOne(random, world.kits);
+  const star = pickOne(random, stars);
+  const inIt = pickOne(random, [18, 15, 12, 10, 9]);
   const [narrow, wide] = [inIt, 25].map((focalLengthMm) =>
     inThree(trueFieldArcmin(kit, { focalLengthMm, apparentFieldDeg: 50 })),
   );
@@ -97,8 +99,8 @@ function emptyField({ random, world }: ItemDraw) {
 }
 
 function mendIt({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const star = oneOf(random, stars);
+  const kit = pickOne(random, world.kits);
+  const star = pickOne(random, stars);
   return order({
     prompt: `After sunset you find that ${kit.name}’s dot is off. Set it on ${star}: in which order?`,
     explanation: `A star is as far as a target can be, and the Sun is down. Eyepiece first, then the dot; and the motors hold ${star} meanwhile, or you centre it again.`,
@@ -124,11 +126,11 @@ function mendIt({ random, world }: ItemDraw) {
 
 /** From the error back to what the finder was set on. */
 function howNearWasIt({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const apartMm = 10 * random.integer(6, 10);
-  const distanceM = oneOf(random, [5, 6, 8, 10, 12, 15, 20, 25, 30]);
+  const distanceM = pickOne(random, [5, 6, 8, 10, 12, 15, 20, 25, 30]);
   const residual = dotResidualArcmin({ apartMm, distanceM });
-  const star = startingCapital(oneOf(random, stars));
+  const star = capitalised(pickOne(random, stars));
   return numeric({
     prompt: `With the dot on ${star} the star is ${inThree(residual)}′ beside the middle of ${kit.name}’s view. The finder sits ${String(apartMm)} mm beside the tube and was set with care. How far away was the thing that it was set on? (1 mm at 1 m is 3.44′.)`,
     unit: 'm',

@@ -1,6 +1,7 @@
 import { dotAfterTurns, turnsToMove, type Adjusters, type Turns } from '../../finder/adjusters';
 import { choice, numeric, order, point } from '../build-item';
-import { inNumber, oneOf } from '../eyepieces-and-views/words';
+import { inNumber } from '../eyepieces-and-views/words';
+import { pickOne } from '../pick-one';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { drawFar } from './day-scene';
 import { squareArcmin, squaresInWords, windowDrawing, windowPlace } from './window-drawing';
@@ -23,11 +24,11 @@ const works = (sideRight: boolean, rearUp: boolean, arcmin: number): string =>
   `One turn to the right of the side screw carries the dot ${String(arcmin)}′ to the ${sideRight ? 'right' : 'left'}; of the rear screw, ${String(arcmin)}′ ${rearUp ? 'up' : 'down'}.`;
 
 function howManyTurns({ random }: ItemDraw) {
-  const perTurn = oneOf(random, [8, 10, 12, 15, 20]);
+  const perTurn = pickOne(random, [8, 10, 12, 15, 20]);
   const quarters = random.integer(2, 14);
   const offBy = (perTurn * quarters) / 4;
   const { name } = drawFar(random);
-  const side = oneOf(random, ['left', 'right']);
+  const side = pickOne(random, ['left', 'right']);
   return numeric({
     prompt: `The ${name} is in the middle of the eyepiece, and the dot is ${inNumber(offBy, 2)}′ to the ${side} of it. One turn of the side screw carries the dot ${String(perTurn)}′. How many turns bring it onto the ${name}?`,
     unit: 'turns',
@@ -48,7 +49,7 @@ function howManyTurns({ random }: ItemDraw) {
 }
 
 function whichTurns({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const [sideRight, rearUp] = [random.integer(0, 1) === 0, random.integer(0, 1) === 0];
   const perTurn = 2 * squareArcmin;
   const dot = {
@@ -88,7 +89,7 @@ function whichTurns({ random, world }: ItemDraw) {
 }
 
 function whereDoesItGo({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const [sideRight, rearUp] = [random.integer(0, 1) === 0, random.integer(0, 1) === 0];
   const perTurn = 2 * squareArcmin;
   const turns: Turns = [
@@ -137,14 +138,14 @@ function whereDoesItGo({ random, world }: ItemDraw) {
 }
 
 function afterATry({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const screw = oneOf(random, screwNames);
+  const kit = pickOne(random, world.kits);
+  const screw = pickOne(random, screwNames);
   const { name } = drawFar(random);
   const before = 6 * random.integer(4, 8);
   const moved = 6 * random.integer(1, 2);
   const nearer = random.integer(0, 1) === 0;
   const now = nearer ? before - moved : before + moved;
-  const turned = oneOf(random, ['left', 'right']);
+  const turned = pickOne(random, ['left', 'right']);
   const back = turned === 'left' ? 'right' : 'left';
   const more = inNumber(now / moved / 2, 2);
   const goOn = `${more} turns more to the ${turned}, with the ${screw}`;
@@ -178,9 +179,9 @@ function afterATry({ random, world }: ItemDraw) {
 }
 
 function fromFarOff({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const { name } = drawFar(random);
-  const screw = oneOf(random, screwNames);
+  const screw = pickOne(random, screwNames);
   return order({
     prompt: `By day, in the shadow of a building and with an adult beside you, ${kit.name} is open on a ${name}. How do you find out what the ${screw} does, and use it?`,
     explanation:

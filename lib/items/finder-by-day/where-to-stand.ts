@@ -1,6 +1,6 @@
 import { point } from '../build-item';
 import type { Shape } from '../drawing';
-import { oneOf } from '../eyepieces-and-views/words';
+import { pickOne } from '../pick-one';
 import type { ItemDraw } from '../item-family';
 
 const compass = [
@@ -14,10 +14,10 @@ const place = ({ right, up }: Side) => ({ x: 150 + 62 * right, y: 110 - 62 * up 
 
 /** A plan of a house, north up: only the side away from the Sun lies in its shadow. */
 export function whereToStand({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   // South of the tropics the midday Sun stands in the north; everywhere it rises and sets.
-  const sun = oneOf(random, compass);
-  const house = oneOf(random, ['school', 'gym', 'library', 'club house', 'town hall']);
+  const sun = pickOne(random, compass);
+  const house = pickOne(random, ['school', 'gym', 'library', 'club house', 'town hall']);
   const shadow = compass.find(({ right, up }) => right === -sun.right && up === -sun.up);
   if (shadow === undefined) throw new RangeError('a house has four sides');
   const tree = { x: 278, y: 40, where: 'under the tree, off to the north-east' };

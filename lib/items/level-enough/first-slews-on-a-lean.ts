@@ -1,3 +1,4 @@
+import { windOf } from '../../wording/compass-points';
 import { firstSlew } from '../../levelling/tilt-consequences';
 import { fieldRadiusArcmin } from '../../pointing/field-radius';
 import type { Random } from '../../variants/random';
@@ -6,19 +7,8 @@ import type { ItemDrawing, Shape } from '../drawing';
 import type { ItemDraw, ItemFamily, ItemKit } from '../item-family';
 import { figures, grounds, one } from './words';
 
-const compass = [
-  'north',
-  'north-east',
-  'east',
-  'south-east',
-  'south',
-  'south-west',
-  'west',
-  'north-west',
-] as const;
-
 /** The name of a direction by its eighth of a circle from north. */
-const wind = (eighth: number): string => compass[((eighth % 8) + 8) % 8] ?? 'north';
+const wind = (eighth: number): string => windOf(45 * eighth);
 
 type Lean = { tiltDeg: number; high: number };
 

@@ -8,7 +8,8 @@ import { telescopeNames } from './draw-needs';
 import { meterShapes } from './draw-meter';
 import { voltsText } from './label-words';
 import { predictTheHolder } from './predict-the-holder';
-import { capital, inWords, kindNames, rowKinds, rowOfCells, someBays } from './row-of-cells';
+import { inWords, kindNames, rowKinds, rowOfCells, someBays } from './row-of-cells';
+import { capitalised } from '../../wording/capital';
 
 const voltsOf = (kind: CellKind): number => cellVoltage({ kind, left: 1 });
 const round2 = (value: number): number => Math.round(100 * value) / 100;
@@ -23,7 +24,7 @@ function voltsOfTheRow({ random }: ItemDraw) {
   const turned =
     reversed === 0
       ? 'All lie the right way round.'
-      : `${capital(inWords(reversed))} of them ${reversed === 1 ? 'lies' : 'lie'} the wrong way round.`;
+      : `${capitalised(inWords(reversed))} of them ${reversed === 1 ? 'lies' : 'lie'} the wrong way round.`;
   return numeric({
     prompt: `A holder connects ${inWords(count)} fresh ${kindNames[kind]} cells of ${String(each)} V in a row. ${turned} How many volts does the meter show at its plug?`,
     unit: 'volts',
@@ -84,7 +85,7 @@ function whichBelongTogether({ random }: ItemDraw) {
     reason: !isFresh(cell)
       ? `It reads less than others of its kind: it has been used. The others would drive it backwards at the end, and it leaks.`
       : cell.kind === kind
-        ? `${capital(kindNames[kind])}, and it reads ${voltsText(voltsOf(kind), 2)} as a fresh one does.`
+        ? `${capitalised(kindNames[kind])}, and it reads ${voltsText(voltsOf(kind), 2)} as a fresh one does.`
         : `It is another kind. It empties at another speed, and the first that is empty leaks.`,
   });
   const tagged = cells.map((cell, i) => ({ cell, tag: 'ABCDEF'.charAt(i) }));
@@ -112,7 +113,7 @@ function howManyTurned({ random }: ItemDraw) {
     text:
       turned === 0
         ? `None of the ${inWords(count)}`
-        : `${capital(inWords(turned))} of the ${inWords(count)}`,
+        : `${capitalised(inWords(turned))} of the ${inWords(count)}`,
     reason:
       turned === reversed
         ? `${whole} less 3 V for each that is turned is ${reads}.`

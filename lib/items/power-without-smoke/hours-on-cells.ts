@@ -8,7 +8,8 @@ import { coldChartTemperatures, drawColdChart } from './draw-cold-chart';
 import { telescopeNames } from './draw-needs';
 import { drawNight } from './draw-night';
 import { degreesText, voltsText } from './label-words';
-import { capital, kindNames } from './row-of-cells';
+import { kindNames } from './row-of-cells';
+import { capitalised } from '../../wording/capital';
 
 const round2 = (value: number): number => Math.round(100 * value) / 100;
 const hoursText = (hours: number): string => `${hours.toFixed(1)} h`;
@@ -77,7 +78,7 @@ function shortestFirst({ random }: ItemDraw) {
   const all = (['alkaline', 'lithium', 'nickel-metal-hydride', 'zinc-carbon'] as const).flatMap(
     (kind) =>
       [-10, 0, 20].map((temperatureC) => ({
-        text: `${capital(kindNames[kind])} at ${degreesText(temperatureC)}`,
+        text: `${capitalised(kindNames[kind])} at ${degreesText(temperatureC)}`,
         hours: lasts(kind, temperatureC, meanA),
       })),
   );

@@ -6,7 +6,8 @@ import { pickOne } from '../pick-one';
 import { holderInWords, holderShapes } from './draw-holder';
 import { meterShapes } from './draw-meter';
 import { voltsText } from './label-words';
-import { capital, inWords, kindNames, rowKinds, rowOfCells, someBays } from './row-of-cells';
+import { inWords, kindNames, rowKinds, rowOfCells, someBays } from './row-of-cells';
+import { capitalised } from '../../wording/capital';
 
 const states = ['right', 'empty', 'one', 'two', 'all'] as const;
 type State = (typeof states)[number];
@@ -60,7 +61,7 @@ export function predictTheHolder({ random }: ItemDraw) {
   };
   return choice({
     prompt: `A holder for ${inWords(count)} ${kindNames[kind]} cells of ${String(each)} V in a row: ${told[state]}. Predict what the meter shows at its plug.`,
-    explanation: `${capital(told[state])}: ${reads === open ? 'no current can flow, and the meter shows nothing' : `the meter shows ${reads}`}.`,
+    explanation: `${capitalised(told[state])}: ${reads === open ? 'no current can flow, and the meter shows nothing' : `the meter shows ${reads}`}.`,
     afterwards: {
       width: 320,
       height: 216,

@@ -38,4 +38,3 @@ export const kindNames: Readonly<Record<CellKind, string>> = {
 
 const counted = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
 export const inWords = (count: number): string => counted[count] ?? String(count);
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

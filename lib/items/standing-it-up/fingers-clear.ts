@@ -3,7 +3,8 @@ import { asWeightKg } from '../../assembly/stability';
 import { choice, match, numeric, order, point } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { askedSpot, type KnownSpot } from '../what-is-in-the-case/asked-spot';
-import { askers, oneOf } from '../what-is-in-the-case/one-of';
+import { askers } from '../what-is-in-the-case/askers';
+import { pickOne } from '../pick-one';
 import { drawLegs, type LegsPlace } from './legs-drawing';
 
 const mm = (value: number): string => `${String(Math.round(value))} mm`;
@@ -107,7 +108,7 @@ const questions = [
 
 function pointAtThePinch({ random }: ItemDraw) {
   const splayDeg = random.integer(14, 30);
-  const { is, ask, only } = oneOf<(typeof questions)[number]>(random, [...questions]);
+  const { is, ask, only } = pickOne<(typeof questions)[number]>(random, [...questions]);
   const { width, height, shapes, spots } = drawLegs(splayDeg);
   // Head and joint lie close together: never both in one drawing's rings.
   const shown = only.filter(
@@ -135,7 +136,7 @@ function hardestLast({ random }: ItemDraw) {
     .slice(0, 4)
     .sort((a, b) => b - a);
   return order({
-    prompt: `${oneOf(random, askers)} folds a leg of ${mm(legMm)} with a push of 2 kg at the foot. Put these places between the legs in order, from the gentlest squeeze to the hardest.`,
+    prompt: `${pickOne(random, askers)} folds a leg of ${mm(legMm)} with a push of 2 kg at the foot. Put these places between the legs in order, from the gentlest squeeze to the hardest.`,
     explanation: 'The nearer to the joint, the harder: the leg is a lever.',
     steps: from.map((place) => `${mm(place)} from the joint`),
     rules: from.slice(1).map((place, index) => ({
@@ -149,7 +150,7 @@ function whatIsLeft({ random }: ItemDraw) {
   const place = 10 * random.integer(6, 30);
   const angles = random.shuffle([2, 4, 7, 11, 16, 24]).slice(0, 4);
   return match({
-    prompt: `${oneOf(random, askers)} folds a tripod. Two legs close over a spot ${mm(place)} from the joint. How much room is left there at each angle from upright?`,
+    prompt: `${pickOne(random, askers)} folds a tripod. Two legs close over a spot ${mm(place)} from the joint. How much room is left there at each angle from upright?`,
     explanation: `As the legs close, the room goes in step with the angle. A finger of ${mm(fingerMm)} is caught as soon as less is left.`,
     pairs: angles.map((angle) => ({
       left: `${String(angle)}°`,

@@ -9,7 +9,8 @@ import {
 import { degreesToRadians } from '../../units/angle';
 import { choice, match, numeric, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import { askers, oneOf, someOf } from '../what-is-in-the-case/one-of';
+import { askers } from '../what-is-in-the-case/askers';
+import { pickOne, pickSome } from '../pick-one';
 import { sightWords } from './hazard-words';
 
 const momentWords: Readonly<Record<HazardMoment, string>> = {
@@ -26,14 +27,14 @@ function spotTheDangers({ random }: ItemDraw) {
   const moment = random.pick(hazardMoments) ?? 'lifting';
   const there = sightsAt[moment].flat();
   const more = random.shuffle(dangers.filter((sight) => !there.includes(sight))).slice(0, 1);
-  const right = someOf(random, [...there.filter(isHazard), ...more], 2);
-  const wrong = someOf(
+  const right = pickSome(random, [...there.filter(isHazard), ...more], 2);
+  const wrong = pickSome(
     random,
     there.filter((sight) => !isHazard(sight)),
     3,
   );
   return several({
-    prompt: `${oneOf(random, askers)} looks round while ${momentWords[moment]}. Tick all that could hurt somebody.`,
+    prompt: `${pickOne(random, askers)} looks round while ${momentWords[moment]}. Tick all that could hurt somebody.`,
     explanation: 'Say each danger aloud, and put it right before anybody goes on.',
     right: right.map(seen),
     wrong: wrong.map(seen),
@@ -41,12 +42,12 @@ function spotTheDangers({ random }: ItemDraw) {
 }
 
 function stopOrGoOn({ random }: ItemDraw) {
-  const [right] = someOf(random, dangers, 1);
-  const wrong = someOf(random, harmless, 3);
+  const [right] = pickSome(random, dangers, 1);
+  const wrong = pickSome(random, harmless, 3);
   if (right === undefined) throw new RangeError('there is no danger');
   const moment = random.pick(hazardMoments) ?? 'lifting';
   return choice({
-    prompt: `You watch over ${oneOf(random, askers).toLowerCase()} while ${momentWords[moment]}. For which of these do you call “Stop”?`,
+    prompt: `You watch over ${pickOne(random, askers).toLowerCase()} while ${momentWords[moment]}. For which of these do you call “Stop”?`,
     explanation: 'A warning is for what can hurt somebody. All the rest is as it should be.',
     right: { text: sightWords[right].seen, reason: sightWords[right].reason },
     wrong: wrong.map(seen),
@@ -54,9 +55,9 @@ function stopOrGoOn({ random }: ItemDraw) {
 }
 
 function whatMayComeOfIt({ random }: ItemDraw) {
-  const [spare, ...pairs] = someOf(random, dangers, 5);
+  const [spare, ...pairs] = pickSome(random, dangers, 5);
   return match({
-    prompt: `${oneOf(random, askers)} asks what is so bad about it. Give each of these its reason, “${sightWords[pairs[0] ?? 'leg-on-kerb'].seen}” among them.`,
+    prompt: `${pickOne(random, askers)} asks what is so bad about it. Give each of these its reason, “${sightWords[pairs[0] ?? 'leg-on-kerb'].seen}” among them.`,
     explanation: 'Each danger has a way to somebody’s foot, finger or eye.',
     pairs: pairs.map((sight) => ({
       left: sightWords[sight].seen,

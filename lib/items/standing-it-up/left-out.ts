@@ -6,7 +6,8 @@ import { choice, match, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { askedSpot, type KnownSpot } from '../what-is-in-the-case/asked-spot';
 import { someTube } from '../what-is-in-the-case/item-tube';
-import { askers, oneOf, someOf } from '../what-is-in-the-case/one-of';
+import { askers } from '../what-is-in-the-case/askers';
+import { pickOne, pickSome } from '../pick-one';
 import { drawLegs } from './legs-drawing';
 import { becauseOf, standStepName, standSteps, type StandStep } from './step-words';
 
@@ -37,7 +38,7 @@ function doesItStand(draw: ItemDraw) {
   const { random } = draw;
   const { name, tubeType } = someTube(draw);
   const task: AssemblyTask = { tubeType, kind: 'build' };
-  const missing = random.next() < 0.3 ? [] : someOf(random, forgettable, 1);
+  const missing = random.next() < 0.3 ? [] : pickSome(random, forgettable, 1);
   const done = workWithout(random, task, missing);
   const { tipped } = standAfter(done, 'packed');
   const [gone] = missing;
@@ -56,7 +57,7 @@ function doesItStand(draw: ItemDraw) {
   const all = forgettable.map(gives);
   const right = tipped && gone !== undefined ? gives(gone) : stands;
   return choice({
-    prompt: `${oneOf(random, askers)} built ${name}’s stand in this order: ${told(done)}. Now the mount’s weight is on it. What of the stand?`,
+    prompt: `${pickOne(random, askers)} built ${name}’s stand in this order: ${told(done)}. Now the mount’s weight is on it. What of the stand?`,
     explanation: `${why} Go over a stand that somebody else set up before you load it.`,
     right,
     wrong: [...all, stands].filter(({ text }) => text !== right.text),
@@ -67,11 +68,11 @@ function whatWasLeftOut(draw: ItemDraw) {
   const { random } = draw;
   const { name, tubeType } = someTube(draw);
   const task: AssemblyTask = { tubeType, kind: 'build' };
-  const missing = someOf(random, forgettable, random.integer(1, 2));
+  const missing = pickSome(random, forgettable, random.integer(1, 2));
   const done = workWithout(random, task, missing);
   const broken = brokenEdges(task, done).map(({ before }) => before);
   return several({
-    prompt: `${oneOf(random, askers)} reports from ${name}’s stand: ${told(done)}. Tick all that should have been done before the mount went on, and was not.`,
+    prompt: `${pickOne(random, askers)} reports from ${name}’s stand: ${told(done)}. Tick all that should have been done before the mount went on, and was not.`,
     explanation: 'Before the load: legs spread, spreader down, height set, locks closed, tray in.',
     right: missing.map((step) => ({
       text: standStepName[step],
@@ -127,9 +128,9 @@ const standParts: readonly { name: string; job: string; reason: string }[] = [
 ];
 
 function partsOfTheStand({ random }: ItemDraw) {
-  const [spare, ...four] = someOf(random, standParts, 5);
+  const [spare, ...four] = pickSome(random, standParts, 5);
   return match({
-    prompt: `${oneOf(random, askers)} asks about ${four.map(({ name }) => name.toLowerCase()).join(', ')}. What does each of them do?`,
+    prompt: `${pickOne(random, askers)} asks about ${four.map(({ name }) => name.toLowerCase()).join(', ')}. What does each of them do?`,
     explanation: 'From the ground up: feet, locks, spreader, tray, head, bolt, arm.',
     pairs: four.map(({ name, job, reason }) => ({ left: name, right: job, reason })),
     ...(spare === undefined ? {} : { spare: [spare.job] }),
@@ -162,7 +163,7 @@ const asked: Readonly<Record<(typeof places)[number], { ask: string; where: stri
   };
 
 function pointAtTheStand({ random }: ItemDraw) {
-  const what = oneOf(random, ['head', 'spreader', 'lock', 'foot']);
+  const what = pickOne(random, ['head', 'spreader', 'lock', 'foot']);
   const splayDeg = random.integer(16, 30);
   const { width, height, shapes, spots } = drawLegs(splayDeg);
   const known: KnownSpot<(typeof places)[number]>[] = places.map((place) => ({

@@ -1,7 +1,8 @@
 import { feetOf, plumbPoint, stabilityOf, type LoadedStand } from '../../assembly/stability';
 import { choice, numeric, point } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import { askers, oneOf } from '../what-is-in-the-case/one-of';
+import { askers } from '../what-is-in-the-case/askers';
+import { pickOne } from '../pick-one';
 import { askedSpot, type KnownSpot } from '../what-is-in-the-case/asked-spot';
 import { gridMm, onPlan, outcomeInWords, planDrawing, planInWords } from './plan-drawing';
 import { lineName, plainStand, someStand } from './some-stand';
@@ -57,7 +58,7 @@ function standsOrTips(draw: ItemDraw) {
   const stand = onSlope(draw);
   const words = planInWords(stand);
   return choice({
-    prompt: `${oneOf(draw.random, askers)} hangs a plumb line from where the weight is, ${String(stand.tubeMassKg)} kg of tube included. The plan shows where it meets the ground. What does the stand do when nobody holds it?`,
+    prompt: `${pickOne(draw.random, askers)} hangs a plumb line from where the weight is, ${String(stand.tubeMassKg)} kg of tube included. The plan shows where it meets the ground. What does the stand do when nobody holds it?`,
     drawing: planDrawing(stand, { words }),
     explanation: rule,
     ...answers(stand),

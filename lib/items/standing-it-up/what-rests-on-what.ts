@@ -1,14 +1,15 @@
+import { capitalised } from '../../wording/capital';
 import { edgesOf, readySteps, type AssemblyEdge } from '../../assembly/graph';
 import type { AssemblyTask } from '../../assembly/steps';
 import type { Random } from '../../variants/random';
 import { choice, match, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { someTube } from '../what-is-in-the-case/item-tube';
-import { askers, oneOf, someOf } from '../what-is-in-the-case/one-of';
+import { askers } from '../what-is-in-the-case/askers';
+import { pickOne, pickSome } from '../pick-one';
 import { becauseOf, foldSteps, standStepName, standSteps, type StandStep } from './step-words';
 
 const isStandStep = (step: string): step is StandStep => step in standStepName;
-const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 type StandEdge = { before: StandStep; after: StandStep };
 const between =
   (steps: readonly string[]) =>
@@ -24,7 +25,7 @@ function putInOrder(draw: ItemDraw) {
   const steps: readonly StandStep[] = folding ? foldSteps : standSteps;
   const edges = edgesAmong({ tubeType, kind: folding ? 'take-down' : 'build' }, steps);
   return order({
-    prompt: `${oneOf(random, askers)} is to ${folding ? `pack up ${name}’s stand. The tube is already in its case` : `set up ${name}’s stand`}. Put the steps in order; more than one order may be right.`,
+    prompt: `${pickOne(random, askers)} is to ${folding ? `pack up ${name}’s stand. The tube is already in its case` : `set up ${name}’s stand`}. Put the steps in order; more than one order may be right.`,
     explanation: folding
       ? 'What went on last comes off first, and legs fold only when nothing stands on them.'
       : 'From the ground upwards: nothing goes on what cannot bear it yet.',
@@ -76,11 +77,11 @@ function whatNext(draw: ItemDraw) {
   const right = random.pick(ready) ?? 'mount-on';
   const already = random.pick(done) ?? 'spread-legs';
   return choice({
-    prompt: `${oneOf(random, askers)} builds ${name}’s stand. ${inWords(done)} Which of these may come next?`,
+    prompt: `${pickOne(random, askers)} builds ${name}’s stand. ${inWords(done)} Which of these may come next?`,
     explanation: `What is done must carry what comes. Ready now: ${ready.map((step) => standStepName[step].toLowerCase()).join('; ')}.`,
     right: { text: standStepName[right], reason: why(right) },
     wrong: [
-      ...someOf(random, waiting, 2).map((step) => ({
+      ...pickSome(random, waiting, 2).map((step) => ({
         text: standStepName[step],
         reason: why(step),
       })),
@@ -95,7 +96,7 @@ function allThatIsReady(draw: ItemDraw) {
   const task: AssemblyTask = { tubeType, kind: 'build' };
   const { done, ready, waiting, why } = readyAndNot(random, task, random.integer(1, 3));
   return several({
-    prompt: `${oneOf(random, askers)} and you build ${name}’s stand. ${inWords(done)} Tick every step that may be done now.`,
+    prompt: `${pickOne(random, askers)} and you build ${name}’s stand. ${inWords(done)} Tick every step that may be done now.`,
     explanation: 'More than one order is right: tick all that stand on nothing but what is done.',
     right: ready.map((step) => ({ text: standStepName[step], reason: why(step) })),
     wrong: [
@@ -119,14 +120,14 @@ function whatComesOfIt(draw: ItemDraw) {
     `${standStepName[edge.after]}; only then: ${standStepName[edge.before].toLowerCase()}`;
   const [spare, ...pairs] = edges.slice(0, 4);
   return match({
-    prompt: `${oneOf(random, askers)} does things at ${name}’s stand the wrong way round. What is wrong with each?`,
+    prompt: `${pickOne(random, askers)} does things at ${name}’s stand the wrong way round. What is wrong with each?`,
     explanation: 'Ask of each step what it stands on.',
     pairs: pairs.map((edge) => ({
       left: before(edge),
-      right: upper(becauseOf(edge.before, edge.after)),
+      right: capitalised(becauseOf(edge.before, edge.after)),
       reason: `do it the other way round, since ${becauseOf(edge.before, edge.after)}`,
     })),
-    ...(spare === undefined ? {} : { spare: [upper(becauseOf(spare.before, spare.after))] }),
+    ...(spare === undefined ? {} : { spare: [capitalised(becauseOf(spare.before, spare.after))] }),
   });
 }
 

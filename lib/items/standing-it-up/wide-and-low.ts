@@ -8,7 +8,8 @@ import {
 } from '../../assembly/stability';
 import { choice, numeric, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import { askers, oneOf } from '../what-is-in-the-case/one-of';
+import { askers } from '../what-is-in-the-case/askers';
+import { pickOne } from '../pick-one';
 import { plainStand, someStand } from './some-stand';
 
 /** Somebody leans on the arm, about so far above the hub. */
@@ -36,7 +37,7 @@ function easiestFirst({ random }: ItemDraw) {
   }
   const sorted = chosen.sort((a, b) => pushKg(a) - pushKg(b));
   return order({
-    prompt: `${oneOf(random, askers)} pushes sideways against the arm of four stands. Put them in order, from the one that tips most easily to the one that stands best.`,
+    prompt: `${pickOne(random, askers)} pushes sideways against the arm of four stands. Put them in order, from the one that tips most easily to the one that stands best.`,
     explanation: 'Wide feet count most, then short legs and weight that hangs low.',
     steps: sorted.map(words),
     rules: sorted.slice(1).map((stand, index) => ({
@@ -145,7 +146,7 @@ function whatHelpsMost(draw: ItemDraw) {
   const [best, ...rest] = changes.map(withoutGain);
   if (best === undefined) throw new RangeError('nothing changes the stand');
   return choice({
-    prompt: `A stand: ${words(stand).toLowerCase()}, the tube to the right of foot A. A push of ${kg(pushKg(stand))} tips it. ${oneOf(draw.random, askers)} wants it steadier. What helps most?`,
+    prompt: `A stand: ${words(stand).toLowerCase()}, the tube to the right of foot A. A push of ${kg(pushKg(stand))} tips it. ${pickOne(draw.random, askers)} wants it steadier. What helps most?`,
     explanation: 'More room between plumb point and line, or more weight low down: both help.',
     right: best,
     wrong: draw.random.shuffle(rest).slice(0, 3),

@@ -1,3 +1,4 @@
+import { capitalised } from '../../wording/capital';
 import { standAfter } from '../../assembly/stand';
 import { assemblySteps, type AssemblyStep } from '../../assembly/steps';
 import { packedUp, packUpSteps, type PackUpStep } from '../../rehearsal/pack-up';
@@ -12,9 +13,6 @@ import { consequences, packUpName } from './pack-up-words';
 
 const rule =
   'Level with the motors, switch off, leads out; caps, eyepiece; hold, open, lift; bolt, mount, tray, legs; and last the ground.';
-
-/** What a broken order means: the first sentence that fits, with its capital. */
-const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function inOrder({ random }: ItemDraw) {
   const chosen = pickSome(random, packUpSteps, 6).sort(
@@ -63,7 +61,7 @@ function whatNext({ random }: ItemDraw) {
     right: { text: packUpName(right), reason: 'All that it rests on has been done.' },
     wrong: pickSome(random, notYet, 3).map((step) => ({
       text: packUpName(step),
-      reason: sentence(whyNotYet(step, done) ?? rule),
+      reason: capitalised(whyNotYet(step, done) ?? rule),
     })),
   });
 }
@@ -84,7 +82,7 @@ function allThatMayCome({ random }: ItemDraw) {
       })),
       wrong: pickSome(random, notYet, 3).map((step) => ({
         text: packUpName(step),
-        reason: sentence(whyNotYet(step, done) ?? rule),
+        reason: capitalised(whyNotYet(step, done) ?? rule),
       })),
     });
   }
@@ -150,7 +148,7 @@ function predictTheEnd({ random }: ItemDraw) {
   const wrong = (
     ['tube-falls', 'stand-goes-over', 'spark', 'left-behind', 'nothing'] as const
   ).filter((one) => one !== ending);
-  const told = ending === 'nothing' ? 'No rule is broken.' : sentence(consequences(a, b));
+  const told = ending === 'nothing' ? 'No rule is broken.' : capitalised(consequences(a, b));
   return choice({
     prompt: `${pickOne(random, scopes)} is packed up by the rules, but one part of it goes like this: ${listed(shown)}. Predict what comes of it.`,
     explanation: rule,

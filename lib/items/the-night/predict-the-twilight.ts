@@ -1,3 +1,4 @@
+import { lowerFirst } from '../../wording/capital';
 import { duskAndDawn } from '../../sky/twilight';
 import { choice } from '../build-item';
 import type { Shape } from '../drawing';
@@ -30,7 +31,6 @@ export function duskAt(latitudeDeg: number, localDate: string): Dusk {
 
 const where = ({ latitudeDeg, localDate }: Dusk): string =>
   `${latitudeDeg === 0 ? 'On the equator' : `At ${String(latitudeDeg)}° north`}, ${dateText(localDate)}`;
-const inASentence = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 const length = ({ minutes }: Dusk): string =>
   minutes === null ? 'all night' : `${String(minutes)} minutes`;
 const orEndless = ({ minutes }: Dusk): number => minutes ?? 600;
@@ -59,7 +59,7 @@ export function predictTheTwilight({ random }: ItemDraw) {
     { kind: 'text', x: 312, y: 41 + 48 * i, text: length(dusk), size: 13, anchor: 'end' },
   ]);
   return choice({
-    prompt: `Predict at which of these it takes longest from sunset until it is dark: ${chosen.map((one) => inASentence(where(one))).join('; ')}.`,
+    prompt: `Predict at which of these it takes longest from sunset until it is dark: ${chosen.map((one) => lowerFirst(where(one))).join('; ')}.`,
     explanation:
       'Near the equator the Sun sinks straight down. Farther north it sinks on a slant, in summer so flatly that twilight may last all night.',
     afterwards: {

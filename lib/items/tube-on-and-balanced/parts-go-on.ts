@@ -1,3 +1,4 @@
+import { capitalised } from '../../wording/capital';
 import { balanceShiftMm } from '../../balance/centre-of-mass';
 import { creepFrom } from '../../balance/creep';
 import { clampedAt } from '../../balance/torque';
@@ -123,7 +124,7 @@ function whichMakeHeavier({ random, world }: ItemDraw) {
     ...tellingParts(kit).map(({ id, fromFrontMm }) => ({ text: names[id] ?? '', mm: fromFrontMm })),
     ...strapped,
   ].map(({ text, mm }) => ({
-    ...{ text: text.charAt(0).toUpperCase() + text.slice(1) },
+    ...{ text: capitalised(text) },
     heavier: mm < whole.alongMm === (end === 'front'),
     reason: `It sits at ${figures(mm)} mm, ${mm < whole.alongMm ? 'in front of' : 'behind'} the balance point, so it weighs on the ${mm < whole.alongMm ? 'front' : 'back'}.`,
   }));

@@ -4,16 +4,17 @@ import { choice, match, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { cares, deeds, moments } from './cap-cases';
 import { someTube } from './item-tube';
-import { askers, oneOf, someOf } from './one-of';
+import { askers } from './askers';
+import { pickOne, pickSome } from '../pick-one';
 
 function mayTheCapComeOff(draw: ItemDraw) {
   const { random } = draw;
-  const moment = oneOf(random, moments);
+  const moment = pickOne(random, moments);
   const { name } = someTube(draw);
   const off = { text: `The caps of ${name} may come off now`, reason: moment.because };
   const stay = { text: `The caps of ${name} stay on for now`, reason: moment.because };
   return choice({
-    prompt: `${moment.when}, ${oneOf(random, askers).toLowerCase()} wants to look through ${name}. What do you say?`,
+    prompt: `${moment.when}, ${pickOne(random, askers).toLowerCase()} wants to look through ${name}. What do you say?`,
     explanation:
       'Only one thing decides: whether the Sun has set. Tube and finder stay capped until then.',
     right: moment.sunDown ? off : stay,
@@ -37,14 +38,14 @@ function mayTheCapComeOff(draw: ItemDraw) {
 
 function whatIsWrong({ random }: ItemDraw) {
   return several({
-    prompt: `${oneOf(random, askers)} lists what they did with the school’s telescope this week. Tick all that harms an eye or the telescope, out of ${oneOf(random, ['these', 'the list', 'this list', 'all this'])}.`,
+    prompt: `${pickOne(random, askers)} lists what they did with the school’s telescope this week. Tick all that harms an eye or the telescope, out of ${pickOne(random, ['these', 'the list', 'this list', 'all this'])}.`,
     explanation: 'Caps on until the Sun has set; hands off glass; both hands under the tube.',
-    right: someOf(
+    right: pickSome(
       random,
       deeds.filter(({ safe }) => !safe),
       2,
     ),
-    wrong: someOf(
+    wrong: pickSome(
       random,
       deeds.filter(({ safe }) => safe),
       3,
@@ -91,7 +92,7 @@ function capsInOrder(draw: ItemDraw) {
     reason: 'caps stay on until the Sun has set.',
   };
   return order({
-    prompt: `${oneOf(draw.random, askers)} helps with ${name}. ${down ? 'The evening is over' : 'The evening begins, and nobody has looked yet'}: put the steps in order.`,
+    prompt: `${pickOne(draw.random, askers)} helps with ${name}. ${down ? 'The evening is over' : 'The evening begins, and nobody has looked yet'}: put the steps in order.`,
     explanation: down
       ? 'Cover the glass first; hold the tube before its clamp is opened.'
       : 'Open glass last, and never before the Sun has set.',
@@ -110,9 +111,9 @@ function capsInOrder(draw: ItemDraw) {
 }
 
 function rightCare({ random }: ItemDraw) {
-  const [spare, ...pairs] = someOf(random, cares, 5);
+  const [spare, ...pairs] = pickSome(random, cares, 5);
   return match({
-    prompt: `${oneOf(random, askers)} asks what to do: “${pairs[0]?.left ?? ''}.” Find the right answer to that and to three other cases.`,
+    prompt: `${pickOne(random, askers)} asks what to do: “${pairs[0]?.left ?? ''}.” Find the right answer to that and to three other cases.`,
     explanation: 'Caps on by day, hands off glass, both hands under a tube.',
     pairs,
     ...(spare === undefined ? {} : { spare: [spare.right] }),

@@ -4,7 +4,8 @@ import { choice, numeric, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { someTube } from './item-tube';
 import { starRays } from '../../optics/light-rays';
-import { askers, oneOf, someOf } from './one-of';
+import { askers } from './askers';
+import { pickOne, pickSome } from '../pick-one';
 import { drawTube, type DrawnTube } from './tube-drawing';
 
 const targets = [
@@ -35,8 +36,8 @@ const tens = (percent: number): string => String(5 * Math.round(percent / 5));
 function whatYouSee(draw: ItemDraw) {
   const { random } = draw;
   const tube = someTube(draw);
-  const target = oneOf(random, targets);
-  const { share, words } = oneOf(random, covers);
+  const target = pickOne(random, targets);
+  const { share, words } = pickOne(random, covers);
   const left = percentLeft(tube, share);
   const drawn = drawTube(tube, {
     facing: 'left',
@@ -78,8 +79,8 @@ function whatYouSee(draw: ItemDraw) {
 }
 
 function holeInTheCap({ random }: ItemDraw) {
-  const aperture = oneOf(random, [60, 70, 80, 90, 100, 120]);
-  const hole = Math.round(aperture * oneOf(random, [0.3, 0.4, 0.5, 0.6, 0.7]));
+  const aperture = pickOne(random, [60, 70, 80, 90, 100, 120]);
+  const hole = Math.round(aperture * pickOne(random, [0.3, 0.4, 0.5, 0.6, 0.7]));
   const key = (100 * hole ** 2) / aperture ** 2;
   return numeric({
     prompt: `A lens ${String(aperture)} mm wide wears a cap with a round hole of ${String(hole)} mm. How much of the light passes?`,
@@ -98,8 +99,8 @@ function holeInTheCap({ random }: ItemDraw) {
 }
 
 function whatChanges({ random }: ItemDraw) {
-  const target = oneOf(random, targets);
-  const { words } = oneOf(random, covers);
+  const target = pickOne(random, targets);
+  const { words } = pickOne(random, covers);
   const right = [
     { text: `How bright ${target} looks`, reason: 'Less of the front gathers less light.' },
     { text: 'How long a photograph must be exposed', reason: 'Less light takes longer.' },
@@ -120,8 +121,8 @@ function whatChanges({ random }: ItemDraw) {
     prompt: `A card covers ${words} of a telescope’s front while it looks at ${target}. Tick all that changes.`,
     explanation:
       'A card before the front takes light away, and nothing else that one would notice.',
-    right: someOf(random, right, 2),
-    wrong: someOf(random, wrong, 3),
+    right: pickSome(random, right, 2),
+    wrong: pickSome(random, wrong, 3),
   });
 }
 
@@ -143,7 +144,7 @@ function dimToBright({ random }: ItemDraw) {
     );
   const sorted = chosen.sort((a, b) => a.light - b.light);
   return order({
-    prompt: `${oneOf(random, askers)} holds four front lenses up to one star. Put them in order, from the least light to the most.`,
+    prompt: `${pickOne(random, askers)} holds four front lenses up to one star. Put them in order, from the least light to the most.`,
     explanation: 'Light goes by open area: square the width, and halve it under half a card.',
     steps: sorted.map(({ text }) => `A lens ${text}`),
     rules: sorted.slice(1).map(({ light }, index) => ({

@@ -2,7 +2,8 @@ import { darkPupilMm, lightRatio } from '../../optics/light-gathered';
 import { choice, numeric, order } from '../build-item';
 import type { ItemDrawing } from '../drawing';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import { askers, oneOf } from './one-of';
+import { askers } from './askers';
+import { pickOne } from '../pick-one';
 
 const apertures = [50, 60, 70, 80, 90, 100, 105, 114, 120, 130, 150] as const;
 const mm = (value: number): string => `${String(value)} mm`;
@@ -10,10 +11,10 @@ const timesOf = (ratio: number): string =>
   `${ratio < 10 ? ratio.toFixed(1) : String(Math.round(ratio))} times`;
 
 function thanYourEye({ random }: ItemDraw) {
-  const aperture = oneOf(random, apertures);
+  const aperture = pickOne(random, apertures);
   const ratio = lightRatio(aperture, darkPupilMm);
   return numeric({
-    prompt: `${oneOf(random, askers)} asks: how many times as much light does a front ${mm(aperture)} wide gather as an eye whose pupil is ${mm(darkPupilMm)} wide?`,
+    prompt: `${pickOne(random, askers)} asks: how many times as much light does a front ${mm(aperture)} wide gather as an eye whose pupil is ${mm(darkPupilMm)} wide?`,
     unit: 'times',
     key: ratio,
     tolerance: { mode: 'relative', full: 0.06, zero: 0.3 },
@@ -83,9 +84,9 @@ function readTheLabel(draw: ItemDraw) {
   const { random, world } = draw;
   const kit = random.pick(world.kits);
   const own = random.next() < 0.3 && kit !== undefined;
-  const apertureMm = own ? kit.apertureMm : oneOf(random, apertures);
+  const apertureMm = own ? kit.apertureMm : pickOne(random, apertures);
   const focalMm = own ? kit.focalLengthMm : 50 * random.integer(8, 28);
-  const name = own ? kit.name : oneOf(random, ['Swift', 'Plover', 'Rook', 'Martin', 'Dunlin']);
+  const name = own ? kit.name : pickOne(random, ['Swift', 'Plover', 'Rook', 'Martin', 'Dunlin']);
   const key = focalMm / apertureMm;
   return numeric({
     prompt:
@@ -118,7 +119,7 @@ function leastToMost({ random }: ItemDraw) {
     return `D = ${mm(aperture)}, F = ${mm(focal)}`;
   });
   return order({
-    prompt: `${oneOf(random, askers)} reads the labels of four telescopes. Put them in order, from the one that gathers least light to the one that gathers most.`,
+    prompt: `${pickOne(random, askers)} reads the labels of four telescopes. Put them in order, from the one that gathers least light to the one that gathers most.`,
     explanation:
       'Only D counts: the wider the front, the more light. F says where the light meets.',
     steps: named,

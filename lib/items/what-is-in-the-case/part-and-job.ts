@@ -1,24 +1,25 @@
+import { capitalised } from '../../wording/capital';
 import { lightTrain } from '../../optics/light-path';
 import { choice, match, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { askedSpot, type KnownSpot } from './asked-spot';
 import { someTube } from './item-tube';
-import { askers, oneOf, someOf } from './one-of';
+import { askers } from './askers';
+import { pickOne, pickSome } from '../pick-one';
 import { drawOutside, type OutsidePart } from './outside-drawing';
 import { caseParts, type CasePart } from './parts';
 import { kindName } from './tube-words';
 
-const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const saysJob = ({ name, job }: CasePart): string => `${upper(name)} ${job}.`;
+const saysJob = ({ name, job }: CasePart): string => `${capitalised(name)} ${job}.`;
 
 function partToJob({ random }: ItemDraw) {
-  const [fifth, ...four] = someOf(random, caseParts, 5);
-  const from = upper(four[0]?.name ?? 'the case');
+  const [fifth, ...four] = pickSome(random, caseParts, 5);
+  const from = capitalised(four[0]?.name ?? 'the case');
   return match({
-    prompt: `${oneOf(random, askers)} lays four things from the case on the table; one is ${from.toLowerCase()}. What is each of them for?`,
+    prompt: `${pickOne(random, askers)} lays four things from the case on the table; one is ${from.toLowerCase()}. What is each of them for?`,
     explanation: 'Ask of each part what you could not do without it.',
     pairs: four.map((part) => ({
-      left: upper(part.name),
+      left: capitalised(part.name),
       right: `It ${part.job}`,
       reason: `without it, ${part.without}.`,
     })),
@@ -27,14 +28,14 @@ function partToJob({ random }: ItemDraw) {
 }
 
 function whatIsMissing({ random }: ItemDraw) {
-  const [missing, ...rest] = someOf(random, caseParts, 4);
+  const [missing, ...rest] = pickSome(random, caseParts, 4);
   if (missing === undefined) throw new RangeError('the case is empty');
   return choice({
     prompt: `Something was left in the case: ${missing.without}. What is it?`,
     explanation: saysJob(missing),
-    right: { text: upper(missing.name), reason: saysJob(missing) },
+    right: { text: capitalised(missing.name), reason: saysJob(missing) },
     wrong: rest.map((part) => ({
-      text: upper(part.name),
+      text: capitalised(part.name),
       reason: `${saysJob(part)} Without it, ${part.without}.`,
     })),
   });
@@ -48,14 +49,14 @@ function whatGoesOn(draw: ItemDraw) {
   const own = fits.filter(({ tubes }) => tubes.length < 3);
   const common = fits.filter(({ tubes }) => tubes.length === 3);
   return several({
-    prompt: `${oneOf(random, askers)} has the parts of three telescopes in one box. Tick what belongs to ${tube.name}, the ${kindName[tube.tubeType]}.`,
+    prompt: `${pickOne(random, askers)} has the parts of three telescopes in one box. Tick what belongs to ${tube.name}, the ${kindName[tube.tubeType]}.`,
     explanation: `Think of the light in a ${kindName[tube.tubeType]}: only what stands on its way, and what every tube needs, belongs to it.`,
-    right: [...someOf(random, own, 1), ...someOf(random, common, 2)].map((part) => ({
-      text: upper(part.name),
+    right: [...pickSome(random, own, 1), ...pickSome(random, common, 2)].map((part) => ({
+      text: capitalised(part.name),
       reason: saysJob(part),
     })),
-    wrong: someOf(random, strays, 2).map((part) => ({
-      text: upper(part.name),
+    wrong: pickSome(random, strays, 2).map((part) => ({
+      text: capitalised(part.name),
       reason: `${saysJob(part)} ${tube.name} does without it.`,
     })),
   });
@@ -88,8 +89,8 @@ const outsideParts = ['finder', 'bar', 'eyepiece', 'cap'] as const;
 function pointAtPart(draw: ItemDraw) {
   const { random } = draw;
   const tube = someTube(draw);
-  const facing = oneOf(random, ['left', 'right']);
-  const what = oneOf(random, outsideParts);
+  const facing = pickOne(random, ['left', 'right']);
+  const what = pickOne(random, outsideParts);
   const eyepiece = lightTrain(tube).elements.find(({ part }) => part === 'eyepiece');
   const { width, height, shapes, spots } = drawOutside(
     tube,

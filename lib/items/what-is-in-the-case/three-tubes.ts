@@ -3,7 +3,8 @@ import type { ItemDraw, ItemFamily } from '../item-family';
 import { askedSpot, type KnownSpot } from './asked-spot';
 import { gatheringSpot } from './gathering-spot';
 import { someTube, tubeOf } from './item-tube';
-import { askers, oneOf } from './one-of';
+import { askers } from './askers';
+import { pickOne } from '../pick-one';
 import { drawTube, type DrawnTube } from './tube-drawing';
 import { cutOpenInWords, kindName, looks, traits } from './tube-words';
 
@@ -21,7 +22,7 @@ const markOf = (draw: ItemDraw, tube: DrawnTube) =>
 function fromWords(draw: ItemDraw) {
   const tube = someTube(draw);
   const mark = markOf(draw, tube);
-  const who = oneOf(draw.random, askers);
+  const who = pickOne(draw.random, askers);
   const said = mark?.text ?? 'stands on the bench';
   const named = (one: DrawnTube) => `A ${kindName[one.tubeType]}, like ${one.name}`;
   return choice({
@@ -45,7 +46,7 @@ function tickTraits(draw: ItemDraw) {
   const holding = random.shuffle(traits.filter((trait) => trait.holds(tube))).slice(0, 2);
   const not = random.shuffle(traits.filter((trait) => !trait.holds(tube))).slice(0, 3);
   return several({
-    prompt: `${oneOf(random, askers)} asks about ${tube.name}, the ${kindName[tube.tubeType]}. Tick all that is true.`,
+    prompt: `${pickOne(random, askers)} asks about ${tube.name}, the ${kindName[tube.tubeType]}. Tick all that is true.`,
     explanation: looks[tube.tubeType],
     right: holding.map(said),
     wrong: not.map(said),
@@ -57,7 +58,7 @@ function pairUp(draw: ItemDraw) {
   const tubes = random.shuffle(world.kits.map(tubeOf));
   const named = tubes.map(({ name }) => name).join(', ');
   return match({
-    prompt: `${oneOf(random, askers)} opens three cases: ${named}. Which of them fits which words?`,
+    prompt: `${pickOne(random, askers)} opens three cases: ${named}. Which of them fits which words?`,
     explanation: 'A lens in front, a mirror behind an open front, or mirrors behind a window.',
     pairs: tubes.map((tube) => {
       const mark = markOf(draw, tube);
@@ -75,8 +76,8 @@ const asked = ['in', 'gathers', 'eye'] as const;
 function pointAt(draw: ItemDraw) {
   const { random } = draw;
   const tube = someTube(draw);
-  const facing = oneOf(random, ['left', 'right']);
-  const what = oneOf(random, asked);
+  const facing = pickOne(random, ['left', 'right']);
+  const what = pickOne(random, asked);
   const { width, height, shapes, place } = drawTube(tube, { facing, rays: [] });
   const eye = gatheringSpot(tube);
   const spots: KnownSpot<(typeof asked)[number] | 'wall'>[] = [

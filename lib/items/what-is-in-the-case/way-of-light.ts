@@ -1,3 +1,4 @@
+import { capitalised } from '../../wording/capital';
 import { isMirror, lightRay, lightTrain, type LightPart } from '../../optics/light-path';
 import { choice, numeric, order, point } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
@@ -5,7 +6,8 @@ import { askedSpot, type KnownSpot } from './asked-spot';
 import { gatheringSpot } from './gathering-spot';
 import { someTube } from './item-tube';
 import { starRays } from '../../optics/light-rays';
-import { askers, oneOf } from './one-of';
+import { askers } from './askers';
+import { pickOne } from '../pick-one';
 import { drawTube, type DrawnTube } from './tube-drawing';
 import { cutOpenInWords, kindName, partName } from './tube-words';
 
@@ -24,7 +26,6 @@ const does: Readonly<Record<LightPart, string>> = {
   diagonal: 'the diagonal throws the light upward',
   eyepiece: 'the eyepiece makes the light fit for an eye',
 };
-const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const wayInWords = (tube: DrawnTube): string =>
   `In ${tube.name} the light meets ${partsMet(tube)
     .map((part) => partName[part])
@@ -34,9 +35,9 @@ function inOrder(draw: ItemDraw) {
   const tube = someTube(draw);
   const met = partsMet(tube);
   return order({
-    prompt: `${oneOf(draw.random, askers)} asks which way starlight takes through ${tube.name}, a ${kindName[tube.tubeType]}. Put the places in order.`,
+    prompt: `${pickOne(draw.random, askers)} asks which way starlight takes through ${tube.name}, a ${kindName[tube.tubeType]}. Put the places in order.`,
     explanation: wayInWords(tube),
-    steps: ['The open night', ...met.map((part) => upper(partName[part])), 'Your eye'],
+    steps: ['The open night', ...met.map((part) => capitalised(partName[part])), 'Your eye'],
     rules: [...met, undefined].map((part, index) => {
       const before = index === 0 ? undefined : met[index - 1];
       const reason =
@@ -54,7 +55,7 @@ function whatNext(draw: ItemDraw) {
   const met = partsMet(tube);
   const at = random.integer(0, met.length - 2);
   const [here, next] = [met[at] ?? 'lens', met[at + 1] ?? 'eyepiece'];
-  const facing = oneOf(random, ['left', 'right']);
+  const facing = pickOne(random, ['left', 'right']);
   const rays = starRays(tube).filter(({ ends }) => ends === 'in-the-eye');
   const drawn = drawTube(tube, {
     facing,
@@ -84,7 +85,7 @@ function whatNext(draw: ItemDraw) {
     drawing: { ...plain(drawn), alternative: `${words} Lines of light reach ${partName[here]}.` },
     explanation: wayInWords(tube),
     afterwards: { ...plain(whole), alternative: `${words} ${wayInWords(tube)}` },
-    right: { text: to(next), reason: `${upper(does[here])}.` },
+    right: { text: to(next), reason: `${capitalised(does[here])}.` },
     wrong: [
       ...elsewhere,
       {
@@ -109,7 +110,7 @@ function countMirrors(draw: ItemDraw) {
   const counted = mirrors.map((part) => partName[part]).join(', ');
   const lens = tube.tubeType === 'refractor';
   return numeric({
-    prompt: `${oneOf(draw.random, askers)} asks: on how many mirrors is starlight thrown back on its way through ${tube.name}${how}? Leave a prism out of the count.`,
+    prompt: `${pickOne(draw.random, askers)} asks: on how many mirrors is starlight thrown back on its way through ${tube.name}${how}? Leave a prism out of the count.`,
     unit: 'mirrors',
     key: mirrors.length,
     tolerance: { mode: 'absolute', full: 0.1, zero: 0.9 },
@@ -142,8 +143,8 @@ const meaning = {
 function pointOnTheWay(draw: ItemDraw) {
   const { random } = draw;
   const tube = someTube(draw);
-  const facing = oneOf(random, ['left', 'right']);
-  const what = oneOf(random, asked);
+  const facing = pickOne(random, ['left', 'right']);
+  const what = pickOne(random, asked);
   const drawn = drawTube(tube, { facing, rays: starRays(tube) });
   const gather = gatheringSpot(tube);
   const spots: KnownSpot<(typeof asked)[number] | 'wall'>[] = [

@@ -7,7 +7,8 @@ import { transform, transpose } from '../../units/matrix';
 import { azAltFromDirection } from '../../units/vector';
 import { toward } from '../align-on-two-stars/aligning';
 import type { ChartPlace } from '../align-on-two-stars/sky-chart';
-import { deg, windOf } from '../align-on-two-stars/words';
+import { deg } from '../align-on-two-stars/words';
+import { windOf } from '../../wording/compass-points';
 
 /** What can make a first slew miss, on an otherwise perfect mount. Degrees and hours. */
 export type Suspect =

@@ -6,7 +6,7 @@ import {
   type ChartMark,
   type ChartPlace,
 } from '../align-on-two-stars/sky-chart';
-import { oneOf } from '../align-on-two-stars/words';
+import { pickOne } from '../pick-one';
 import type { ItemDraw } from '../item-family';
 
 type Riddle = {
@@ -46,13 +46,13 @@ function lightsAround(random: Random): Riddle {
 /** A light centred for B, and what a mount with a fixed zero says of it. */
 export function asked({ random, world }: ItemDraw) {
   const { a, b, lights } = lightsAround(random);
-  const centred = oneOf(random, lights);
+  const centred = pickOne(random, lights);
   const truth = honestMount(random, { zeroDeg: 0.02, tiltDeg: 0.2 });
   const outcome = outcomeOf('fixed-zero', truth, [
     { named: a, centred: a },
     { named: b, centred },
   ]);
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const due = apartDeg(a, b);
   return { kit, a, b, lights, centred, outcome, due };
 }

@@ -1,6 +1,6 @@
 import { faultIds, type CureId, type FaultId } from '../../faults/fault-ids';
 import { faultOf } from '../../faults/faults';
-import { oneOf } from '../align-on-two-stars/words';
+import { pickOne } from '../pick-one';
 import { choice, match } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { cureReason, cureText, happened } from './fault-phrases';
@@ -27,8 +27,13 @@ function someFaults(draw: ItemDraw, count: number): readonly FaultId[] {
 }
 
 function cureMatch(draw: ItemDraw) {
-  const kit = oneOf(draw.random, draw.world.kits);
-  const who = oneOf(draw.random, ['Four classes', 'Four evenings', 'Four pupils', 'Four friends']);
+  const kit = pickOne(draw.random, draw.world.kits);
+  const who = pickOne(draw.random, [
+    'Four classes',
+    'Four evenings',
+    'Four pupils',
+    'Four friends',
+  ]);
   return match({
     prompt: `${who}, one ${kit.name}, four faults. What puts each one right?`,
     pairs: someFaults(draw, 4).map((fault) => ({
@@ -42,7 +47,7 @@ function cureMatch(draw: ItemDraw) {
 
 function whichCure(draw: ItemDraw) {
   const { random, world } = draw;
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const [fault, ...others] = someFaults(draw, 4);
   if (fault === undefined) throw new Error('there are faults');
   const cure = cureOf(fault);
@@ -66,15 +71,15 @@ const alignAgain = [
 ] as const satisfies readonly FaultId[];
 
 function onlyAlignAgain({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const fault = oneOf(random, alignAgain);
+  const kit = pickOne(random, world.kits);
+  const fault = pickOne(random, alignAgain);
   const cure = cureOf(fault);
-  const again = oneOf(random, [
+  const again = pickOne(random, [
     'aligns again at once',
     'starts a new alignment',
     'aligns once more',
   ]);
-  const other = oneOf(
+  const other = pickOne(
     random,
     alignAgain.filter((one) => one !== fault),
   );

@@ -1,4 +1,4 @@
-import { oneOf } from '../align-on-two-stars/words';
+import { pickOne } from '../pick-one';
 import { choice, order, several } from '../build-item';
 import type { ItemDraw } from '../item-family';
 
@@ -67,8 +67,8 @@ const cures = [
 ] as const;
 
 export function stepsOfCure({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const { fault, steps } = oneOf(random, cures);
+  const kit = pickOne(random, world.kits);
+  const { fault, steps } = pickOne(random, cures);
   return order({
     prompt: `You have ${kit.name} before you, ${fault}. Put in order what you do.`,
     steps: steps.map(({ text }) => text),
@@ -194,9 +194,9 @@ const cautious = [
 ] as const;
 
 export function safeHands({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const { says, right, wrong } = oneOf(random, cautious);
-  const when = oneOf(random, ['With your class', 'At the club', 'In the school yard']);
+  const kit = pickOne(random, world.kits);
+  const { says, right, wrong } = pickOne(random, cautious);
+  const when = pickOne(random, ['With your class', 'At the club', 'In the school yard']);
   return choice({
     prompt: `${when}, at ${kit.name}: ${says.charAt(0).toLowerCase()}${says.slice(1)}. What do you do?`,
     right,
@@ -229,8 +229,8 @@ const stays = [
 ] as const;
 
 export function needsAligning({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const star = oneOf(random, [
+  const kit = pickOne(random, world.kits);
+  const star = pickOne(random, [
     'Vega and Capella',
     'Arcturus and Altair',
     'Regulus and Aldebaran',

@@ -8,7 +8,9 @@ import {
   skyChart,
   type ChartPlace,
 } from '../align-on-two-stars/sky-chart';
-import { deg, figures, oneOf, placeText, windOf } from '../align-on-two-stars/words';
+import { deg, figures, placeText } from '../align-on-two-stars/words';
+import { pickOne } from '../pick-one';
+import { windOf } from '../../wording/compass-points';
 import { choice, match, numeric, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { apartOf, firstSlew, landingText, suspectText, type Suspect } from './first-slew';
@@ -19,16 +21,16 @@ export function someSuspect(random: Random, kind: Suspect['kind']): Suspect {
   const size = random.integer(20, 60) / 10;
   switch (kind) {
     case 'lean':
-      return { kind, tiltDeg: size, risesTowardsDeg: oneOf(random, eight) };
+      return { kind, tiltDeg: size, risesTowardsDeg: pickOne(random, eight) };
     case 'zero':
-      return { kind, highDeg: oneOf(random, [1, -1]) * size };
+      return { kind, highDeg: pickOne(random, [1, -1]) * size };
     case 'north':
-      return { kind, rightDeg: oneOf(random, [1, -1]) * (size + 4) };
+      return { kind, rightDeg: pickOne(random, [1, -1]) * (size + 4) };
     case 'clock':
       return {
         kind,
-        fastHours: oneOf(random, [1, -1]),
-        latitudeDeg: oneOf(random, [52, 45, -35, 35]),
+        fastHours: pickOne(random, [1, -1]),
+        latitudeDeg: pickOne(random, [52, 45, -35, 35]),
       };
   }
 }
@@ -126,15 +128,15 @@ function highestLanding({ random }: ItemDraw) {
 }
 
 function besideNorth({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const declination = random.integer(8, 16);
-  const altitudeDeg = oneOf(random, [60, 70, 75]);
+  const altitudeDeg = pickOne(random, [60, 70, 75]);
   const landing = firstSlew(
     { kind: 'north', rightDeg: declination },
     { azimuthDeg: 120, altitudeDeg },
   );
   const key = Math.hypot(landing.rightDeg, landing.upDeg);
-  const side = oneOf(random, ['east', 'west']);
+  const side = pickOne(random, ['east', 'west']);
   return numeric({
     prompt: `${kit.name}’s tube was set to north by a needle that points ${String(declination)}° ${side} of true north. The first slew goes to a star ${String(altitudeDeg)}° up. How far beside it does the tube stop, on the sky? (A turn of 10° in azimuth is ${figures(10 * Math.cos(degreesToRadians(altitudeDeg)))}° wide there.)`,
     unit: 'degrees',
@@ -151,10 +153,10 @@ function besideNorth({ random, world }: ItemDraw) {
 }
 
 function leanInHeight({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const tiltDeg = random.integer(4, 10) / 2;
-  const towards = oneOf(random, eight);
-  const turn = oneOf(random, [60, 120, 180]);
+  const towards = pickOne(random, eight);
+  const turn = pickOne(random, [60, 120, 180]);
   const azimuthDeg = (towards + turn) % 360;
   // At low altitude the tube's height follows the slope of the base in that direction.
   const key = tiltDeg * Math.cos(degreesToRadians(turn));
@@ -164,7 +166,7 @@ function leanInHeight({ random, world }: ItemDraw) {
     unit: 'degrees',
     key: Number(key.toFixed(2)),
     tolerance: { mode: 'absolute', full: 0.3, zero: 1.5 },
-    explanation: `${String(turn)}° round from where the base rises, the tube is lifted by ${share ?? ''}: ${String(tiltDeg)}° × ${figures(Math.cos(degreesToRadians(turn)))} = ${figures(key, 2)}°.`,
+    explanation: `${String(turn)}° round from where the base rises, the tube is lifted by ${share}: ${String(tiltDeg)}° × ${figures(Math.cos(degreesToRadians(turn)))} = ${figures(key, 2)}°.`,
     slips: [
       {
         gives: Number((-key).toFixed(2)),
@@ -176,10 +178,10 @@ function leanInHeight({ random, world }: ItemDraw) {
 }
 
 function patternMatch({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const size = deg(random.integer(15, 45) / 10);
-  const wind = windOf(oneOf(random, eight));
-  const ask = oneOf(random, ['What made each of them?', 'Which cause leaves which pattern?']);
+  const wind = windOf(pickOne(random, eight));
+  const ask = pickOne(random, ['What made each of them?', 'Which cause leaves which pattern?']);
   return match({
     prompt: `Four evenings with ${kit.name}, and what the first slews did. ${ask}`,
     pairs: [
@@ -210,7 +212,7 @@ function patternMatch({ random, world }: ItemDraw) {
 
 function fitsTheLean({ random }: ItemDraw) {
   const tiltDeg = random.integer(15, 40) / 10;
-  const towards = oneOf(random, eight);
+  const towards = pickOne(random, eight);
   const suspect: Suspect = { kind: 'lean', tiltDeg, risesTowardsDeg: towards };
   const stars = random.shuffle([0, 180, 45, 225, 135]).map((turn): ChartPlace => ({
     azimuthDeg: (towards + turn + 360) % 360,

@@ -7,7 +7,8 @@ import {
   skyChart,
   type ChartPlace,
 } from '../align-on-two-stars/sky-chart';
-import { deg, oneOf, placeText } from '../align-on-two-stars/words';
+import { deg, placeText } from '../align-on-two-stars/words';
+import { pickOne } from '../pick-one';
 import { choice, match, numeric, point } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { apartOf, firstSlew, landingText, suspectText, type Suspect } from './first-slew';
@@ -27,7 +28,7 @@ function riddle(random: Random): Riddle {
       altitudeDeg: random.integer(5, 9) * 5,
     };
     const size = random.integer(15, 45) / 10;
-    const sign = oneOf(random, [1, -1]);
+    const sign = pickOne(random, [1, -1]);
     // Both lift the tube by as much in the direction of the first star.
     const suspects: [Suspect, Suspect] = [
       { kind: 'zero', highDeg: sign * size },
@@ -40,7 +41,7 @@ function riddle(random: Random): Riddle {
     if (apartOf(firstSlew(suspects[0], first), firstSlew(suspects[1], first)) > 0.1) continue;
     const places = [15, 60, 100, 180].map((turn, i): ChartPlace => ({
       azimuthDeg:
-        (first.azimuthDeg + oneOf(random, [1, -1]) * (turn + random.integer(-8, 8)) + 720) % 360,
+        (first.azimuthDeg + pickOne(random, [1, -1]) * (turn + random.integer(-8, 8)) + 720) % 360,
       altitudeDeg: [40, 55, 35, 45][i] ?? 40,
     }));
     const tests = places
@@ -65,7 +66,7 @@ const way = ({ suspects, first }: Riddle): string =>
   firstSlew(suspects[0], first).upDeg > 0 ? 'high' : 'low';
 
 function bestTest({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const one = riddle(random);
   const [best, ...others] = one.tests;
   if (best === undefined) throw new Error('a riddle has tests');
@@ -86,7 +87,7 @@ function bestTest({ random, world }: ItemDraw) {
 }
 
 function pointAtTest({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const one = riddle(random);
   const marks = [
     { ...one.first, label: '1' },
@@ -109,11 +110,11 @@ function pointAtTest({ random, world }: ItemDraw) {
 }
 
 function whatItTells({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const one = riddle(random);
   const [best] = one.tests;
   if (best === undefined) throw new Error('a riddle has tests');
-  const guilty = oneOf(random, [0, 1] as const);
+  const guilty = pickOne(random, [0, 1] as const);
   const innocent = guilty === 0 ? 1 : 0;
   const landed = firstSlew(one.suspects[guilty], best);
   const other = firstSlew(one.suspects[innocent], best);
@@ -143,7 +144,7 @@ function whatItTells({ random, world }: ItemDraw) {
 }
 
 function predictIt({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const size = random.integer(4, 16) / 2;
   const towards = random.integer(0, 35) * 10;
   const altitudeDeg = random.integer(5, 11) * 5;
@@ -182,7 +183,7 @@ function suspectsMatch({ random }: ItemDraw) {
     const suspects: Suspect[] = [
       { kind: 'zero', highDeg: size },
       { kind: 'lean', tiltDeg: size, risesTowardsDeg: (test.azimuthDeg + 180) % 360 },
-      { kind: 'north', rightDeg: oneOf(random, [1, -1]) * (size + 3) },
+      { kind: 'north', rightDeg: pickOne(random, [1, -1]) * (size + 3) },
     ];
     const landings = suspects.map((suspect) => landingText(firstSlew(suspect, test)));
     if (new Set(landings).size < 3) continue;

@@ -9,7 +9,8 @@ import {
   skyChart,
   type ChartPlace,
 } from '../align-on-two-stars/sky-chart';
-import { deg, figures, oneOf } from '../align-on-two-stars/words';
+import { deg, figures } from '../align-on-two-stars/words';
+import { pickOne } from '../pick-one';
 import { choice, match, numeric, point } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { cardDrawing, cardLines } from './card-drawing';
@@ -37,14 +38,14 @@ const circles = [
 ] as const;
 
 function howFarOff({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const slip = oneOf(random, [
+  const kit = pickOne(random, world.kits);
+  const slip = pickOne(random, [
     { text: 'the clock is one hour wrong', turnDeg: hourDeg },
     { text: 'the zone is two hours wrong', turnDeg: 2 * hourDeg },
     { text: 'the clock is half an hour wrong', turnDeg: hourDeg / 2 },
     { text: 'the clock is 20 minutes wrong', turnDeg: hourDeg / 3 },
   ]);
-  const { declinationDeg, where, share } = oneOf(random, circles);
+  const { declinationDeg, where, share } = pickOne(random, circles);
   const key = turnOnSkyDeg(slip.turnDeg, declinationDeg);
   return numeric({
     prompt: `${kit.name} slews to a star ${where}. But ${slip.text}. About how far from the star does it stop?`,
@@ -81,11 +82,11 @@ const slipsAt = (longitudeDeg: number): readonly Slip[] => [
 const longitudes = [4, 5, 10, 11, 12, 28, 35, 60, 75];
 
 function whichEntry({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const longitudeDeg = oneOf(random, longitudes);
+  const kit = pickOne(random, world.kits);
+  const longitudeDeg = pickOne(random, longitudes);
   const [key, ...others] = random.shuffle(slipsAt(longitudeDeg)).slice(0, 4);
   if (key === undefined) throw new Error('there are five slips');
-  const east = oneOf(random, ['east', 'west']);
+  const east = pickOne(random, ['east', 'west']);
   return choice({
     prompt: `At longitude ${String(longitudeDeg)}° ${east}, ${kit.name}’s first slews all end as if the sky had been turned by about ${figures(key.turnDeg, 0)}° about its pole. Which entry is the first suspect?`,
     right: {
@@ -114,7 +115,7 @@ function readTheCard(draw: ItemDraw) {
   const { random } = draw;
   for (;;) {
     const some = someEvening(draw);
-    const way = random.pick(waysOf(oneOf(random, cardFaults), some))?.way;
+    const way = random.pick(waysOf(pickOne(random, cardFaults), some))?.way;
     if (way === undefined) continue;
     const truth = cardLines(settingsCard(some.evening.entered));
     const card = settingsCard(way.entered);
@@ -142,8 +143,8 @@ function readTheCard(draw: ItemDraw) {
 }
 
 function turnMatch({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const longitudeDeg = oneOf(random, longitudes);
+  const kit = pickOne(random, world.kits);
+  const longitudeDeg = pickOne(random, longitudes);
   const some = random.shuffle(slipsAt(longitudeDeg)).slice(0, 4);
   return match({
     prompt: `At longitude ${String(longitudeDeg)}° somebody enters something wrong into ${kit.name}. By how much does each slip turn the sky that the mount believes in?`,
@@ -164,9 +165,9 @@ function turnMatch({ random, world }: ItemDraw) {
 }
 
 function whereItEnds({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const latitudeDeg = oneOf(random, [52, 45, 38, 33]);
-  const fastHours = oneOf(random, [1, -1]);
+  const kit = pickOne(random, world.kits);
+  const latitudeDeg = pickOne(random, [52, 45, 38, 33]);
+  const fastHours = pickOne(random, [1, -1]);
   const star: ChartPlace = {
     azimuthDeg: random.integer(15, 21) * 10,
     altitudeDeg: random.integer(6, 10) * 5,

@@ -1,5 +1,6 @@
 import type { FaultId } from '../../faults/fault-ids';
-import { angleText, oneOf } from '../align-on-two-stars/words';
+import { angleText } from '../align-on-two-stars/words';
+import { pickOne } from '../pick-one';
 import { choice } from '../build-item';
 import type { ItemDraw } from '../item-family';
 import { eveningStrip } from './evening-strip';
@@ -20,7 +21,7 @@ function fromStart(draw: ItemDraw) {
   const { random } = draw;
   for (;;) {
     const some = someEvening(draw);
-    const fault = oneOf(random, fromTheStart);
+    const fault = pickOne(random, fromTheStart);
     const told = waysOf(fault, some).filter(({ signature }) =>
       fault === 'summer-time' ? !signature.agreed : absorbed(signature) === true,
     );

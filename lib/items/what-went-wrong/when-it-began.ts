@@ -1,5 +1,6 @@
 import type { FaultId } from '../../faults/fault-ids';
-import { angleText, oneOf } from '../align-on-two-stars/words';
+import { angleText } from '../align-on-two-stars/words';
+import { pickOne } from '../pick-one';
 import { choice, match, order } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { eveningStrip } from './evening-strip';
@@ -22,7 +23,7 @@ const whyWhen = (signature: Signature): Readonly<Record<When, string>> => ({
 });
 
 function beforeBetweenAfter(draw: ItemDraw) {
-  const when = oneOf(draw.random, ['before', 'between', 'after'] as const);
+  const when = pickOne(draw.random, ['before', 'between', 'after'] as const);
   const { signature, kit, fault } = eveningOf(draw, when);
   const why = whyWhen(signature);
   const others = (['before', 'between', 'after'] as const).filter((one) => one !== when);
@@ -82,7 +83,7 @@ const firstSeen: readonly { fault: FaultId; seen: string; reason: string }[] = [
 function whereItShows({ random }: ItemDraw) {
   const early = random.shuffle(firstSeen.filter(({ seen }) => seen.includes('first'))).slice(0, 2);
   const [compared] = random.shuffle(firstSeen.filter(({ seen }) => seen.includes('compared')));
-  const kick = oneOf(random, [
+  const kick = pickOne(random, [
     {
       left: 'A leg is kicked during the third go-to',
       seen: 'In the go-tos afterwards',
@@ -100,7 +101,7 @@ function whereItShows({ random }: ItemDraw) {
     },
   ]);
   if (compared === undefined) throw new Error('one of them shows late');
-  const who = oneOf(random, ['a class', 'two friends', 'a club', 'a family']);
+  const who = pickOne(random, ['a class', 'two friends', 'a club', 'a family']);
   return match({
     prompt: `Four evenings of ${who}, four faults. Where does each one show first?`,
     pairs: [
@@ -140,8 +141,8 @@ const search = [
 ] as const;
 
 function searchInOrder({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const target = oneOf(random, [
+  const kit = pickOne(random, world.kits);
+  const target = pickOne(random, [
     'a star cluster',
     'a nebula',
     'a double star',

@@ -1,6 +1,7 @@
 import { honestMount, outcomeOf, saidOf } from '../align-on-two-stars/aligning';
 import { chartPoint, chartWhere, type ChartPlace } from '../align-on-two-stars/sky-chart';
-import { deg, oneOf, placeText } from '../align-on-two-stars/words';
+import { deg, placeText } from '../align-on-two-stars/words';
+import { pickOne } from '../pick-one';
 import { choice, numeric, order, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { asked, chartOf, chartToPointAt } from './lights-around';
@@ -43,7 +44,7 @@ function howFarItSwung(draw: ItemDraw) {
   const tooFar = centred.fromA > due;
   const from = Math.round(10 * due) / 10;
   const key = Number((tooFar ? from + by : from - by).toFixed(1));
-  const light = oneOf(random, [
+  const light = pickOne(random, [
     'a bright light',
     'a reddish star',
     'a steady yellow light',
@@ -86,7 +87,7 @@ function pointAtIt(draw: ItemDraw) {
 
 /** Pairs to be swapped: opposite at equal altitude, and three others. */
 function swappedUnseen({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
+  const kit = pickOne(random, world.kits);
   const altitudeDeg = random.integer(6, 12) * 5;
   const azimuthDeg = random.integer(0, 7) * 45;
   const at = (turn: number, altitude: number): ChartPlace => ({
@@ -166,8 +167,8 @@ const noSigns = [
 ] as const;
 
 function planetOrStar({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const where = oneOf(random, ['east', 'south-east', 'south', 'south-west', 'west']);
+  const kit = pickOne(random, world.kits);
+  const where = pickOne(random, ['east', 'south-east', 'south', 'south-west', 'west']);
   const right = random.shuffle(planetSigns).slice(0, random.integer(2, 3));
   return several({
     prompt: `${kit.name} asks for a star in the ${where}. A bright light stands there. What speaks for a planet?`,
@@ -196,8 +197,8 @@ const sure = [
 ] as const;
 
 function makeSure({ random, world }: ItemDraw) {
-  const kit = oneOf(random, world.kits);
-  const star = oneOf(random, [
+  const kit = pickOne(random, world.kits);
+  const star = pickOne(random, [
     'Castor',
     'Pollux',
     'Mirfak',

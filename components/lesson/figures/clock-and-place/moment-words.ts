@@ -1,4 +1,5 @@
-import { compassPoint, fists } from './sky-words';
+import { compassPoint } from '@/lib/wording/compass-points';
+import { inFists } from '@/lib/wording/fists';
 import { seenFrom, starsAt, sunAltitudeDeg } from './sky-of-a-moment';
 
 const months = [
@@ -28,7 +29,7 @@ export function momentWords(ms: number, latitudeDeg: number, starName: string): 
   const where =
     now.altitudeDeg <= 0
       ? `${starName} is below the horizon`
-      : `${starName} stands in the ${compassPoint(now.azimuthDeg)}, ${fists(now.altitudeDeg)} up: azimuth ${String(Math.round(now.azimuthDeg) % 360)}°, altitude ${String(altitude)}°`;
+      : `${starName} stands in the ${compassPoint(now.azimuthDeg)}, ${inFists(now.altitudeDeg)} up: azimuth ${String(Math.round(now.azimuthDeg) % 360)}°, altitude ${String(altitude)}°`;
   const change = Math.round(now.altitudeDeg - before.altitudeDeg);
   const moved =
     change === 0

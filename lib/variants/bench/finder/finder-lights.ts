@@ -1,3 +1,4 @@
+import { capitalised } from '../../../wording/capital';
 import type { SkyFrame } from '../../../sky/sky-frame';
 import { placeCatalogue } from '../../../sky/star-places';
 import { wrap180 } from '../../../units/angle';
@@ -35,7 +36,7 @@ export function lightsAtDusk(frame: SkyFrame): DuskLight[] {
     ...planets.map(({ body, azimuthDeg, altitudeDeg, magnitude }) => ({
       id: body,
       kind: 'planet' as const,
-      name: body.slice(0, 1).toUpperCase() + body.slice(1),
+      name: capitalised(body),
       ...{ azimuthDeg, altitudeDeg, magnitude },
       radiusArcmin: 0,
     })),

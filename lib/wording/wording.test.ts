@@ -1,0 +1,37 @@
+import { describe, expect, test } from 'vitest';
+import { capitalised, lowerFirst } from './capital';
+import { compassPoint, windOf } from './compass-points';
+import { inFists } from './fists';
+
+test('only the first letter changes', () => {
+  expect(capitalised('the Moon')).toBe('The Moon');
+  expect(lowerFirst('The Moon')).toBe('the Moon');
+  expect([capitalised(''), lowerFirst('')]).toEqual(['', '']);
+});
+
+// The division of the compass card into 16 points of 22.5°: common practice, no source.
+describe('points of the compass', () => {
+  test.each([
+    [0, 'north', 'north'],
+    [359, 'north', 'north'],
+    [-1, 'north', 'north'],
+    [22.5, 'north-north-east', 'north-east'],
+    [135, 'south-east', 'south-east'],
+    [291, 'west-north-west', 'west'],
+    [292.6, 'west-north-west', 'north-west'],
+    [720 + 180, 'south', 'south'],
+  ])('%s° is %s of sixteen and %s of eight', (azimuthDeg, ofSixteen, ofEight) => {
+    expect(compassPoint(azimuthDeg)).toBe(ofSixteen);
+    expect(windOf(azimuthDeg)).toBe(ofEight);
+  });
+});
+
+test.each([
+  [4, 'half a fist'],
+  [10, '1 fist'],
+  [15, '1½ fists'],
+  [33, '3½ fists'],
+  [40, '4 fists'],
+])('%s° is %s', (angleDeg, words) => {
+  expect(inFists(angleDeg)).toBe(words);
+});
