@@ -35,8 +35,8 @@ export function CardPairs({
         {...{ stars, horizon, pair: first.pair, spare: first.spare }}
       />
       <p className="mb-2">
-        The sky at {begins}. Squares: the pair. Rings: the spare pair. A fist at arm’s length is one
-        step of the grid.
+        The sky at {begins}. Squares: the pair. Rings: the spare pair. One step of the grid is a
+        fist at arm’s length. Below, each direction is for the time on its left.
       </p>
       <table className="w-full border-collapse">
         <caption className="sr-only">Pairs to align on, hour by hour</caption>
@@ -84,7 +84,7 @@ function PairLines({ pair, timeZone }: { pair: CardPair['pair']; timeZone: strin
     <ul>
       {pair.stars.map((star) => (
         <li key={star.hip}>
-          <strong className="font-extrabold">{star.name}</strong> {cardDirection(star)}
+          <strong className="font-black">{star.name}</strong> {cardDirection(star)}
         </li>
       ))}
       <li>

@@ -2,13 +2,15 @@ import type { ReactNode } from 'react';
 import type { SkyPictureStar } from '@/components/sky/sky-picture-stars';
 import type { ClassFieldCards, FieldCard } from '@/lib/data/field-cards';
 import { clockTime } from '@/lib/night/evening';
+import { packUpName } from '@/lib/items/the-night/pack-up-words';
 import { orientationOf } from '@/lib/optics/image-orientation';
+import { packUpSteps } from '@/lib/rehearsal/pack-up';
 import { dayInWords } from '../night/night-words';
 import { CardPairs } from './card-pairs';
 import { cardSteps, type CardStep } from './card-steps';
 import { fieldInWords, needleInWords, orientationInWords, settingsInWords } from './card-words';
 import { curesOf, faultRows } from './fault-rows';
-import styles from './field-card.module.css';
+import styles from './paper.module.css';
 
 type Evening = Extract<ClassFieldCards['evening'], { ok: true }>;
 type SheetProps = {
@@ -33,6 +35,12 @@ export function FieldCardSheet({ card, night, evening, stars }: SheetProps) {
           {at(evening.evening.to, night.timeZone)}
         </p>
         <CardPairs card={card} night={night} stars={stars} />
+        <CardTitle>Packing up</CardTitle>
+        <ol className="list-decimal gap-x-6 ps-6 text-sm sm:columns-2 print:columns-3 print:text-[10.5pt]">
+          {packUpSteps.map((step) => (
+            <li key={step}>{packUpName(step)}</li>
+          ))}
+        </ol>
       </section>
     </article>
   );
@@ -84,7 +92,7 @@ function Front({ card, name, night, evening }: Omit<SheetProps, 'stars'> & { nam
         <tbody>
           {faultRows.map((row) => (
             <tr key={row.sign} className="border-t border-ink align-top">
-              <th scope="row" className="w-1/2 py-0.5 pe-3 text-start font-normal">
+              <th scope="row" className="w-1/2 py-0.5 pe-3 text-start font-[inherit]">
                 {row.sign}
               </th>
               <td className="py-0.5">→ {curesOf(row).join(' · ')}</td>
@@ -126,9 +134,7 @@ function Cautions() {
   return (
     <ul className="border-2 border-ink px-2 py-1">
       <li>
-        <strong className="font-extrabold">
-          SUN: tube and finder stay capped until it has set.
-        </strong>{' '}
+        <strong className="font-black">SUN: tube and finder stay capped until it has set.</strong>{' '}
         One look blinds. No telescope stands alone by day.
       </li>
       <li>
@@ -148,7 +154,7 @@ function Steps({ steps }: { steps: readonly CardStep[] }) {
     <ol className="list-decimal ps-6">
       {steps.map(({ text, caution }) => (
         <li key={text}>
-          {caution === undefined ? null : <strong className="font-extrabold">{caution} </strong>}
+          {caution === undefined ? null : <strong className="font-black">{caution} </strong>}
           {text}
         </li>
       ))}
