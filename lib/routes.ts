@@ -84,6 +84,10 @@ export const routes = {
     /** Skills seen at the real telescope; made for a phone. */
     classSignOff: (classId: string, query?: QueryValues) =>
       withQuery(`/desk/classes/${segment(classId)}/sign-off`, query),
+    /** New words on the screen for one student who cannot get in. */
+    classLetIn: (classId: string) => `/desk/classes/${segment(classId)}/let-in`,
+    /** Takes what a phone noted down. */
+    classSignOffNotes: (classId: string) => `/desk/classes/${segment(classId)}/sign-off/notes`,
     classGroups: (classId: string) => `/desk/classes/${segment(classId)}/groups`,
     /** Everything that is made for paper. */
     classPrint: (classId: string) => `/desk/classes/${segment(classId)}/print`,
@@ -127,6 +131,11 @@ export const routes = {
     attempt: (attemptId: string) => `/desk/attempts/${segment(attemptId)}`,
     account: () => '/desk/account',
   },
+
+  /** The sign-off page's shell without a connection; holds nothing of anybody. */
+  outside: () => '/outside',
+  /** The service worker that keeps it. */
+  outsideWorker: () => '/outside-worker.js',
 
   /** The star catalogue; the version makes it cacheable for ever. */
   skyCatalogue: (version: string) => withQuery('/sky-data/catalogue', { v: version }),

@@ -2,12 +2,13 @@ import type { ReactNode } from 'react';
 import { redirect } from 'next/navigation';
 import { getViewer } from '@/lib/auth/session';
 import { routes } from '@/lib/routes';
+import { homeOf } from '../home-of';
 import { PageFrame } from '../page-frame';
 
 /** Leads whoever is not signed in as a student to the card. The guard itself is in lib/data. */
 export default async function StudentLayout({ children }: { children: ReactNode }) {
   const viewer = await getViewer();
-  if (viewer.kind === 'teacher') redirect(routes.teacher.desk());
   if (viewer.kind === 'anonymous') redirect(routes.signIn.student());
+  if (viewer.kind !== 'student') redirect(homeOf(viewer));
   return <PageFrame>{children}</PageFrame>;
 }

@@ -4,7 +4,7 @@ import { getViewer } from '@/lib/auth/session';
 import { routes } from '@/lib/routes';
 import { PageFrame } from '../page-frame';
 
-/** Leads whoever is not signed in as a teacher to the right door. The guard itself is in lib/data. */
+/** Leads whoever is neither a teacher nor covers a class to the right door. The guard itself is in lib/data. */
 export default async function TeacherLayout({ children }: { children: ReactNode }) {
   const viewer = await getViewer();
   if (viewer.kind === 'student') redirect(routes.student.myWork());

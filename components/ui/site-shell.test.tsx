@@ -57,6 +57,12 @@ test('a teacher is offered the desk, the account and the way out', () => {
   expect(nav.getByRole('button', { name: 'Sign out' })).toBeTruthy();
 });
 
+test('a substitute is offered the one class and the way out, and no account', () => {
+  const nav = show({ kind: 'cover', coverId: 'l', classId: 'c', displayName: 'Cover teacher' });
+  expect(linksOf(nav)).toEqual(['Class /desk/classes/c/live', 'Labs /labs', 'Lessons /lessons']);
+  expect(nav.getByRole('button', { name: 'Sign out' })).toBeTruthy();
+});
+
 test('one entry is current, also deep inside its part of the site', () => {
   pathname = '/lessons/choosing-alignment-stars';
   const nav = show({ kind: 'anonymous' });

@@ -109,6 +109,20 @@ function ViewerLinks({ viewer, signOut }: { viewer: Viewer; signOut: () => Promi
           </li>
         </>
       );
+    case 'cover':
+      return (
+        <>
+          <li>
+            <NavLink href={routes.teacher.classLive(viewer.classId)} section="/desk">
+              Class
+            </NavLink>
+          </li>
+          {shared}
+          <li className="ms-auto">
+            <SignOut name={viewer.displayName} signOut={signOut} />
+          </li>
+        </>
+      );
     case 'teacher':
       return (
         <>

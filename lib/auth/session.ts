@@ -2,6 +2,7 @@ import 'server-only';
 import { cookies, headers } from 'next/headers';
 import { cache } from 'react';
 import { systemClock } from '../data/clock';
+import { checkCoverToken } from '../data/cover';
 import { env } from '../data/env';
 import { createTeacherFromInvitation, type NewTeacher } from '../data/invitations';
 import { changePasswordOf } from '../data/passwords';
@@ -87,6 +88,14 @@ export async function signInTeacher(input: {
   const checked = await checkPassword(input, await tryOrigin(), systemClock);
   if (checked.ok) await open(checked.value);
   return checked;
+}
+
+/** By the link that a teacher of the class made for today. Ends the sign-in that this browser had. */
+export async function signInCover(token: string): Promise<Result<{ classId: string }>> {
+  const checked = await checkCoverToken(token, await tryOrigin(), systemClock);
+  if (!checked.ok) return checked;
+  await open({ coverId: checked.value.coverId });
+  return { ok: true, value: { classId: checked.value.classId } };
 }
 
 export async function signOut(): Promise<void> {

@@ -29,10 +29,14 @@ export type ClassSummary = {
   /** Eight characters, without the dash it is shown with. */
   code: string;
   timeZone: string;
+  /** Without those who left. */
   studentCount: number;
   assignmentCount: number;
-  role: ClassRole;
+  /** A substitute has no role among the teachers; 'cover' says what they are. */
+  role: ClassRole | 'cover';
   isDemo: boolean;
+  /** UTC, ISO 8601; null while the class is at work. */
+  archivedAt: string | null;
 };
 export type ClassDetails = ClassSummary & {
   /** UTC, ISO 8601: when `purge` may delete the class. */
@@ -49,7 +53,7 @@ const summarySelect = {
   isDemo: true,
   retentionDate: true,
   idleSignOutMinutes: true,
-  _count: { select: { students: true, assignments: true } },
+  _count: { select: { students: { where: { leftAt: null } }, assignments: true } },
 } as const;
 
 type ClassRow = ClassAccess & {
@@ -61,9 +65,9 @@ type ClassRow = ClassAccess & {
 };
 
 function summaryOf(viewer: Viewer, row: ClassRow): ClassSummary | null {
-  const role = roleIn(viewer, row);
-  if (role === null) return null;
-  const { id, name, code, timeZone, isDemo, _count } = row;
+  if (!canSeeClass(viewer, row)) return null;
+  const role = roleIn(viewer, row) ?? 'cover';
+  const { id, name, code, timeZone, isDemo, archivedAt, _count } = row;
   return {
     id,
     name,
@@ -73,6 +77,7 @@ function summaryOf(viewer: Viewer, row: ClassRow): ClassSummary | null {
     assignmentCount: _count.assignments,
     role,
     isDemo,
+    archivedAt: archivedAt?.toISOString() ?? null,
   };
 }
 
@@ -138,8 +143,7 @@ export async function createClass(
 
 export async function getClass(viewer: Viewer, classId: string): Promise<ClassDetails | null> {
   const row = await db().class.findUnique({ where: { id: classId }, select: summarySelect });
-  if (row === null || !canSeeClass(viewer, row)) return null;
-  const summary = summaryOf(viewer, row);
+  const summary = row && summaryOf(viewer, row);
   return (
     summary && {
       ...summary,

@@ -9,6 +9,7 @@ export type SecurityEventKind =
   | 'signed-out'
   | 'session-ended'
   | 'cards-issued'
+  | 'cover-opened'
   | 'invitation-made'
   | 'teacher-created'
   | 'password-changed';

@@ -8,13 +8,13 @@ import { newToken, tokenHashOf } from './tokens';
 
 const minute = 60_000;
 const hour = 60 * minute;
-const idleLimit = { teacher: 12 * hour, student: 4 * hour };
-/** However busy it is, a session ends after this. */
-const longest = { teacher: 7 * 24 * hour, student: 24 * hour };
+const idleLimit = { teacher: 12 * hour, student: 4 * hour, cover: 4 * hour };
+/** However busy it is, a session ends after this; a substitute's ends with the link before that. */
+const longest = { teacher: 7 * 24 * hour, student: 24 * hour, cover: 24 * hour };
 /** Not every page view needs a write. */
 const seenEvery = minute;
 
-export type SessionSubject = { teacherId: string } | { studentId: string };
+export type SessionSubject = { teacherId: string } | { studentId: string } | { coverId: string };
 export type SessionSummary = {
   id: string;
   /** UTC, ISO 8601. */
@@ -54,46 +54,91 @@ const expired = (session: Times, now: Date, idle: number, whole: number): boolea
 const studentIdle = (idleSignOutMinutes: number | null): number =>
   idleSignOutMinutes === null ? idleLimit.student : idleSignOutMinutes * minute;
 
+const holderSelect = {
+  teacher: { select: { id: true, displayName: true } },
+  student: {
+    select: {
+      id: true,
+      classId: true,
+      displayName: true,
+      leftAt: true,
+      class: { select: { idleSignOutMinutes: true, archivedAt: true } },
+    },
+  },
+  cover: {
+    select: {
+      id: true,
+      classId: true,
+      expiresAt: true,
+      endedAt: true,
+      class: { select: { archivedAt: true } },
+    },
+  },
+} as const;
+
 /** Who holds this token; a session that idled too long, grew too old or was ended opens nothing. */
 export async function viewerOfToken(token: string, clock: Clock = systemClock): Promise<Viewer> {
   const session = await db().session.findUnique({
     where: { tokenHash: tokenHashOf(token) },
-    select: {
-      id: true,
-      createdAt: true,
-      lastSeenAt: true,
-      endedAt: true,
-      teacher: { select: { id: true, displayName: true } },
-      student: {
-        select: {
-          id: true,
-          classId: true,
-          displayName: true,
-          class: { select: { idleSignOutMinutes: true } },
-        },
-      },
-    },
+    select: { id: true, createdAt: true, lastSeenAt: true, endedAt: true, ...holderSelect },
   });
   if (session === null || session.endedAt !== null) return { kind: 'anonymous' };
   const now = clock.now();
-  const { teacher, student } = session;
-  const tooLate =
-    student === null
-      ? expired(session, now, idleLimit.teacher, longest.teacher)
-      : expired(session, now, studentIdle(student.class.idleSignOutMinutes), longest.student);
-  if (tooLate) return { kind: 'anonymous' };
+  const viewer = holderOf(session, now);
+  if (viewer.kind === 'anonymous') return viewer;
   if (now.getTime() - session.lastSeenAt.getTime() >= seenEvery) {
     await db().session.updateMany({ where: { id: session.id }, data: { lastSeenAt: now } });
   }
+  return viewer;
+}
+
+type Holder = Times & {
+  teacher: { id: string; displayName: string } | null;
+  student: {
+    id: string;
+    classId: string;
+    displayName: string;
+    leftAt: Date | null;
+    class: { idleSignOutMinutes: number | null; archivedAt: Date | null };
+  } | null;
+  cover: {
+    id: string;
+    classId: string;
+    expiresAt: Date;
+    endedAt: Date | null;
+    class: { archivedAt: Date | null };
+  } | null;
+};
+
+function holderOf(session: Holder, now: Date): Viewer {
+  const nobody = { kind: 'anonymous' } as const;
+  const { teacher, student, cover } = session;
   if (teacher !== null) {
+    if (expired(session, now, idleLimit.teacher, longest.teacher)) return nobody;
     return { kind: 'teacher', teacherId: teacher.id, displayName: teacher.displayName };
   }
   if (student !== null) {
-    const { id, classId, displayName } = student;
+    const { id, classId, displayName, leftAt, class: schoolClass } = student;
+    if (leftAt !== null || schoolClass.archivedAt !== null) return nobody;
+    const idle = studentIdle(schoolClass.idleSignOutMinutes);
+    if (expired(session, now, idle, longest.student)) return nobody;
     return { kind: 'student', studentId: id, classId, displayName };
   }
-  return { kind: 'anonymous' };
+  if (cover !== null) {
+    if (!opens(cover, now) || cover.class.archivedAt !== null) return nobody;
+    if (expired(session, now, idleLimit.cover, longest.cover)) return nobody;
+    return {
+      kind: 'cover',
+      coverId: cover.id,
+      classId: cover.classId,
+      displayName: 'Cover teacher',
+    };
+  }
+  return nobody;
 }
+
+const opens = (link: { expiresAt: Date; endedAt: Date | null }, now: Date): boolean =>
+  link.endedAt === null && link.expiresAt > now;
 
 export async function endSessionOf(token: string, clock: Clock = systemClock): Promise<void> {
   const tokenHash = tokenHashOf(token);
@@ -104,7 +149,8 @@ export async function endSessionOf(token: string, clock: Clock = systemClock): P
   if (count > 0) await logSecurityEvent('signed-out', null, clock);
 }
 
-const ownedBy = (viewer: Viewer): SessionSubject | null => {
+type Owner = { teacherId: string } | { studentId: string };
+const ownedBy = (viewer: Viewer): Owner | null => {
   switch (viewer.kind) {
     case 'teacher':
       return { teacherId: viewer.teacherId };

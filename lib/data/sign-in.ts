@@ -51,12 +51,18 @@ export async function checkCard(
   }
   const student = await db().student.findFirst({
     where: { cardNumber: card.cardNumber, class: { code: card.classCode } },
-    select: { id: true, secretHash: true, class: { select: { isDemo: true } } },
+    select: {
+      id: true,
+      secretHash: true,
+      leftAt: true,
+      class: { select: { isDemo: true, archivedAt: true } },
+    },
   });
   const matches = await secretMatches(student?.secretHash ?? null, card.words);
   // No account of the demonstration opens anything where a real class is served.
   const misplaced = env().mode === 'school' && student?.class.isDemo === true;
-  if (student === null || !matches || misplaced) {
+  const gone = student !== null && (student.leftAt !== null || student.class.archivedAt !== null);
+  if (student === null || !matches || misplaced || gone) {
     await attempt.failed();
     await logSecurityEvent('sign-in-failed', student?.id ?? null, clock);
     return cardRefused();

@@ -70,6 +70,18 @@ export function localTimeOfInstant(instant: string, timeZone: string): string {
   return back.ok || back.reason !== 'exists-twice' ? plain : plain + zoned.offset;
 }
 
+/**
+ * The first instant (UTC, ISO 8601) of the day after the one that `instant` falls on in the zone: where
+ * the clocks jump over midnight, a day begins later than 00:00.
+ *
+ * @throws {RangeError} for an instant or a zone that is none.
+ */
+export function endOfLocalDay(instant: string, timeZone: string): string {
+  const today = Temporal.Instant.from(instant).toZonedDateTimeISO(timeZone).toPlainDate();
+  const tomorrow = today.add({ days: 1 }).toZonedDateTime(timeZone);
+  return new Date(tomorrow.epochMilliseconds).toISOString();
+}
+
 /** Whether the name is an IANA zone that the clock rules know. A bare offset is not. */
 export function isTimeZone(name: string): boolean {
   if (!/^[A-Za-z]/.test(name)) return false;

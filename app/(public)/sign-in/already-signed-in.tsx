@@ -1,7 +1,7 @@
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';
 import type { Viewer } from '@/lib/auth/policy';
-import { routes } from '@/lib/routes';
+import { homeOf } from '../../home-of';
 
 /** On a shared computer the last one may have forgotten to sign out. */
 export function AlreadySignedIn({ viewer }: { viewer: Exclude<Viewer, { kind: 'anonymous' }> }) {
@@ -13,11 +13,7 @@ export function AlreadySignedIn({ viewer }: { viewer: Exclude<Viewer, { kind: 'a
           sign-in.
         </p>
         <p>
-          <LinkButton
-            href={viewer.kind === 'student' ? routes.student.myWork() : routes.teacher.desk()}
-          >
-            Go on as {viewer.displayName}
-          </LinkButton>
+          <LinkButton href={homeOf(viewer)}>Go on as {viewer.displayName}</LinkButton>
         </p>
       </Notice>
     </div>

@@ -1,18 +1,22 @@
 import type { Metadata } from 'next';
-import Link from 'next/link';
+import { redirect } from 'next/navigation';
+import { ClassTable } from '@/components/desk/class-table';
 import { EmptyState } from '@/components/ui/empty-state';
 import { LinkButton } from '@/components/ui/link-button';
 import { PageHeader } from '@/components/ui/page-header';
-import { TableFrame } from '@/components/ui/table-frame';
 import { getViewer } from '@/lib/auth/session';
 import { listClasses } from '@/lib/data/classes';
 import { routes } from '@/lib/routes';
-import { codeText, roleText } from '@/components/desk/class-text';
+import { homeOf } from '../../home-of';
 
 export const metadata: Metadata = { title: 'Desk' };
 
 export default async function DeskPage() {
-  const classes = await listClasses(await getViewer());
+  const viewer = await getViewer();
+  if (viewer.kind === 'cover') redirect(homeOf(viewer));
+  const classes = await listClasses(viewer);
+  const atWork = classes.filter(({ archivedAt }) => archivedAt === null);
+  const archived = classes.filter(({ archivedAt }) => archivedAt !== null);
   const newClass = (
     <LinkButton variant="primary" href={routes.teacher.newClass()}>
       Create a class
@@ -35,42 +39,21 @@ export default async function DeskPage() {
             </li>
           </ol>
         </EmptyState>
+      ) : atWork.length === 0 ? (
+        <p className="text-soft">None is at work: all of them are archived.</p>
       ) : (
-        <TableFrame caption="Your classes" captionHidden tall>
-          <thead>
-            <tr>
-              <th scope="col">Class</th>
-              <th scope="col">Code</th>
-              <th scope="col" className="number">
-                Students
-              </th>
-              <th scope="col" className="number">
-                Assignments
-              </th>
-              <th scope="col">You are</th>
-            </tr>
-          </thead>
-          <tbody>
-            {classes.map((entry) => (
-              <tr key={entry.id}>
-                <th scope="row">
-                  <Link className="link text-base" href={routes.teacher.classGradebook(entry.id)}>
-                    {entry.name}
-                  </Link>
-                  {entry.isDemo ? (
-                    <span className="ms-2 border border-strong px-1.5 text-xs font-normal text-soft">
-                      demonstration
-                    </span>
-                  ) : null}
-                </th>
-                <td className="font-figures whitespace-nowrap">{codeText(entry.code)}</td>
-                <td className="number">{entry.studentCount}</td>
-                <td className="number">{entry.assignmentCount}</td>
-                <td>{roleText[entry.role]}</td>
-              </tr>
-            ))}
-          </tbody>
-        </TableFrame>
+        <ClassTable caption="Your classes" classes={atWork} />
+      )}
+      {archived.length === 0 ? null : (
+        <section aria-labelledby="archived" className="mt-10">
+          <h2 id="archived" className="mb-1 text-xl font-semibold">
+            Archived
+          </h2>
+          <p className="mb-3 max-w-measure text-sm text-soft">
+            To read and to take out. The owner takes a class back in its settings.
+          </p>
+          <ClassTable caption="Archived classes" classes={archived} />
+        </section>
       )}
     </>
   );

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { redirect } from 'next/navigation';
 import { ActionForm } from '@/components/desk/action-form';
 import { InviteTeacher } from '@/components/desk/invite-teacher';
 import { zonedTimeText } from '@/components/grading/zoned-time';
@@ -9,6 +10,7 @@ import { canInviteTeacher } from '@/lib/auth/policy';
 import { getViewer, listSessions } from '@/lib/auth/session';
 import { listClasses } from '@/lib/data/classes';
 import { routes } from '@/lib/routes';
+import { homeOf } from '../../../home-of';
 import { changeOwnPassword, endOne, invite } from './actions';
 import { ChangePasswordForm } from './change-password-form';
 
@@ -16,10 +18,12 @@ export const metadata: Metadata = { title: 'Account' };
 
 export default async function AccountPage() {
   const viewer = await getViewer();
+  // A substitute has no account.
+  if (viewer.kind === 'cover') redirect(homeOf(viewer));
   const [sessions, classes] = await Promise.all([listSessions(viewer), listClasses(viewer)]);
   // A teacher's own zone is not stored: the clock of the first class is the nearest thing to it.
   const timeZone = classes[0]?.timeZone ?? 'UTC';
-  const owned = classes.filter((entry) => entry.role === 'owner');
+  const owned = classes.filter((entry) => entry.role === 'owner' && entry.archivedAt === null);
   return (
     <>
       <PageHeader
@@ -80,7 +84,7 @@ export default async function AccountPage() {
         </Panel>
         {canInviteTeacher(
           viewer,
-          classes.map(({ role }) => role),
+          classes.flatMap(({ role }) => (role === 'cover' ? [] : [role])),
         ) ? (
           <Panel title="Invite another teacher">
             <InviteTeacher classes={owned.map(({ id, name }) => ({ id, name }))} invite={invite} />

@@ -11,10 +11,18 @@ export async function classOf(params: Promise<{ classId: string }>) {
   const { classId } = await params;
   const details = await readClass(classId);
   if (details === null) notFound();
+  const teaches = details.role === 'owner' || details.role === 'teacher';
+  const atWork = details.archivedAt === null;
   return {
     details,
     viewer: await getViewer(),
-    mayTeach: details.role !== 'observer',
+    /** May change things: never once the class is archived. */
+    mayTeach: teaches && atWork,
+    /** May take files away and see accommodations: archived or not. */
+    mayTakeOut: teaches,
+    /** May let one student in with new words. */
+    mayLetIn: atWork && details.role !== 'observer',
+    /** Decides what becomes of the class: archived or not. */
     mayOwn: details.role === 'owner',
   };
 }

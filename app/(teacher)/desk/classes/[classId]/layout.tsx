@@ -1,7 +1,10 @@
 import type { ReactNode } from 'react';
 import { ClassNav } from '@/components/desk/class-nav';
 import { codeText, roleText } from '@/components/desk/class-text';
+import { zonedDayText } from '@/components/grading/zoned-time';
+import { Notice } from '@/components/ui/notice';
 import { PageHeader } from '@/components/ui/page-header';
+import type { ClassDetails } from '@/lib/data/classes';
 import { routes } from '@/lib/routes';
 import { classOf } from './class-of';
 
@@ -13,8 +16,8 @@ export default async function ClassLayout({
   children: ReactNode;
   params: Promise<{ classId: string }>;
 }) {
-  const { details } = await classOf(params);
-  const { id } = details;
+  const { details, mayOwn } = await classOf(params);
+  const { id, role, archivedAt } = details;
   return (
     <>
       {/* A sheet of cards is cut up: it carries nothing but cards. */}
@@ -25,36 +28,69 @@ export default async function ClassLayout({
             <>
               Class code{' '}
               <span className="font-figures font-semibold text-ink">{codeText(details.code)}</span>
-              {details.role === 'owner' ? '' : ` · you are ${roleText[details.role]}`}
+              {role === 'owner' ? '' : ` · you are ${roleText[role]}`}
               {details.isDemo ? ' · demonstration, left out of all statistics' : ''}
             </>
           }
-          crumbs={[{ label: 'Desk', href: routes.teacher.desk() }]}
+          crumbs={role === 'cover' ? [] : [{ label: 'Desk', href: routes.teacher.desk() }]}
         />
+        {archivedAt === null ? null : (
+          <Notice
+            className="mb-6"
+            title={`Archived on ${zonedDayText(new Date(archivedAt), details.timeZone)}`}
+          >
+            <p>
+              Everything can be read and taken out, nothing changes any more, and its students
+              cannot sign in.{' '}
+              {mayOwn
+                ? 'You can take it back in the settings.'
+                : 'Its owner can take it back in the settings.'}
+            </p>
+          </Notice>
+        )}
       </div>
-      <ClassNav
-        groups={[
-          [
-            { href: routes.teacher.classLive(id), label: 'Live' },
-            { href: routes.teacher.classGradebook(id), label: 'Gradebook' },
-            { href: routes.teacher.classSkills(id), label: 'Skills' },
-            { href: routes.teacher.classStatistics(id), label: 'Statistics' },
-          ],
-          [
-            { href: routes.teacher.classAssignments(id), label: 'Assignments' },
-            { href: routes.teacher.classSignOff(id), label: 'Sign-off' },
-            { href: routes.teacher.classNight(id), label: 'Night' },
-            { href: routes.teacher.classPrint(id), label: 'Print' },
-          ],
-          [
-            { href: routes.teacher.classRoster(id), label: 'Roster' },
-            { href: routes.teacher.classGroups(id), label: 'Groups' },
-            { href: routes.teacher.classExports(id), label: 'Exports' },
-            { href: routes.teacher.classSettings(id), label: 'Settings' },
-          ],
-        ]}
-      />
+      <ClassNav groups={role === 'cover' ? coverPages(id) : pagesFor(id, role)} />
       {children}
     </>
   );
 }
+
+const pagesFor = (id: string, role: ClassDetails['role']) => [
+  [
+    { href: routes.teacher.classLive(id), label: 'Live' },
+    { href: routes.teacher.classGradebook(id), label: 'Gradebook' },
+    { href: routes.teacher.classSkills(id), label: 'Skills' },
+    { href: routes.teacher.classStatistics(id), label: 'Statistics' },
+  ],
+  [
+    { href: routes.teacher.classAssignments(id), label: 'Assignments' },
+    { href: routes.teacher.classSignOff(id), label: 'Sign-off' },
+    { href: routes.teacher.classNight(id), label: 'Night' },
+    { href: routes.teacher.classPrint(id), label: 'Print' },
+  ],
+  [
+    { href: routes.teacher.classRoster(id), label: 'Roster' },
+    { href: routes.teacher.classGroups(id), label: 'Groups' },
+    // Files and settings are the owner's and the teachers' alone.
+    ...(role === 'observer'
+      ? []
+      : [
+          { href: routes.teacher.classExports(id), label: 'Exports' },
+          { href: routes.teacher.classSettings(id), label: 'Settings' },
+        ]),
+  ],
+];
+
+/** What a substitute needs for one lesson, and nothing that would open on an empty page. */
+const coverPages = (id: string) => [
+  [
+    { href: routes.teacher.classLive(id), label: 'Live' },
+    { href: routes.teacher.classLetIn(id), label: 'Let a student in' },
+  ],
+  [
+    { href: routes.teacher.classAssignments(id), label: 'Assignments' },
+    { href: routes.teacher.classGradebook(id), label: 'Gradebook' },
+    { href: routes.teacher.classGroups(id), label: 'Groups' },
+    { href: routes.teacher.classNight(id), label: 'Night' },
+  ],
+];
