@@ -80,7 +80,8 @@ export const routes = {
     classLiveStream: (classId: string, query?: QueryValues) =>
       withQuery(`/desk/classes/${segment(classId)}/live/stream`, query),
     /** What the marks say of the tasks and of the class. */
-    classStatistics: (classId: string) => `/desk/classes/${segment(classId)}/statistics`,
+    classStatistics: (classId: string, query?: QueryValues) =>
+      withQuery(`/desk/classes/${segment(classId)}/statistics`, query),
     /** Skills seen at the real telescope; made for a phone. */
     classSignOff: (classId: string, query?: QueryValues) =>
       withQuery(`/desk/classes/${segment(classId)}/sign-off`, query),
@@ -105,8 +106,9 @@ export const routes = {
     /** One cell of the gradebook with all that was ever done to it. */
     gradebookCell: (studentId: string, assignmentId: string) =>
       `/desk/students/${segment(studentId)}/assignments/${segment(assignmentId)}`,
-    /** One page about one student, for the family. */
-    studentReport: (studentId: string) => `/desk/students/${segment(studentId)}/report`,
+    /** One page about one student, for the family; the query says whether marks are on it. */
+    studentReport: (studentId: string, query?: { marks: 'no' }) =>
+      withQuery(`/desk/students/${segment(studentId)}/report`, query),
     regrade: (assignmentId: string) => `/desk/assignments/${segment(assignmentId)}/regrade`,
     /** An assignment as a student finds it; nothing is kept. */
     assignmentPreview: (assignmentId: string) =>
