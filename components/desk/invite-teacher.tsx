@@ -1,41 +1,34 @@
 'use client';
 
-import { useState, useSyncExternalStore, useTransition } from 'react';
+import { useState, useTransition } from 'react';
 import { Button } from '@/components/ui/button';
 import { Field } from '@/components/ui/field';
 import { Notice } from '@/components/ui/notice';
 import { RadioGroup } from '@/components/ui/radio-group';
 import { Select } from '@/components/ui/select';
 import { StatusLine } from '@/components/ui/status-line';
-import { TextInput } from '@/components/ui/text-input';
 import type { Result } from '@/lib/data/result';
+import { CopyLink } from './copy-link';
 
 type Role = 'teacher' | 'observer';
 
 /** Makes an invitation link: one use, seven days, shown once. */
 export function InviteTeacher({
-  classes,
+  into,
   invite,
 }: {
-  /** Classes the viewer may let others into. */
-  classes: readonly { id: string; name: string }[];
+  /** The class it is to, or those that the viewer may let others into and chooses among. */
+  into: string | readonly { id: string; name: string }[];
   invite: (input: {
     classId: string | null;
     role: Role;
   }) => Promise<Result<{ path: string; expiresAt: string }>>;
 }) {
-  const [classId, setClassId] = useState('');
+  const [classId, setClassId] = useState(typeof into === 'string' ? into : '');
   const [role, setRole] = useState<Role>('teacher');
   const [made, setMade] = useState<{ path: string; expiresAt: string } | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
-  const [said, setSaid] = useState('');
   const [busy, start] = useTransition();
-  const origin = useSyncExternalStore(
-    () => () => undefined,
-    () => window.location.origin,
-    () => '',
-  );
-  const link = made === null ? '' : `${origin}${made.path}`;
 
   function make(): void {
     start(async () => {
@@ -43,40 +36,35 @@ export function InviteTeacher({
         const answer = await invite({ classId: classId === '' ? null : classId, role });
         setProblem(answer.ok ? null : answer.problem.message);
         setMade(answer.ok ? answer.value : null);
-        setSaid('');
       } catch {
         setProblem('The server did not answer. Try again.');
       }
     });
   }
 
-  async function copy(): Promise<void> {
-    try {
-      await navigator.clipboard.writeText(link);
-      setSaid('Copied.');
-    } catch {
-      // Browsers forbid it on pages without https; the link can still be marked and copied by hand.
-      setSaid('Copying is not allowed here: mark the link and copy it.');
-    }
-  }
-
   return (
     <div className="max-w-xl space-y-4">
-      <Field
-        label="To which class"
-        hint="Without a class they get an account and a desk of their own."
-      >
-        {(control) => (
-          <Select {...control} value={classId} onChange={(event) => setClassId(event.target.value)}>
-            <option value="">none of mine</option>
-            {classes.map((entry) => (
-              <option key={entry.id} value={entry.id}>
-                {entry.name}
-              </option>
-            ))}
-          </Select>
-        )}
-      </Field>
+      {typeof into === 'string' ? null : (
+        <Field
+          label="To which class"
+          hint="Without a class they get an account and a desk of their own."
+        >
+          {(control) => (
+            <Select
+              {...control}
+              value={classId}
+              onChange={(event) => setClassId(event.target.value)}
+            >
+              <option value="">none of mine</option>
+              {into.map((entry) => (
+                <option key={entry.id} value={entry.id}>
+                  {entry.name}
+                </option>
+              ))}
+            </Select>
+          )}
+        </Field>
+      )}
       {classId === '' ? null : (
         <RadioGroup
           legend="As"
@@ -93,7 +81,7 @@ export function InviteTeacher({
         <Button variant="primary" busy={busy} onClick={make}>
           Make the link
         </Button>
-        <StatusLine>{busy ? 'Making…' : said}</StatusLine>
+        <StatusLine>{busy ? 'Making…' : ''}</StatusLine>
       </div>
       {problem === null ? null : <Notice tone="danger" live="alert" title={problem} />}
       {made === null ? null : (
@@ -107,14 +95,7 @@ export function InviteTeacher({
             })}
             . Give it to your colleague in person or by a message that only they read.
           </p>
-          <TextInput
-            aria-label="Invitation link"
-            readOnly
-            value={link}
-            className="font-figures text-sm"
-            onFocus={(event) => event.target.select()}
-          />
-          <Button onClick={() => void copy()}>Copy the link</Button>
+          <CopyLink label="Invitation link" path={made.path} />
         </Notice>
       )}
     </div>

@@ -87,7 +87,7 @@ export default async function AccountPage() {
           classes.flatMap(({ role }) => (role === 'cover' ? [] : [role])),
         ) ? (
           <Panel title="Invite another teacher">
-            <InviteTeacher classes={owned.map(({ id, name }) => ({ id, name }))} invite={invite} />
+            <InviteTeacher into={owned.map(({ id, name }) => ({ id, name }))} invite={invite} />
           </Panel>
         ) : null}
       </div>

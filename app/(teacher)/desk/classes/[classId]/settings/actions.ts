@@ -6,6 +6,7 @@ import { z } from 'zod';
 import type { FormAnswer } from '@/components/desk/action-form';
 import { codeText } from '@/components/desk/class-text';
 import { getViewer } from '@/lib/auth/session';
+import { archiveClass, takeBackClass } from '@/lib/data/archive';
 import {
   deleteClass,
   getClass,
@@ -64,6 +65,22 @@ export async function chooseRetention(
   if (!chosen.ok) return refused(chosen.problem, form.kept);
   revalidatePath(routes.teacher.classSettings(classId));
   return { ...done('Saved.'), kept: form.kept };
+}
+
+export async function archive(classId: string): Promise<FormAnswer> {
+  const archived = await archiveClass(await getViewer(), classId);
+  if (!archived.ok) return refused(archived.problem, {});
+  revalidatePath(routes.teacher.desk());
+  revalidatePath(routes.teacher.classGradebook(classId), 'layout');
+  return done('Archived.');
+}
+
+export async function takeBack(classId: string): Promise<FormAnswer> {
+  const taken = await takeBackClass(await getViewer(), classId);
+  if (!taken.ok) return refused(taken.problem, {});
+  revalidatePath(routes.teacher.desk());
+  revalidatePath(routes.teacher.classGradebook(classId), 'layout');
+  return done('Taken back.');
 }
 
 /** The name must be typed: a wrong click must not delete a class. */

@@ -1,0 +1,62 @@
+import { ConfirmAction } from '@/components/desk/confirm-action';
+import { InviteTeacher } from '@/components/desk/invite-teacher';
+import { MemberTable } from '@/components/desk/people/member-table';
+import type { ClassDetails } from '@/lib/data/classes';
+import type { ClassMember } from '@/lib/data/members';
+import { giveRole, handOver, inviteInto, leaveClass, takeOut } from './people-actions';
+import { SettingsSection } from './settings-section';
+
+/** Who teaches here, who looks on, and how they come and go. */
+export function PeopleSection({
+  details,
+  members,
+}: {
+  details: ClassDetails;
+  members: readonly ClassMember[];
+}) {
+  const { id, name, role, archivedAt } = details;
+  const mayRun = role === 'owner' && archivedAt === null;
+  return (
+    <SettingsSection
+      id="people"
+      title="People"
+      lead="A teacher does everything with the class but decide what becomes of it. An observer reads and changes nothing; accommodations and files stay hidden from them."
+    >
+      <MemberTable
+        members={members}
+        className={name}
+        actionsFor={
+          mayRun
+            ? (teacherId) => ({
+                changeRole: giveRole.bind(null, id, teacherId),
+                remove: takeOut.bind(null, id, teacherId),
+                handOver: handOver.bind(null, id, teacherId),
+              })
+            : null
+        }
+      />
+      {mayRun ? (
+        <div className="space-y-3">
+          <h3 className="text-lg font-semibold">Invite a colleague</h3>
+          <InviteTeacher into={id} invite={inviteInto} />
+        </div>
+      ) : null}
+      {role === 'teacher' && archivedAt === null ? <LeaveClass classId={id} name={name} /> : null}
+    </SettingsSection>
+  );
+}
+
+/** For whoever is not the owner, observers too. */
+export function LeaveClass({ classId, name }: { classId: string; name: string }) {
+  return (
+    <ConfirmAction
+      action={leaveClass.bind(null, classId)}
+      title={`Leave ${name}?`}
+      description="The class goes from your desk at once. Only its owner can invite you again."
+      confirmLabel="Leave the class"
+      busyLabel="Leaving"
+    >
+      Leave the class…
+    </ConfirmAction>
+  );
+}
