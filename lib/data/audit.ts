@@ -17,6 +17,8 @@ export async function writeAudit(
     before?: Prisma.InputJsonValue;
     after?: Prisma.InputJsonValue;
     reason?: string;
+    /** Of the grader that made the new mark. */
+    graderVersion?: number;
   },
   clock: Clock,
 ): Promise<void> {

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { canTeachClass, type Viewer } from '../auth/policy';
 import { classOfAssignment } from './access';
 import { writeAudit } from './audit';
+import { cellSubject, type CellAction } from './cell-audit';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { firstField, firstMessage } from './names';
@@ -69,13 +70,13 @@ async function decide(
   classId: string,
   decision: { studentId: string; assignmentId: string; note: string },
   change: { mark: number | null } | { excused: boolean },
-  action: string,
+  action: CellAction,
   clock: Clock,
 ): Promise<Result<null>> {
   const { studentId, assignmentId, note: reason } = decision;
   await db().$transaction(async (transaction) => {
     const where = { studentId_assignmentId: { studentId, assignmentId } };
-    const select = { mark: true, excused: true } as const;
+    const select = { mark: true, excused: true, note: true } as const;
     const before = await transaction.override.findUnique({ where, select });
     const data = { ...change, note: reason, changedAt: clock.now() };
     const after = await transaction.override.upsert({
@@ -84,7 +85,7 @@ async function decide(
       update: data,
       select,
     });
-    const subject = `student ${studentId} assignment ${assignmentId}`;
+    const subject = cellSubject({ studentId, assignmentId });
     const entry = { classId, action, subject, before: before ?? {}, after, reason };
     await writeAudit(transaction, viewer, entry, clock);
   });
@@ -130,7 +131,10 @@ export async function extendDue(
   const { studentId, assignmentId, dueAt, note: reason } = decision;
   await db().$transaction(async (transaction) => {
     const where = { assignmentId_studentId: { assignmentId, studentId } };
-    const before = await transaction.extension.findUnique({ where, select: { dueAt: true } });
+    const before = await transaction.extension.findUnique({
+      where,
+      select: { dueAt: true, note: true },
+    });
     if (dueAt === null) {
       await transaction.extension.deleteMany({ where: { assignmentId, studentId } });
     } else {
@@ -147,8 +151,8 @@ export async function extendDue(
       {
         classId,
         action: 'due-extended',
-        subject: `student ${studentId} assignment ${assignmentId}`,
-        before: { dueAt: before?.dueAt.toISOString() ?? null },
+        subject: cellSubject({ studentId, assignmentId }),
+        before: { dueAt: before?.dueAt.toISOString() ?? null, note: before?.note ?? '' },
         after: { dueAt },
         reason,
       },

@@ -13,7 +13,6 @@ import {
   overrideMark,
 } from '@/lib/data/gradebook';
 import { oneDecimal } from '@/lib/data/gradebook-csv';
-import { renameStudent } from '@/lib/data/roster';
 import { useSchoolDatabase } from '../support/school-database';
 import {
   afterDue,
@@ -353,7 +352,11 @@ test('the record of a student shows every attempt with its raw and its counted m
 
 describe('the spreadsheet', () => {
   test('has a row for each student, numbers as numbers, and no formulas', async () => {
-    valueOf(await renameStudent(school.owner, school.cy.studentId, '=HYPERLINK("x")'));
+    // As an older version may have stored it: today's roster refuses such a name.
+    await db().student.update({
+      where: { id: school.cy.studentId },
+      data: { displayName: '=HYPERLINK("x")' },
+    });
     const text = await exportGradebookCsv(school.owner, school.classId, monday);
     expect(text?.startsWith('\uFEFF')).toBe(true);
     const rows: string[][] = parse(text ?? '', { bom: true });

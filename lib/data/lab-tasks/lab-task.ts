@@ -105,6 +105,8 @@ export function defineLabTask<
     title,
     templates,
     keepsLatestDraftOnly,
+    /** Of the grader that marks what is started now. */
+    graderVersion,
 
     /** What an attempt freezes at its start. */
     freeze(input: UnreadTaskInput) {
@@ -145,6 +147,14 @@ export function defineLabTask<
       };
       return success({ idempotencyKey, mark });
     },
+
+    /** A replay: what was handed in, by today's grader. The submission holds all that was looked at. */
+    remark: (stored: { variant: unknown; answerKey: unknown; submission: unknown }): Result<R> =>
+      grade(graderVersion, {
+        variant: spec.variantSchema.parse(stored.variant),
+        answerKey: spec.answerKeySchema.parse(stored.answerKey),
+        submission: spec.submissionSchema.parse(stored.submission),
+      }),
 
     /** An open attempt's task with its work so far; without a draft, work not begun. */
     open(stored: { variant: unknown; draft: unknown; lookedAt: LookedAt }) {

@@ -1,0 +1,111 @@
+import 'server-only';
+import { z } from 'zod';
+import { canTeachClass, type Viewer } from '../auth/policy';
+import { writeAudit } from './audit';
+import { cellSubject } from './cell-audit';
+import { systemClock, type Clock } from './clock';
+import { commentedSelect, commentText, hasNewer, putComment } from './comments';
+import { db } from './db';
+import { firstField, firstMessage } from './names';
+import { failure, notFound, success, type Result } from './result';
+
+const inputSchema = z.strictObject({
+  attemptId: z.string().max(100),
+  text: commentText.min(1, 'Write what to do better: the student reads it.'),
+});
+
+/** The attempt as far as whoever teaches its student may give it back; null for everybody else. */
+async function attemptFor(viewer: Viewer, attemptId: unknown) {
+  if (typeof attemptId !== 'string' || viewer.kind !== 'teacher') return null;
+  const attempt = await db().attempt.findUnique({
+    where: { id: attemptId },
+    select: commentedSelect,
+  });
+  if (attempt === null || !canTeachClass(viewer, attempt.student.class)) return null;
+  const { assignmentId, mode } = attempt;
+  return assignmentId === null || mode !== 'check'
+    ? null
+    : { ...attempt, assignmentId, teacherId: viewer.teacherId };
+}
+
+const alreadyAgain = () =>
+  failure(
+    'newer-attempt',
+    'A newer attempt has been started: what was done before stays as it is.',
+  );
+
+/**
+ * Gives the last work at a part back for another try: one more attempt is allowed, and the comment is
+ * read at once, whenever marks are shown.
+ */
+export async function giveBack(
+  viewer: Viewer,
+  input: { attemptId: string; text: string },
+  clock: Clock = systemClock,
+): Promise<Result<null>> {
+  const attempt = await attemptFor(viewer, input.attemptId);
+  if (attempt === null) return notFound();
+  const parsed = inputSchema.safeParse(input);
+  if (!parsed.success)
+    return failure('bad-input', firstMessage(parsed.error), firstField(parsed.error));
+  const { attemptId, text } = parsed.data;
+  const { studentId, assignmentId, teacherId } = attempt;
+  const now = clock.now();
+  return db().$transaction(async (transaction) => {
+    if (await hasNewer(transaction, attempt)) return alreadyAgain();
+    const { count } = await transaction.attempt.updateMany({
+      where: { id: attemptId, status: 'submitted', returnedAt: null },
+      data: { returnedAt: now },
+    });
+    if (count === 0)
+      return failure('not-to-give-back', 'This is still open or has been given back already.');
+    const comment = { attemptId, criterion: '', text, teacherId };
+    const before = await putComment(transaction, comment, now);
+    await writeAudit(
+      transaction,
+      viewer,
+      {
+        classId: attempt.student.class.id,
+        action: 'returned',
+        subject: cellSubject({ studentId, assignmentId, attemptId }),
+        before: { returnedAt: null, text: before },
+        after: { returnedAt: now.toISOString(), text },
+      },
+      clock,
+    );
+    return success(null);
+  });
+}
+
+/** While no newer attempt has been started, giving back can be taken back; the comment stays. */
+export async function takeBack(
+  viewer: Viewer,
+  attemptId: string,
+  clock: Clock = systemClock,
+): Promise<Result<null>> {
+  const attempt = await attemptFor(viewer, attemptId);
+  if (attempt === null) return notFound();
+  const { studentId, assignmentId, returnedAt } = attempt;
+  return db().$transaction(async (transaction) => {
+    if (await hasNewer(transaction, attempt)) return alreadyAgain();
+    const { count } = await transaction.attempt.updateMany({
+      where: { id: attemptId, NOT: { returnedAt: null } },
+      data: { returnedAt: null },
+    });
+    if (count === 0 || returnedAt === null)
+      return failure('not-returned', 'This has not been given back.');
+    await writeAudit(
+      transaction,
+      viewer,
+      {
+        classId: attempt.student.class.id,
+        action: 'return-taken-back',
+        subject: cellSubject({ studentId, assignmentId, attemptId }),
+        before: { returnedAt: returnedAt.toISOString() },
+        after: { returnedAt: null },
+      },
+      clock,
+    );
+    return success(null);
+  });
+}
