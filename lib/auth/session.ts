@@ -40,6 +40,18 @@ export const getViewer = cache(async (): Promise<Viewer> => {
 });
 
 /**
+ * For a page that asks by itself, hour after hour: who is asking at each time of asking. It keeps no
+ * session alive: a board left on a projector is signed out like any other page.
+ */
+export async function viewerAgainAndAgain(): Promise<() => Promise<Viewer>> {
+  const token = await sessionToken();
+  return () =>
+    token === null
+      ? Promise.resolve({ kind: 'anonymous' })
+      : viewerOfToken(token, systemClock, { countsAsUse: false });
+}
+
+/**
  * The device is a random cookie that means nothing else; a browser gets it with its first try, which
  * counts as that device's already. For the address see {@link clientAddress}: in the development
  * server, which deletes no header, it is the client's word; the limits on card and device hold there.

@@ -1,6 +1,6 @@
 import 'server-only';
 import type { Viewer } from '../auth/policy';
-import type { LessonSlug } from '../course/lessons';
+import { course, type LessonSlug } from '../course/lessons';
 import { systemClock, type Clock } from './clock';
 
 /**
@@ -20,9 +20,10 @@ const readings = (): Map<string, Reading> => {
 
 const keptMs = 60 * 60_000;
 
-/** A student opened a lesson; of anybody else nothing is noted. */
-export function noteReading(viewer: Viewer, lesson: LessonSlug, clock: Clock = systemClock): void {
-  if (viewer.kind !== 'student') return;
+/** A student opened a lesson's page; of anybody else nothing is noted. */
+export function noteReading(viewer: Viewer, slug: string, clock: Clock = systemClock): void {
+  const lesson = course.find((one) => one.slug === slug)?.slug;
+  if (viewer.kind !== 'student' || lesson === undefined) return;
   const at = clock.now();
   for (const [studentId, known] of readings()) {
     if (at.getTime() - known.at.getTime() > keptMs) readings().delete(studentId);

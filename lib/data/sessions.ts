@@ -76,8 +76,15 @@ const holderSelect = {
   },
 } as const;
 
-/** Who holds this token; a session that idled too long, grew too old or was ended opens nothing. */
-export async function viewerOfToken(token: string, clock: Clock = systemClock): Promise<Viewer> {
+/**
+ * Who holds this token; a session that idled too long, grew too old or was ended opens nothing. Asking
+ * counts as use and puts the idle time off, unless it is a page that asks by itself.
+ */
+export async function viewerOfToken(
+  token: string,
+  clock: Clock = systemClock,
+  { countsAsUse = true }: { countsAsUse?: boolean } = {},
+): Promise<Viewer> {
   const session = await db().session.findUnique({
     where: { tokenHash: tokenHashOf(token) },
     select: { id: true, createdAt: true, lastSeenAt: true, endedAt: true, ...holderSelect },
@@ -86,7 +93,7 @@ export async function viewerOfToken(token: string, clock: Clock = systemClock): 
   const now = clock.now();
   const viewer = holderOf(session, now);
   if (viewer.kind === 'anonymous') return viewer;
-  if (now.getTime() - session.lastSeenAt.getTime() >= seenEvery) {
+  if (countsAsUse && now.getTime() - session.lastSeenAt.getTime() >= seenEvery) {
     await db().session.updateMany({ where: { id: session.id }, data: { lastSeenAt: now } });
   }
   return viewer;

@@ -9,7 +9,8 @@ const tileSchema = z.object({
   label: z.string(),
   href: z.string().nullable(),
   state: z.enum(['needs-help', 'working', 'here', 'done', 'away']),
-  where: z.string(),
+  /** Null of somebody who is merely not here. */
+  where: z.string().nullable(),
   detail: z.string().nullable(),
   sinceAt: instant.nullable(),
   need: z.object({ text: z.string(), sinceAt: instant.nullable() }).nullable(),

@@ -95,12 +95,14 @@ export function LiveTile({
           </span>
         </p>
       )}
-      <p className="break-words">
-        {tile.where}
-        {tile.sinceAt === null || tile.state === 'done'
-          ? ''
-          : ` ${forHowLong(tile.sinceAt, nowMs)}`}
-      </p>
+      {tile.where === null ? null : (
+        <p className="break-words">
+          {tile.where}
+          {tile.sinceAt === null || tile.state === 'done'
+            ? ''
+            : ` ${forHowLong(tile.sinceAt, nowMs)}`}
+        </p>
+      )}
       {tile.detail === null ? null : <p className="break-words text-soft">{tile.detail}</p>}
       {last === null ? null : (
         <p className={large ? 'text-lg text-soft' : 'text-sm text-soft'}>

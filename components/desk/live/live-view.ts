@@ -35,7 +35,7 @@ function tileView({ cardNumber, student, state, place, since, need, last, failed
   return view;
 }
 
-function whereText(place: LivePlace): string {
+function whereText(place: LivePlace): string | null {
   switch (place.kind) {
     case 'attempt':
     case 'handed-in':
@@ -47,7 +47,7 @@ function whereText(place: LivePlace): string {
     case 'nothing-open':
       return 'Nothing open';
     case 'away':
-      return place.signedOut ? 'Signed out' : 'Nothing heard';
+      return place.signedOut ? 'Signed out' : null;
   }
 }
 

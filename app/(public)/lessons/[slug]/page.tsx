@@ -10,6 +10,8 @@ import { PrintButton } from '@/components/ui/print-button';
 import { jsonForScript, learningResource } from '@/lib/content/learning-resource';
 import { lessonView } from '@/lib/content/lesson-view';
 import { getLesson, listLessons, type Lesson } from '@/lib/content/lessons';
+import { getViewer } from '@/lib/auth/session';
+import { noteReading } from '@/lib/data/live-reading';
 import { course } from '@/lib/course/lessons';
 import { labOfSkill } from '@/lib/mastery/lab-skills';
 import { routes } from '@/lib/routes';
@@ -47,6 +49,7 @@ function labOf(slug: string): { address: string; title: string } {
 export default async function LessonPage({ params }: LessonPageProps) {
   const lesson = await lessonOf(params);
   const { Content, frontMatter, slug } = lesson;
+  noteReading(await getViewer(), slug);
   const all = await listLessons();
   const neighbour = (wanted: string | null) => {
     const found = all.find((one) => one.slug === wanted);

@@ -1,5 +1,5 @@
 import { liveView } from '@/components/desk/live/live-view';
-import { getViewer } from '@/lib/auth/session';
+import { viewerAgainAndAgain } from '@/lib/auth/session';
 import { readLiveOptions } from '@/lib/data/live-input';
 import { liveStream } from '@/lib/data/live-stream';
 
@@ -12,7 +12,13 @@ export async function GET(
   const options = readLiveOptions(Object.fromEntries(new URL(request.url).searchParams));
   const { signal } = request;
   return new Response(
-    liveStream({ viewer: getViewer, classId, options, present: liveView, signal }),
+    liveStream({
+      viewer: await viewerAgainAndAgain(),
+      classId,
+      options,
+      present: liveView,
+      signal,
+    }),
     {
       headers: {
         'Content-Type': 'text/event-stream; charset=utf-8',
