@@ -1,3 +1,4 @@
+import { lessonName } from '@/components/questions/lesson-name';
 import { fieldOfView, fieldOfViewText } from './assignment-form/field-of-view';
 import { labText, templateText } from '@/components/grading/template-text';
 import { zonedTimeText } from '@/components/grading/zoned-time';
@@ -42,10 +43,7 @@ export function AssignmentSummary({
       'Place',
       `${assignment.placeName} (${side(place.latitudeDeg, 'N', 'S')}, ${side(place.longitudeDeg, 'E', 'W')}, ${place.elevationM} m)`,
     ],
-    [
-      'Time there',
-      `${scenario.localTime.replace('T', ', ')}, ${scenario.timeZone}, ± ${assignment.windowMinutes} minutes`,
-    ],
+    ['Time there', `${scenario.localTime.replace('T', ', ')}, ${scenario.timeZone}`],
     [
       'Horizon',
       siteName ??
@@ -62,19 +60,12 @@ export function AssignmentSummary({
       `${settings.lowestAltitudeDeg}° to ${settings.highestAltitudeDeg}° up, magnitude ${settings.faintestMagnitude} or brighter, ${settings.horizonMarginDeg}° clear of the skyline, ${settings.moonDistanceDeg}° from the Moon`,
     ],
   ];
-  const { withoutSky = false, ofAllKinds = false } = labOptions[assignment.lab];
+  const { parts, lessons } = assignment;
+  const withoutSky = parts.every(({ lab }) => labOptions[lab].withoutSky === true);
   const rows: readonly Row[] = [
-    ['Lab', labText[assignment.lab].name],
+    ...parts.map((part, index) => partRow(part, index, parts.length)),
+    ...(lessons.length === 0 ? [] : [['To read', lessons.map(lessonName).join(' · ')] as const]),
     ...(withoutSky ? [] : sky),
-    [
-      ofAllKinds ? 'Lessons' : 'Kinds of task',
-      assignment.templates
-        .map((template) => templateText(assignment.lab, template).name)
-        .join(' · '),
-    ],
-    ...(assignment.minutesAllowed === null
-      ? []
-      : [['Time', `counts: ${assignment.minutesAllowed} minutes for full marks`] as const]),
     [
       'Attempts',
       `${policy.attemptsAllowed === null ? 'no limit' : policy.attemptsAllowed}; ${countingText[policy.counting]}; pass mark ${markText(policy.passMark)}`,
@@ -86,6 +77,10 @@ export function AssignmentSummary({
         : `${zonedTimeText(policy.dueAt, assignment.dueTimeZone)} (${assignment.dueTimeZone}), ${policy.graceMinutes} minutes of grace, then ${markText(policy.latePenaltyPerDay * 100)} % off per day, at most ${markText(policy.latePenaltyCap * 100)} %`,
     ],
     ['Mark and feedback', feedbackText[policy.feedback]],
+    [
+      'In the mean',
+      `${assignment.weight === 0 ? 'does not count' : `weight ${markText(assignment.weight)}`}${assignment.needsSignOff ? '; complete only when its skills are signed off at the telescope' : ''}`,
+    ],
   ];
   return (
     <dl className="grid gap-x-6 gap-y-1 sm:grid-cols-[10rem_1fr]">
@@ -97,6 +92,27 @@ export function AssignmentSummary({
       ))}
     </dl>
   );
+}
+
+/** A part with its kinds of task, and what it counts where there are others. */
+function partRow(
+  { lab, templates, windowMinutes, minutesAllowed, weight }: AssignmentDetails['parts'][number],
+  index: number,
+  count: number,
+): Row {
+  const { withoutSky = false } = labOptions[lab];
+  const kinds = templates.map((template) => templateText(lab, template).name).join(' · ');
+  return [
+    count === 1 ? 'Marked' : `Part ${String(index + 1)}`,
+    [
+      `${labText[lab].name} (${kinds})`,
+      ...(withoutSky ? [] : [`± ${String(windowMinutes)} minutes`]),
+      ...(minutesAllowed === null
+        ? []
+        : [`time counts: ${String(minutesAllowed)} minutes for full marks`]),
+      ...(count === 1 ? [] : [`weight ${markText(weight)}`]),
+    ].join('; '),
+  ];
 }
 
 const side = (valueDeg: number, positive: string, negative: string): string =>

@@ -1,10 +1,11 @@
 import 'server-only';
 import { z } from 'zod';
+import { course, type LessonSlug } from '../course/lessons';
 import { parseScenario } from '../pointing/parse-scenario';
 import { scenarioSchema } from '../pointing/scenario';
 import { assignmentInputSchema, type AssignmentInput } from './assignment-input';
 import { isTimeZone } from '../sky/local-time';
-import { labs } from '../variants/labs';
+import { labs, type Lab } from '../variants/labs';
 import { firstField, firstMessage } from './names';
 import { failure, success, type Result } from './result';
 
@@ -18,6 +19,7 @@ export const partsSelect = {
     templates: true,
     windowMinutes: true,
     minutesAllowed: true,
+    weight: true,
     scenarioVersion: {
       select: {
         id: true,
@@ -39,6 +41,7 @@ type PartRow = {
   templates: unknown;
   windowMinutes: number | null;
   minutesAllowed: number | null;
+  weight: number;
   scenarioVersion: {
     id: string;
     scenarioId: string;
@@ -51,18 +54,41 @@ type PartRow = {
 };
 
 const labSchema = z.enum(labs);
+const lessonSchema = z.enum(course.map(({ slug }) => slug));
+/** A lesson that the course no longer has cannot be read. */
+const lessonOf = (reference: string): LessonSlug[] => {
+  const parsed = lessonSchema.safeParse(reference);
+  return parsed.success ? [parsed.data] : [];
+};
 const templatesSchema = z.array(z.string()).min(1);
 
-/** The lab of an assignment with its sky, and its lesson where it has one. */
-export function readParts(parts: readonly PartRow[]) {
-  const lab = parts.find((part) => part.kind === 'lab');
-  const version = lab?.scenarioVersion;
-  if (lab === undefined || version === null || version === undefined) {
+/** One marked part, as the database keeps it. */
+export type StoredPart = {
+  partId: string;
+  lab: Lab;
+  templates: string[];
+  windowMinutes: number;
+  minutesAllowed: number | null;
+  weight: number;
+};
+
+/** The marked parts of an assignment in their order, the one evening of them all, and the lessons to read. */
+export function readParts(rows: readonly PartRow[]) {
+  const marked = rows.filter(({ kind }) => kind === 'lab');
+  const version = marked[0]?.scenarioVersion;
+  if (version === null || version === undefined) {
     throw new Error('an assignment without a lab and its scenario is in the database');
   }
   return {
-    lab: labSchema.parse(lab.reference),
-    partId: lab.id,
+    parts: marked.map((row): StoredPart => ({
+      partId: row.id,
+      lab: labSchema.parse(row.reference),
+      templates: templatesSchema.parse(row.templates),
+      windowMinutes: row.windowMinutes ?? 0,
+      minutesAllowed: row.minutesAllowed,
+      weight: row.weight,
+    })),
+    lessons: rows.flatMap(({ kind, reference }) => (kind === 'lesson' ? lessonOf(reference) : [])),
     scenarioId: version.scenarioId,
     scenarioVersionId: version.id,
     scenarioVersion: version.version,
@@ -70,10 +96,6 @@ export function readParts(parts: readonly PartRow[]) {
     kitId: version.kitId,
     siteId: version.siteId,
     scenario: scenarioSchema.parse(version.content),
-    templates: templatesSchema.parse(lab.templates),
-    windowMinutes: lab.windowMinutes ?? 0,
-    minutesAllowed: lab.minutesAllowed,
-    lessonSlug: parts.find((part) => part.kind === 'lesson')?.reference ?? null,
   };
 }
 

@@ -1,5 +1,6 @@
 import 'server-only';
 import { canSeeClass, canTeachClass, type Viewer } from '../auth/policy';
+import type { LessonSlug } from '../course/lessons';
 import type { Scenario } from '../pointing/scenario';
 import type { Lab } from '../variants/labs';
 import { classAccessSelect, mayWithClass } from './access';
@@ -17,7 +18,10 @@ export { deleteAssignment, publishAssignment, releaseFeedback } from './assignme
 
 export type AssignmentSummary = {
   id: string;
-  lab: Lab;
+  /** Of its marked parts, in order. */
+  labs: Lab[];
+  /** How many lessons are to be read. */
+  lessonCount: number;
   title: string;
   state: 'draft' | 'published';
   placeName: string;
@@ -25,33 +29,46 @@ export type AssignmentSummary = {
   dueAt: string | null;
   dueTimeZone: string;
   passMark: number;
+  weight: number;
   publishedAt: string | null;
   attemptsUnderWay: number;
   attemptsSubmitted: number;
 };
 
+/** One marked part of an assignment. */
+export type AssignmentPartDetails = {
+  id: string;
+  lab: Lab;
+  /** Kinds of task of the lab. */
+  templates: string[];
+  windowMinutes: number;
+  /** null: time does not count. */
+  minutesAllowed: number | null;
+  /** Beside the other parts. */
+  weight: number;
+};
+
 export type AssignmentDetails = {
   id: string;
   classId: string;
-  lab: Lab;
   title: string;
   state: 'draft' | 'published';
   placeName: string;
   scenario: Scenario;
   kitId: string | null;
   siteId: string | null;
-  /** Kinds of task of the lab. */
-  templates: string[];
-  windowMinutes: number;
-  /** null: time does not count. */
-  minutesAllowed: number | null;
+  parts: AssignmentPartDetails[];
+  /** Slugs of the lessons to read, in order. */
+  lessons: LessonSlug[];
+  /** In a student's mean of all assignments. */
+  weight: number;
+  needsSignOff: boolean;
   policy: AssignmentPolicy;
   dueTimeZone: string;
   publishedAt: string | null;
   feedbackReleasedAt: string | null;
   attemptsUnderWay: number;
   attemptsSubmitted: number;
-  lessonSlug: string | null;
   /** Counts saves; hand it back as `expectedVersion` so that two teachers do not overwrite each other. */
   version: number;
   canEdit: boolean;
@@ -72,36 +89,35 @@ export async function getAssignment(
       publishedAt: true,
       feedbackReleasedAt: true,
       version: true,
+      weight: true,
+      needsSignOff: true,
       ...policySelect,
       class: { select: classAccessSelect },
       parts: partsSelect,
     },
   });
   if (row === null || !canSeeClass(viewer, row.class)) return null;
-  const { lab, placeName, kitId, siteId, scenario, templates, lessonSlug, ...part } = readParts(
-    row.parts,
-  );
+  const { parts, lessons, placeName, kitId, siteId, scenario } = readParts(row.parts);
   const { underWay, submitted } = await countChecks(assignmentId);
   return {
     id: row.id,
     classId: row.classId,
-    lab,
     title: row.title,
     state: row.state,
     placeName,
     scenario,
     kitId,
     siteId,
-    templates,
-    windowMinutes: part.windowMinutes,
-    minutesAllowed: part.minutesAllowed,
+    parts: parts.map(({ partId, ...part }) => ({ id: partId, ...part })),
+    lessons,
+    weight: row.weight,
+    needsSignOff: row.needsSignOff,
     policy: policyOfColumns(row),
     dueTimeZone: row.dueTimeZone,
     publishedAt: row.publishedAt?.toISOString() ?? null,
     feedbackReleasedAt: row.feedbackReleasedAt?.toISOString() ?? null,
     attemptsUnderWay: underWay,
     attemptsSubmitted: submitted,
-    lessonSlug,
     version: row.version,
     canEdit: canTeachClass(viewer, row.class),
   };
@@ -123,17 +139,21 @@ export async function listAssignments(
       dueTimeZone: true,
       passMark: true,
       publishedAt: true,
+      weight: true,
       parts: {
-        where: { kind: 'lab' },
-        select: { reference: true, scenarioVersion: { select: { placeName: true } } },
+        orderBy: { position: 'asc' },
+        select: { kind: true, reference: true, scenarioVersion: { select: { placeName: true } } },
       },
       attempts: { where: { mode: 'check' }, select: { status: true } },
     },
   });
   return rows.map(({ parts, attempts, dueAt, publishedAt, ...row }) => ({
     ...row,
-    lab: labTaskOf(parts[0]?.reference ?? '').lab,
-    placeName: parts[0]?.scenarioVersion?.placeName ?? '',
+    labs: parts.flatMap(({ kind, reference }) =>
+      kind === 'lab' ? [labTaskOf(reference).lab] : [],
+    ),
+    lessonCount: parts.filter(({ kind }) => kind === 'lesson').length,
+    placeName: parts.find(({ kind }) => kind === 'lab')?.scenarioVersion?.placeName ?? '',
     dueAt: dueAt?.toISOString() ?? null,
     publishedAt: publishedAt?.toISOString() ?? null,
     attemptsUnderWay: attempts.filter(({ status }) => status === 'open').length,

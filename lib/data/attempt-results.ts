@@ -14,6 +14,8 @@ type AttemptFacts = {
   placeName: string;
   kitId: string | null;
   assignmentId: string | null;
+  /** The part of the assignment that a check is of. */
+  partId: string | null;
   studentId: string;
   studentName: string;
   classId: string;
@@ -50,6 +52,7 @@ export async function getAttemptResult(
       placeName: true,
       kitId: true,
       assignmentId: true,
+      partId: true,
       number: true,
       lab: true,
       variant: true,
@@ -84,6 +87,7 @@ export async function getAttemptResult(
     placeName: attempt.placeName,
     kitId: attempt.kitId,
     assignmentId: attempt.assignmentId,
+    partId: attempt.partId,
     studentId,
     studentName: attempt.student.displayName,
     classId: attempt.student.class.id,

@@ -10,6 +10,7 @@ import { db } from './db';
 import { extendedDue, extensionsOf } from './due-times';
 import { hmacOf } from './env';
 import { isUniqueViolation } from './is-unique-violation';
+import type { Lab } from '../variants/labs';
 import { labTaskOf, type OpenContent } from './lab-tasks/lab-tasks';
 import { failure, notFound, success, type Result } from './result';
 import { readExtraTime, timeFor } from './extra-time';
@@ -17,9 +18,21 @@ import { policyOfAttempt, policyOfColumns } from './stored-policy';
 
 export { startPractice } from './practice-attempts';
 export { getAttemptResult, type AttemptResult } from './attempt-results';
-export { listStudentAssignments, type StudentAssignment } from './student-assignments';
+export {
+  listStudentAssignments,
+  type StudentAssignment,
+  type StudentPart,
+} from './student-assignments';
 export { lookAt } from './attempt-looks';
 export { saveDraft, submitAttempt, type SubmittedAttempt } from './attempt-work';
+
+/** Selects the attempts at a part that a student was given back: each allows one more. */
+const returnedOf = (studentId: string) => ({
+  attempts: {
+    where: { studentId, mode: 'check' as const, returnedAt: { not: null } },
+    select: { id: true },
+  },
+});
 
 export type AttemptMode = 'practice' | 'check';
 type OpenAttemptFacts = {
@@ -41,16 +54,21 @@ type OpenAttemptFacts = {
 export type OpenAttempt = OpenAttemptFacts & OpenContent;
 
 /**
- * Starts the student's next attempt, or resumes the open one, which may be finished even after the
- * due time. Refused when none is left and when the due time is over.
+ * Starts the student's next attempt at a part, or resumes the open one, which may be finished even after
+ * the due time. Refused when none is left and when the due time is over. Each part has the attempts that
+ * the assignment allows; one that was given back does not count as used.
  */
 export async function startAttempt(
   viewer: Viewer,
   assignmentId: string,
+  partId: string,
   clock: Clock = systemClock,
 ): Promise<Result<{ attemptId: string }>> {
   const assignment = await loadForStart(viewer, assignmentId);
   if (assignment === null || viewer.kind !== 'student') return notFound();
+  const { parts, scenario, placeName, kitId } = readParts(assignment.parts);
+  const part = parts.find((one) => one.partId === partId);
+  if (part === undefined) return notFound();
   const { studentId } = viewer;
   const now = clock.now();
   const policy = policyOfColumns(assignment);
@@ -64,29 +82,26 @@ export async function startAttempt(
   // Twice at most: where two starts meet, the second finds the first one's attempt open.
   for (let round = 0; round < 2; round += 1) {
     const earlier = await db().attempt.findMany({
-      where: { studentId, assignmentId, mode: 'check' },
-      select: { id: true, status: true, lab: true, template: true, number: true },
+      where: { studentId, partId, mode: 'check' },
+      select: {
+        ...{ id: true, status: true, lab: true, template: true, number: true },
+        returnedAt: true,
+      },
       orderBy: { number: 'asc' },
     });
     const open = earlier.find(({ status }) => status === 'open');
     if (open !== undefined) return success({ attemptId: open.id });
-    if (earlier.length >= allowed) {
-      return failure(
-        'no-attempts-left',
-        allowed === 1
-          ? 'You have used your one attempt.'
-          : `You have used all ${allowed} attempts.`,
-      );
-    }
+    const used = earlier.filter(({ returnedAt }) => returnedAt === null).length;
+    if (used >= allowed) return noAttemptsLeft(allowed);
     if (dueAt !== null && now > dueAt) {
       return failure('too-late-to-start', 'The due time is over. Ask your teacher for more time.');
     }
     const number = (earlier.at(-1)?.number ?? 0) + 1;
-    const part = readParts(assignment.parts);
     const task = frozenTask({
       ...part,
+      ...{ scenario, kitId },
       ...timeFor(part.minutesAllowed, readExtraTime(accommodation?.extraTime)),
-      seed: hmacOf(studentId, assignmentId, number, part.partId),
+      seed: hmacOf(studentId, assignmentId, number, partId),
       templatesSeen: earlier.filter(({ lab }) => lab === part.lab).map(({ template }) => template),
     });
     try {
@@ -95,12 +110,12 @@ export async function startAttempt(
           ...task,
           studentId,
           assignmentId,
-          partId: part.partId,
+          partId,
           mode: 'check',
           number,
-          title: assignment.title,
-          placeName: part.placeName,
-          kitId: part.kitId,
+          title: partTitle(assignment.title, part.lab, parts.length),
+          placeName,
+          kitId,
           policy,
           dueTimeZone: assignment.dueTimeZone,
           startedAt: now,
@@ -115,6 +130,18 @@ export async function startAttempt(
   }
   return failure('try-again', 'That did not work. Try again.');
 }
+
+const noAttemptsLeft = (allowed: number) =>
+  failure(
+    'no-attempts-left',
+    allowed === 1 ? 'You have used your one attempt.' : `You have used all ${allowed} attempts.`,
+  );
+
+/** Where an assignment is more than one thing, an attempt is called after the one that it is of. */
+const partTitle = (title: string, lab: Lab, parts: number): string => {
+  const { title: name } = labTaskOf(lab);
+  return parts === 1 || title === name ? title : `${title}: ${name}`;
+};
 
 /** The student's own attempt while it is open, with the last draft and all that was looked at. */
 export async function getOpenAttempt(
@@ -138,6 +165,7 @@ export async function getOpenAttempt(
       dueTimeZone: true,
       assignmentId: true,
       assignment: { select: { extensions: extensionsOf(studentId) } },
+      part: { select: returnedOf(studentId) },
       student: {
         select: {
           id: true,
@@ -158,7 +186,8 @@ export async function getOpenAttempt(
   const policy = attempt.mode === 'check' ? policyOfAttempt(attempt.policy) : null;
   const [last] = attempt.events;
   const { lookedAt } = await looksSoFar(db(), attemptId);
-  const extra = attempt.student.accommodation?.extraAttempts ?? 0;
+  const extra =
+    (attempt.student.accommodation?.extraAttempts ?? 0) + (attempt.part?.attempts.length ?? 0);
   const allowed = policy?.attemptsAllowed ?? null;
   return {
     id: attemptId,

@@ -23,7 +23,10 @@ import { excuse, extendDue } from './gradebook';
 import { searchPlaces } from './places';
 import { addStudents, issueCards } from './roster';
 
-const pickThePair = { lab: 'pick-the-pair', lessonSlug: 'choosing-alignment-stars' } as const;
+const pickThePair = {
+  lab: 'pick-the-pair' as const,
+  lessons: ['choosing-alignment-stars' as const],
+};
 const classCode = 'HLNBANK2';
 /** The invented class with a week of work behind it; answers its id. */
 export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<string> {
@@ -85,7 +88,7 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
   const together = demoAssignment({
     lab: 'put-it-together',
     title: 'Put it together',
-    lessonSlug: null,
+    lessons: [],
     ...{ place, now, dueInDays: 2, kitId: 'heron', siteId: 'school-yard' },
   });
   const togetherId = await publish(teacher, classId, together, hours(-7));
@@ -125,7 +128,7 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
   const run = demoAssignment({
     lab: 'alignment-run',
     title: 'Alignment run',
-    lessonSlug: 'choosing-alignment-stars',
+    lessons: ['choosing-alignment-stars'],
     ...{ place, now, dueInDays: 4, kitId: 'wren', siteId: 'open-field' },
     templates: ['own-choice', 'mount-proposes', 'first-given'],
   });
@@ -133,7 +136,7 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
   const wentWrong = demoAssignment({
     lab: 'what-went-wrong',
     title: 'What went wrong?',
-    lessonSlug: null,
+    lessons: [],
     ...{ place, now, dueInDays: 5, kitId: 'heron', siteId: 'school-yard' },
   });
   await workAll(await publish(teacher, classId, wentWrong, hours(-4)), findings, 3);
@@ -141,7 +144,7 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
   const asked = demoAssignment({
     lab: 'lesson-questions',
     title: 'Questions: level and power',
-    lessonSlug: 'level-enough',
+    lessons: ['level-enough'],
     templates: ['level-enough', 'power-without-smoke'],
     ...{ place, now, dueInDays: 6, kitId: 'wren', siteId: 'open-field' },
   });

@@ -18,6 +18,11 @@ export function sixInTheEvening(now: Date, days: number, timeZone: string): stri
   return time.instant;
 }
 
+/** One part that counts as much as any other; by default of every kind of task of the lab. */
+const demoPart = (lab: Lab, templates: readonly Template[] = labOptions[lab].templates) => ({
+  ...{ lab, templates: [...templates], windowMinutes: 40, minutesAllowed: null, weight: 1 },
+});
+
 /** An assignment under the evening of `now`, due some days later. */
 export function demoAssignment(input: {
   lab: Lab;
@@ -29,9 +34,10 @@ export function demoAssignment(input: {
   siteId: string;
   /** By default every kind of task of the lab. */
   templates?: readonly Template[];
-  lessonSlug: string | null;
+  /** Slugs of the lessons to read. */
+  lessons: AssignmentInput['lessons'];
 }): AssignmentInput {
-  const { lab, place, now, kitId, siteId, lessonSlug } = input;
+  const { lab, place, now, kitId, siteId, lessons } = input;
   const scenario = eveningScenario({
     place,
     localTime: tonightAt(place, now),
@@ -39,20 +45,18 @@ export function demoAssignment(input: {
     site: siteOrSchoolYard(siteId),
   });
   return {
-    lab,
     title: input.title,
     placeName: place.name,
     scenario,
     kitId,
     siteId,
-    templates: [...(input.templates ?? labOptions[lab].templates)],
-    windowMinutes: 40,
-    minutesAllowed: null,
+    parts: [demoPart(lab, input.templates)],
+    lessons,
+    ...{ weight: 1, needsSignOff: false },
     policy: {
       ...defaultAssignmentPolicy,
       dueAt: sixInTheEvening(now, input.dueInDays, place.timeZone),
     },
     dueTimeZone: place.timeZone,
-    lessonSlug,
   };
 }

@@ -32,15 +32,20 @@ export function studentViewer(classId: string, studentId = '', displayName = '')
   return { kind: 'student', studentId, classId, displayName };
 }
 
-/** One attempt through the very functions that a student's browser calls. */
+/** One attempt through the very functions that a student's browser calls; at the first part where none is named. */
 export async function work(
   viewer: Viewer,
   assignmentId: string,
   skill: DemoAttempt,
   start: Clock,
   end: Clock,
+  position = 1,
 ): Promise<void> {
-  const { attemptId } = must(await startAttempt(viewer, assignmentId, start));
+  const part = await db().assignmentPart.findFirstOrThrow({
+    where: { assignmentId, kind: 'lab', position },
+    select: { id: true },
+  });
+  const { attemptId } = must(await startAttempt(viewer, assignmentId, part.id, start));
   const attempt = await db().attempt.findUniqueOrThrow({
     where: { id: attemptId },
     select: { lab: true, variant: true, answerKey: true },

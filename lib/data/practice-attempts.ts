@@ -24,25 +24,30 @@ const practiceSchema = z.strictObject({
   lab: z.enum(labs).optional(),
   kitId: z.string().max(60).optional(),
   assignmentId: z.string().max(60).optional(),
+  partId: z.string().max(60).optional(),
 });
 
 /**
- * A new variant each time; never counts. Of the given lab, else of the given assignment's. Under the
- * sky of the given assignment, else of the class's latest one, else of tonight at a town of ours. An
- * earlier practice that was left lying goes.
+ * A new variant each time; never counts. Of the given lab, else of the given assignment's: the named
+ * part's, or the first one's. Under the sky of the given assignment, else of the class's latest one, else
+ * of tonight at a town of ours. An earlier practice that was left lying goes.
  */
 export async function startPractice(
   viewer: Viewer,
-  input: { lab?: Lab; kitId?: string; assignmentId?: string },
+  input: { lab?: Lab; kitId?: string; assignmentId?: string; partId?: string },
   clock: Clock = systemClock,
 ): Promise<Result<{ attemptId: string }>> {
   if (viewer.kind !== 'student') return notFound();
   const parsed = practiceSchema.safeParse(input);
   if (!parsed.success) return failure('bad-input', 'This practice cannot be read.');
-  const { kitId, assignmentId } = parsed.data;
+  const { kitId, assignmentId, partId } = parsed.data;
   const { studentId, classId } = viewer;
   const latest = await db().assignment.findFirst({
-    where: { classId, state: 'published' },
+    where: {
+      ...{ classId, state: 'published' },
+      // Questions alone have no sky of their own.
+      parts: { some: { kind: 'lab', reference: { notIn: labsWithoutSky } } },
+    },
     orderBy: [{ publishedAt: 'desc' }, { id: 'asc' }],
     select: { id: true },
   });
@@ -50,9 +55,14 @@ export async function startPractice(
   const assignment = wanted === undefined ? null : await loadForStart(viewer, wanted);
   if (assignment === null && assignmentId !== undefined) return notFound();
   const now = clock.now();
-  const part = assignment === null ? null : readParts(assignment.parts);
-  const evening = part ?? defaultEvening(kitId, now);
-  const asAssigned = assignmentId === undefined ? undefined : part?.lab;
+  const set = assignment === null ? null : readParts(assignment.parts);
+  const evening = set ?? defaultEvening(kitId, now);
+  const part =
+    set === null || assignmentId === undefined
+      ? undefined
+      : (set.parts.find((one) => one.partId === partId) ??
+        set.parts.find(({ lab }) => parsed.data.lab === undefined || lab === parsed.data.lab));
+  const asAssigned = part?.lab;
   const task = labTaskOf(parsed.data.lab ?? asAssigned ?? 'pick-the-pair');
   const { lab } = task;
   const kit = kitId === undefined ? null : kitOrFirst(kitId);
@@ -77,14 +87,12 @@ export async function startPractice(
       scenario: { ...evening.scenario, ...(kit === null ? {} : telescopeAndEyepiece(kit)) },
       // Of lessons the assigned ones are practised; else any kind of task of the lab.
       templates:
-        labOptions[lab].ofAllKinds === true && asAssigned === lab && part !== null
-          ? part.templates
-          : task.templates,
+        labOptions[lab].ofAllKinds === true && part?.lab === lab ? part.templates : task.templates,
       templatesSeen: before
         .filter((one) => one.lab === lab)
         .slice(0, practicesRemembered)
         .map(({ template }) => template),
-      windowMinutes: Math.max(evening.windowMinutes, practiceWindowMinutes),
+      windowMinutes: Math.max(part?.windowMinutes ?? 0, practiceWindowMinutes),
       kitId: kept.kitId,
       minutesAllowed: null,
       mayPause: true,
@@ -116,6 +124,8 @@ export async function startPractice(
   }
   return failure('try-again', 'That did not work. Try again.');
 }
+
+const labsWithoutSky = labs.filter((lab) => labOptions[lab].withoutSky === true);
 
 /** The student's latest practices, newest first. */
 const practicesOf = (client: Transaction, studentId: string) =>
@@ -155,6 +165,5 @@ function defaultEvening(kitId: string | undefined, now: Date) {
     scenario,
     placeName: defaultPlace.name,
     kitId: kit.id,
-    windowMinutes: practiceWindowMinutes,
   };
 }

@@ -1,36 +1,38 @@
 import 'server-only';
 import type { Viewer } from '../auth/policy';
-import { countedMark } from '../grading/counted-mark';
+import type { LessonSlug } from '../course/lessons';
+import { assignmentMark } from '../grading/assignment-mark';
 import { gradebookState, type GradebookState } from '../grading/gradebook-state';
-import type { Lab } from '../variants/labs';
-import { standingOf } from './attempt-standing';
+import { readParts, partsSelect } from './assignment-parts';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
-import { labTaskOf } from './lab-tasks/lab-tasks';
 import { extendedDue, extensionsOf } from './due-times';
 import { policyOfAttempt, policyOfColumns, policySelect } from './stored-policy';
+import { partAttemptSelect, partStanding, type StudentPart } from './student-part';
+
+export type { StudentPart } from './student-part';
 
 export type StudentAssignment = {
   assignmentId: string;
-  lab: Lab;
   title: string;
   placeName: string;
   /** The student's own due time: with any extension. UTC, ISO 8601. */
   dueAt: string | null;
   dueTimeZone: string;
+  /** Of the whole. */
   state: GradebookState;
-  /** null while there is none or the feedback is withheld. */
+  /** Of the parts that are marked; null while none is or the feedback is withheld. */
   mark: number | null;
+  /** Set by the teacher over what the parts came to. */
+  markByHand: boolean;
   passMark: number;
   /** A safety gate was failed in what counts; false while the feedback is withheld. */
   gateFailed: boolean;
-  attemptsUsed: number;
-  /** With the student's extra attempts; null: no limit. */
-  attemptsAllowed: number | null;
-  openAttemptId: string | null;
-  lastSubmittedAttemptId: string | null;
   feedbackVisible: boolean;
-  lessonSlug: string | null;
+  /** Slugs of the lessons to read. */
+  lessons: LessonSlug[];
+  /** What is marked, in order. */
+  parts: StudentPart[];
 };
 
 const listSelect = (studentId: string) => ({
@@ -39,26 +41,13 @@ const listSelect = (studentId: string) => ({
   dueTimeZone: true,
   feedbackReleasedAt: true,
   ...policySelect,
-  parts: {
-    select: { kind: true, reference: true, scenarioVersion: { select: { placeName: true } } },
-  },
+  parts: partsSelect,
   extensions: extensionsOf(studentId),
   overrides: { where: { studentId }, select: { mark: true, excused: true } },
   attempts: {
     where: { studentId, mode: 'check' as const },
     orderBy: { number: 'asc' as const },
-    select: {
-      id: true,
-      mode: true,
-      status: true,
-      policy: true,
-      submittedAt: true,
-      marks: {
-        orderBy: { graderVersion: 'desc' as const },
-        take: 1,
-        select: { total: true, gateFailed: true },
-      },
-    },
+    select: partAttemptSelect,
   },
 });
 
@@ -92,71 +81,54 @@ function summary(
   now: Date,
 ): StudentAssignment {
   const current = policyOfColumns(row);
-  const { attempts } = row;
-  const open = attempts.find(({ status }) => status === 'open');
-  const submitted = attempts.filter(({ status }) => status === 'submitted');
-  const latest = attempts.at(-1);
-  // The rules that the latest attempt started with hold for what is shown of it.
-  const policy = latest === undefined ? current : policyOfAttempt(latest.policy);
+  const { parts, lessons, placeName } = readParts(row.parts);
   const extension = extendedDue(row.extensions);
-  const standings = submitted.map((attempt) =>
-    standingOf(
-      {
-        ...attempt,
-        student: { id: studentId, groups: [] },
-        assignment: {
-          feedbackReleasedAt: row.feedbackReleasedAt,
-          extensions: extension === null ? [] : [{ studentId, groupId: null, dueAt: extension }],
-        },
-      },
-      now,
-    ),
-  );
-  const feedbackVisible = standings.every((standing) => standing.feedbackVisible);
-  const marked = submitted.flatMap(({ marks }, index) => {
-    const [graded] = marks;
-    const latePenalty = standings[index]?.latePenalty ?? 0;
-    return graded === undefined
-      ? []
-      : [{ raw: graded.total, latePenalty, gateFailed: graded.gateFailed }];
-  });
-  const [override] = row.overrides;
-  const counted = countedMark(marked, policy.counting);
-  const setByHand = override?.mark ?? null;
-  const mark = setByHand ?? counted?.mark ?? null;
-  const gateFailed = setByHand === null && (counted?.gateFailed ?? false);
+  const open = row.attempts.find(({ status }) => status === 'open');
   const dueAt =
     extension?.toISOString() ??
     (open === undefined ? current.dueAt : policyOfAttempt(open.policy).dueAt);
-  const part = row.parts.find(({ kind }) => kind === 'lab');
+  const [override] = row.overrides;
+  const excused = override?.excused ?? false;
+  const { feedbackReleasedAt } = row;
+  const standings = parts.map((part) =>
+    partStanding({
+      part,
+      attempts: row.attempts.filter(({ partId }) => partId === part.partId),
+      ...{ studentId, current, extension, feedbackReleasedAt, excused, dueAt, extraAttempts, now },
+    }),
+  );
+  const feedbackVisible = standings.every(({ shown }) => shown.feedbackVisible);
+  const whole = assignmentMark(
+    standings.map(({ counted, shown }) => ({ weight: shown.weight, excused: false, counted })),
+  );
+  const setByHand = override?.mark ?? null;
+  const mark = setByHand ?? whole.mark;
+  const gateFailed = setByHand === null && whole.gateFailed;
+  // The rules that the latest attempt started with hold for what is shown of it.
+  const { passMark } = standings.findLast(({ policy }) => policy !== null)?.policy ?? current;
   return {
     assignmentId: row.id,
-    lab: labTaskOf(part?.reference ?? '').lab,
     title: row.title,
-    placeName: part?.scenarioVersion?.placeName ?? '',
+    placeName,
     dueAt,
     dueTimeZone: row.dueTimeZone,
     state: gradebookState({
-      excused: override?.excused ?? false,
-      mark,
-      passMark: policy.passMark,
-      gateFailed,
+      ...{ excused, mark, passMark, gateFailed },
       resultShown: feedbackVisible,
-      late: standings.at(-1)?.late ?? false,
-      submitted: submitted.length > 0,
-      underWay: open !== undefined,
+      late: standings.some(({ late }) => late),
+      submitted: standings.some(({ submitted }) => submitted),
+      underWay: standings.some(({ shown }) => shown.openAttemptId !== null),
+      partMissing: setByHand === null && standings.some(({ submitted }) => !submitted),
+      returned: setByHand === null && standings.some(({ returned }) => returned),
       dueAtMs: dueAt === null ? null : Date.parse(dueAt),
       nowMs: now.getTime(),
     }),
     mark: feedbackVisible ? mark : null,
+    markByHand: setByHand !== null,
     gateFailed: feedbackVisible && gateFailed,
-    passMark: policy.passMark,
-    attemptsUsed: attempts.length,
-    attemptsAllowed:
-      current.attemptsAllowed === null ? null : current.attemptsAllowed + extraAttempts,
-    openAttemptId: open?.id ?? null,
-    lastSubmittedAttemptId: submitted.at(-1)?.id ?? null,
+    passMark,
     feedbackVisible,
-    lessonSlug: row.parts.find(({ kind }) => kind === 'lesson')?.reference ?? null,
+    lessons,
+    parts: standings.map(({ shown }) => shown),
   };
 }

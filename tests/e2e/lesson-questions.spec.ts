@@ -40,7 +40,7 @@ test('a lesson is assigned from its own page, answered, left and resumed, handed
     .getByRole('region', { name: 'Assign this lesson' })
     .getByRole('link', { name: className })
     .click();
-  await expect(page.getByRole('radio', { name: 'Questions on lessons' })).toBeChecked();
+  await expect(page.getByLabel('What students do')).toHaveValue('lesson-questions');
   await expect(page.getByRole('checkbox', { name: 'Level enough' })).toBeChecked();
   await expect(page.getByRole('heading', { name: 'Place' })).toHaveCount(0);
   await page.getByRole('button', { name: 'Save the draft and see the answer key' }).click();

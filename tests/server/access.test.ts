@@ -15,6 +15,7 @@ import {
   makeSchool,
   monday,
   published,
+  startPart,
   started,
   valueOf,
   type School,
@@ -190,8 +191,8 @@ const cases: Case[] = [
         monday,
       ),
   ],
-  ['startAttempt', ['ann', 'ben'], (v) => attempts.startAttempt(v, made.assignmentId, monday)],
-  ['startAttempt of a draft', [], (v) => attempts.startAttempt(v, made.draftId, monday)],
+  ['startAttempt', ['ann', 'ben'], (v) => startPart(v, made.assignmentId, monday)],
+  ['startAttempt of a draft', [], (v) => startPart(v, made.draftId, monday)],
   [
     'startPractice',
     ['ann', 'ben'],

@@ -8,9 +8,16 @@ import type { PairSubmission } from '@/lib/grading/pair-submission';
 import { storedAnswerKey } from '@/lib/pointing/stored-answer-key';
 import { generatePairVariant } from '@/lib/variants/generate-pair-variant';
 import { pairTemplates, type PairTemplate } from '@/lib/variants/pair-variant';
-import { everyFaultTemplate, everyRunTemplate, faultTask, runTask } from '../support/lab-work';
+import { everyFaultTemplate, everyRunTemplate } from '../support/lab-work';
 import { useSchoolDatabase } from '../support/school-database';
-import { assignmentInput, makeSchool, monday, valueOf, type School } from '../support/school';
+import {
+  assignmentInput,
+  labPart,
+  makeSchool,
+  monday,
+  valueOf,
+  type School,
+} from '../support/school';
 
 useSchoolDatabase();
 const catalogue = loadCatalogue();
@@ -21,12 +28,12 @@ beforeAll(async () => {
 
 /** The very task that the preview speaks of, made again from its seed. */
 function sampleTask(assignmentId: string, template: PairTemplate) {
-  const { scenario, windowMinutes } = assignmentInput();
+  const { scenario } = assignmentInput();
   const variant = generatePairVariant({
     seed: hmacOf('preview', assignmentId, template),
     scenario,
     templates: [template],
-    windowMinutes,
+    windowMinutes: 20,
     catalogue,
   });
   const { frame } = variant;
@@ -55,11 +62,11 @@ describe('the sample pair of a kind of task', () => {
       await createAssignment(
         school.owner,
         school.classId,
-        { ...assignmentInput(), templates: [...pairTemplates] },
+        { ...assignmentInput(), parts: [labPart('pick-the-pair', pairTemplates)] },
         monday,
       ),
     );
-    const preview = await previewAnswerKey(school.owner, assignmentId);
+    const [preview] = (await previewAnswerKey(school.owner, assignmentId)) ?? [];
     if (preview?.lab !== 'pick-the-pair') throw new Error('a preview of another lab');
     expect(preview.variants.map(({ template }) => template)).toEqual([...pairTemplates]);
     for (const { template, sample } of preview.variants) {
@@ -95,11 +102,11 @@ describe('a preview of the other labs', () => {
   const previewOf = async (task: object) => {
     const input = { ...assignmentInput(), ...task };
     const made = valueOf(await createAssignment(school.owner, school.classId, input, monday));
-    return previewAnswerKey(school.owner, made.assignmentId);
+    return (await previewAnswerKey(school.owner, made.assignmentId))?.[0];
   };
 
   test('tells what a perfect operator would get in each kind of run', async () => {
-    const preview = await previewOf({ ...runTask, templates: everyRunTemplate });
+    const preview = await previewOf({ parts: [labPart('alignment-run', everyRunTemplate)] });
     if (preview?.lab !== 'alignment-run') throw new Error('a preview of another lab');
     expect(preview.key.pairs.length).toBeGreaterThan(0);
     expect(preview.variants.map(({ template }) => template)).toEqual(everyRunTemplate);
@@ -111,7 +118,7 @@ describe('a preview of the other labs', () => {
   });
 
   test('tells the fault behind each kind of evidence, its look-alikes and its cure', async () => {
-    const preview = await previewOf({ ...faultTask, templates: everyFaultTemplate });
+    const preview = await previewOf({ parts: [labPart('what-went-wrong', everyFaultTemplate)] });
     if (preview?.lab !== 'what-went-wrong') throw new Error('a preview of another lab');
     expect(preview.variants.map(({ template }) => template)).toEqual(everyFaultTemplate);
     for (const { sample } of preview.variants) {

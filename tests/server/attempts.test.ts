@@ -5,7 +5,6 @@ import {
   getOpenAttempt,
   listStudentAssignments,
   saveDraft,
-  startAttempt,
   startPractice,
   submitAttempt,
 } from '@/lib/data/attempts';
@@ -24,6 +23,7 @@ import {
   makeSchool,
   monday,
   published,
+  startPart,
   started,
   valueOf,
   type School,
@@ -54,8 +54,8 @@ describe('starting', () => {
   test('the same start again resumes the open attempt, also when both come together', async () => {
     const assignmentId = await published(school);
     const [one, two] = await Promise.all([
-      startAttempt(school.ann, assignmentId, monday),
-      startAttempt(school.ann, assignmentId, monday),
+      startPart(school.ann, assignmentId, monday),
+      startPart(school.ann, assignmentId, monday),
     ]);
     expect(valueOf(one)).toEqual(valueOf(two));
     expect(await db().attempt.count({ where: { assignmentId } })).toBe(1);
@@ -64,20 +64,20 @@ describe('starting', () => {
   test('an attempt over the limit is refused and uses nothing up; extra attempts open one more', async () => {
     const assignmentId = await published(school, { attemptsAllowed: 1 });
     await submitted(await started(school.ann, assignmentId));
-    expect(codeOf(await startAttempt(school.ann, assignmentId, monday))).toBe('no-attempts-left');
+    expect(codeOf(await startPart(school.ann, assignmentId, monday))).toBe('no-attempts-left');
     expect(await db().attempt.count({ where: { assignmentId } })).toBe(1);
     valueOf(await setExtraAttempts(school.owner, school.ann.studentId, 1));
-    expect(codeOf(await startAttempt(school.ann, assignmentId, monday))).toBe('ok');
+    expect(codeOf(await startPart(school.ann, assignmentId, monday))).toBe('ok');
     valueOf(await setExtraAttempts(school.owner, school.ann.studentId, 0));
   });
 
   test('after the due time nothing starts, but what is open goes on; an extension opens it again', async () => {
     const assignmentId = await published(school);
     const open = await started(school.ann, assignmentId);
-    expect(codeOf(await startAttempt(school.ben, assignmentId, afterDue(0.01)))).toBe(
+    expect(codeOf(await startPart(school.ben, assignmentId, afterDue(0.01)))).toBe(
       'too-late-to-start',
     );
-    expect(valueOf(await startAttempt(school.ann, assignmentId, afterDue(1))).attemptId).toBe(open);
+    expect(valueOf(await startPart(school.ann, assignmentId, afterDue(1))).attemptId).toBe(open);
     const later = afterDue(48).now().toISOString();
     const decision = {
       studentId: school.ben.studentId,
@@ -86,7 +86,7 @@ describe('starting', () => {
       note: 'Was ill.',
     };
     valueOf(await extendDue(school.owner, decision));
-    expect(codeOf(await startAttempt(school.ben, assignmentId, afterDue(47)))).toBe('ok');
+    expect(codeOf(await startPart(school.ben, assignmentId, afterDue(47)))).toBe('ok');
   });
 
   test('two students get seeds of their own, and a stored seed makes the stored variant again', async () => {
@@ -107,7 +107,8 @@ describe('starting', () => {
     });
     expect(new Set(rows.map(({ seed }) => seed)).size).toBe(2);
     // Seeds are random, so two students may chance on the same minute; the seed alone decides.
-    const { scenario, templates, windowMinutes, kitId } = assignmentInput();
+    const { scenario, kitId, parts } = assignmentInput();
+    const { templates = [], windowMinutes = 0 } = parts[0] ?? {};
     for (const { seed, variant } of rows) {
       const again = frozenTask({
         ...{ lab: 'pick-the-pair', seed, scenario, kitId },
@@ -410,7 +411,8 @@ describe('practice', () => {
     const [listed] = (await listStudentAssignments(school.cy, monday)).filter(
       (item) => item.assignmentId === assignmentId,
     );
-    expect(listed).toMatchObject({ state: 'not-started', attemptsUsed: 0, mark: null });
+    expect(listed).toMatchObject({ state: 'not-started', mark: null });
+    expect(listed?.parts).toMatchObject([{ attemptsUsed: 0, mark: null }]);
   });
 
   test('a practice that was left lying goes when the next begins', async () => {

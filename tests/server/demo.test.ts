@@ -34,7 +34,7 @@ test('the printed card opens a student who has work to do and work done', async 
     'complete',
     ...Array.from({ length: 5 }, () => 'not-started'),
   ]);
-  expect(new Set(work.map(({ lab }) => lab))).toEqual(
+  expect(new Set(work.flatMap(({ parts }) => parts.map(({ lab }) => lab)))).toEqual(
     new Set([
       ...['put-it-together', 'pick-the-pair', 'alignment-run', 'what-went-wrong'],
       'lesson-questions',

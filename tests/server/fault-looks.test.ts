@@ -3,7 +3,6 @@ import {
   getOpenAttempt,
   lookAt,
   saveDraft,
-  startAttempt,
   startPractice,
   submitAttempt,
 } from '@/lib/data/attempts';
@@ -20,6 +19,7 @@ import {
   makeSchool,
   monday,
   published,
+  startPart,
   started,
   valueOf,
   type School,
@@ -235,7 +235,7 @@ describe('the mark', () => {
     valueOf(await lookAt(school.ben, attemptId, 'card', monday));
     const sent = { submission: await rightAnswerOf(attemptId), idempotencyKey: key };
     valueOf(await submitAttempt(school.ben, attemptId, sent, monday));
-    const next = valueOf(await startAttempt(school.ben, assignmentId, monday)).attemptId;
+    const next = valueOf(await startPart(school.ben, assignmentId, monday)).attemptId;
     expect(await getOpenAttempt(school.ben, next)).toMatchObject({ draft: empty });
   });
 });

@@ -4,6 +4,7 @@ import { getNightPlan } from '@/lib/data/night-plan';
 import { useSchoolDatabase } from '../support/school-database';
 import {
   assignmentInput,
+  labPart,
   codeOf,
   makeSchool,
   monday,
@@ -50,8 +51,8 @@ describe('a night plan', () => {
     const before = valueOf(await getNightPlan(school.owner, school.classId, {}, monday));
     const questions = {
       ...assignmentInput(),
-      ...{ lab: 'lesson-questions' as const, templates: ['level-enough'] },
-      ...{ placeName: 'Indoors', windowMinutes: 0 },
+      parts: [labPart('lesson-questions', ['level-enough'])],
+      placeName: 'Indoors',
     };
     valueOf(await createAssignment(school.owner, school.classId, questions, monday));
     const after = valueOf(await getNightPlan(school.owner, school.classId, {}, monday));

@@ -5,7 +5,6 @@ import {
   getOpenAttempt,
   listStudentAssignments,
   saveDraft,
-  startAttempt,
   startPractice,
   submitAttempt,
 } from '@/lib/data/attempts';
@@ -34,9 +33,11 @@ import { useSchoolDatabase } from '../support/school-database';
 import {
   assignmentInput,
   codeOf,
+  labPart,
   makeSchool,
   monday,
   published,
+  startPart,
   started,
   valueOf,
   type School,
@@ -87,7 +88,7 @@ describe.each(labs)('$lab', ({ lab, task, answer }) => {
     const listed = (await listStudentAssignments(school.ann, monday)).find(
       (one) => one.assignmentId === assignmentId,
     );
-    expect(listed).toMatchObject({ lab, state: 'complete' });
+    expect(listed).toMatchObject({ state: 'complete', parts: [{ lab, state: 'complete' }] });
     const record = await getStudentRecord(school.owner, school.ann.studentId, monday);
     expect(record?.attempts.find((one) => one.attemptId === attemptId)).toMatchObject({ lab });
     const cell = (await getGradebook(school.owner, school.classId, monday))?.cells.find(
@@ -170,7 +171,7 @@ describe.each(labs)('$lab', ({ lab, task, answer }) => {
     '%s cannot start what is not theirs',
     async (who) => {
       const assignmentId = await setOf(task);
-      expect(codeOf(await startAttempt(school[who], assignmentId, monday))).toBe('not-found');
+      expect(codeOf(await startPart(school[who], assignmentId, monday))).toBe('not-found');
       const practice = await startPractice(school[who], { assignmentId }, monday);
       expect(codeOf(practice)).toBe('not-found');
     },
@@ -301,7 +302,7 @@ describe('a run’s log', () => {
 });
 
 describe('more time', () => {
-  const timed = { ...runTask, minutesAllowed: 20 };
+  const timed = { parts: [labPart('alignment-run', ['own-choice'], { minutesAllowed: 20 })] };
   const timeOf = async (viewer: School['ann'], assignmentId: string) => {
     const open = await getOpenAttempt(viewer, await started(viewer, assignmentId));
     if (open?.lab !== 'alignment-run') throw new Error('this is no run');
@@ -401,37 +402,57 @@ describe('a failed safety gate', () => {
 });
 
 describe('setting a lab', () => {
+  const timed = (lab: Lab, template: string, minutesAllowed: number) => ({
+    parts: [labPart(lab, [template], { minutesAllowed })],
+  });
   const save = (change: object) =>
     createAssignment(school.owner, school.classId, { ...assignmentInput(), ...change }, monday);
 
   test.each([
-    ['a kind of task of another lab', { templates: ['decoy'] }, 'templates'],
-    ['a lab that is none', { lab: 'sundial' }, 'lab'],
-    ['time in a lab where it cannot count', { minutesAllowed: 20 }, 'minutesAllowed'],
-    ['no time to speak of', { ...runTask, minutesAllowed: 1 }, 'minutesAllowed'],
+    [
+      'a kind of task of another lab',
+      { parts: [labPart('pick-the-pair', ['decoy'])] },
+      'parts.0.templates',
+    ],
+    ['a lab that is none', { parts: [{ ...labPart('level', []), lab: 'sundial' }] }, 'parts.0.lab'],
+    [
+      'time in a lab where it cannot count',
+      timed('pick-the-pair', 'free-pair', 20),
+      'parts.0.minutesAllowed',
+    ],
+    ['no time to speak of', timed('alignment-run', 'own-choice', 1), 'parts.0.minutesAllowed'],
   ])('%s is refused by name', async (_, change, field) => {
     const refused = await save(change);
     expect(refused).toMatchObject({ ok: false, problem: { code: 'bad-input', field } });
   });
 
-  test('is kept, can be changed, and leaves what is under way as it was', async () => {
-    const assignmentId = await setOf({ ...runTask, minutesAllowed: 15 });
-    expect(await getAssignment(school.owner, assignmentId)).toMatchObject({
-      lab: 'alignment-run',
-      templates: ['own-choice'],
-      minutesAllowed: 15,
-    });
+  test('is kept, can be changed until somebody starts, and leaves what is under way as it was', async () => {
+    const assignmentId = await setOf(timed('alignment-run', 'own-choice', 15));
+    expect((await getAssignment(school.owner, assignmentId))?.parts).toMatchObject([
+      { lab: 'alignment-run', templates: ['own-choice'], minutesAllowed: 15 },
+    ]);
     const attemptId = await started(school.ann, assignmentId);
     const input = { ...assignmentInput(), ...faultTask };
-    valueOf(await updateAssignment(school.owner, assignmentId, input));
-    expect(await getAssignment(school.owner, assignmentId)).toMatchObject({
-      lab: 'what-went-wrong',
-      minutesAllowed: null,
-    });
+    expect(codeOf(await updateAssignment(school.owner, assignmentId, input))).toBe('part-has-work');
+    expect((await getAssignment(school.owner, assignmentId))?.version).toBe(2);
+    const both = {
+      ...input,
+      parts: [...timed('alignment-run', 'decoy', 30).parts, ...input.parts],
+    };
+    valueOf(await updateAssignment(school.owner, assignmentId, both));
+    expect((await getAssignment(school.owner, assignmentId))?.parts).toMatchObject([
+      { lab: 'alignment-run', templates: ['decoy'], minutesAllowed: 30 },
+      { lab: 'what-went-wrong' },
+    ]);
+    const open = await getOpenAttempt(school.ann, attemptId);
+    expect(open?.variant).toMatchObject({ template: 'own-choice', minutesAllowed: 15 });
     const sent = { submission: await perfectRunOf(attemptId), idempotencyKey: key };
     const { result } = valueOf(await submitAttempt(school.ann, attemptId, sent, monday));
     expect(result?.lab).toBe('alignment-run');
-    const next = await getOpenAttempt(school.ann, await started(school.ann, assignmentId));
+    const next = await getOpenAttempt(
+      school.ann,
+      await started(school.ann, assignmentId, monday, 1),
+    );
     expect(next?.lab).toBe('what-went-wrong');
   });
 });

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { startAttempt, submitAttempt } from '@/lib/data/attempts';
+import { submitAttempt } from '@/lib/data/attempts';
 import { setIdleSignOut } from '@/lib/data/classes';
 import { db } from '@/lib/data/db';
 import { issueCards, listRoster, removeStudent } from '@/lib/data/roster';
@@ -18,6 +18,7 @@ import {
   makeSchool,
   monday,
   published,
+  startPart,
   valueOf,
   type School,
 } from '../support/school';
@@ -162,7 +163,7 @@ test('whose sign-ins are forgotten was last there for the last work', async () =
   await db().session.deleteMany({ where: { studentId: school.ann.studentId } });
   expect(await seenAt()).toBeNull();
   const assignmentId = await published(school);
-  const { attemptId } = valueOf(await startAttempt(school.ann, assignmentId, minutesOn(60)));
+  const { attemptId } = valueOf(await startPart(school.ann, assignmentId, minutesOn(60)));
   expect(await seenAt()).toBe(minutesOn(60).now().toISOString());
   const submission = await answerFor(attemptId, 'best');
   valueOf(

@@ -14,23 +14,22 @@ import { rightAnswer } from '@/lib/items/answers-to-try';
 import type { Item } from '@/lib/items/item';
 import { directionFromAzAlt, separationDeg } from '@/lib/units/vector';
 import { benchTemplates, type BenchLab } from '@/lib/variants/bench/bench-labs';
+import { labPart } from './school';
 import { runTemplates } from '@/lib/variants/run-variant';
 import { faultTemplates } from '@/lib/variants/fault-variant';
 
 export const runTask: Partial<AssignmentInput> = {
-  lab: 'alignment-run',
   title: 'Alignment run',
-  templates: ['own-choice'],
+  parts: [labPart('alignment-run', ['own-choice'])],
 };
 export const faultTask: Partial<AssignmentInput> = {
-  lab: 'what-went-wrong',
   title: 'What went wrong?',
-  templates: ['first-slews'],
+  parts: [labPart('what-went-wrong', ['first-slews'])],
 };
 /** Each bench lab with every kind of its tasks, and the answer that its attempts keep as their key. */
 export const benchTasks = Object.entries(benchTemplates).map(([lab, templates]) => ({
   lab: lab as BenchLab,
-  task: { lab: lab as BenchLab, title: lab, templates: [...templates] },
+  task: { title: lab, parts: [labPart(lab as BenchLab, templates)] },
   answer: modelAnswerOf,
 }));
 
@@ -83,9 +82,12 @@ export async function rightAnswerOf(attemptId: string): Promise<FaultSubmission>
 }
 
 export const questionsTask = {
-  lab: 'lesson-questions' as const,
   title: 'Questions on lessons',
-  templates: ['level-enough', 'power-without-smoke', 'choosing-alignment-stars'],
+  parts: [
+    labPart('lesson-questions', [
+      ...['level-enough', 'power-without-smoke', 'choosing-alignment-stars'],
+    ]),
+  ],
 };
 
 /** The whole questions that the attempt keeps, with their keys. */

@@ -1,7 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import type { Viewer } from '@/lib/auth/policy';
 import { createAssignment, publishAssignment } from '@/lib/data/assignments';
-import type { AssignmentInput } from '@/lib/data/assignment-input';
+import type { AssignmentInput, AssignmentPartInput } from '@/lib/data/assignment-input';
+import type { Lab } from '@/lib/variants/labs';
 import { startAttempt } from '@/lib/data/attempts';
 import { createClass } from '@/lib/data/classes';
 import { fixedClock } from '@/lib/data/clock';
@@ -53,10 +54,19 @@ const studentViewer = (classId: string, studentId: string | undefined, displayNa
   return { kind: 'student', studentId, classId, displayName } as const;
 };
 
+/** One part of an assignment, that counts as much as any other. */
+export const labPart = (
+  lab: Lab,
+  templates: readonly string[],
+  change: Partial<AssignmentPartInput> = {},
+): AssignmentPartInput => ({
+  ...{ lab, templates: [...templates], windowMinutes: 20, minutesAllowed: null, weight: 1 },
+  ...change,
+});
+
 /** An assignment that reads: a clear December evening over an open field. */
 export function assignmentInput(change: Partial<AssignmentInput['policy']> = {}): AssignmentInput {
   return {
-    lab: 'pick-the-pair',
     title: 'Pick the pair',
     placeName: 'Keswick',
     scenario: eveningScenario({
@@ -67,9 +77,9 @@ export function assignmentInput(change: Partial<AssignmentInput['policy']> = {})
     }),
     kitId: 'wren',
     siteId: 'open-field',
-    templates: ['free-pair'],
-    windowMinutes: 20,
-    minutesAllowed: null,
+    parts: [labPart('pick-the-pair', ['free-pair'])],
+    lessons: ['choosing-alignment-stars'],
+    ...{ weight: 1, needsSignOff: false },
     policy: {
       attemptsAllowed: 2,
       dueAt,
@@ -82,7 +92,6 @@ export function assignmentInput(change: Partial<AssignmentInput['policy']> = {})
       ...change,
     },
     dueTimeZone: 'Europe/London',
-    lessonSlug: 'choosing-alignment-stars',
   };
 }
 
@@ -146,10 +155,32 @@ export async function answerFor(attemptId: string, skill: DemoSkill): Promise<Pa
   );
 }
 
+/** The ids of the marked parts of an assignment, in order. */
+export async function partsOf(assignmentId: string): Promise<string[]> {
+  const parts = await db().assignmentPart.findMany({
+    where: { assignmentId, kind: 'lab' },
+    orderBy: { position: 'asc' },
+    select: { id: true },
+  });
+  return parts.map(({ id }) => id);
+}
+
+/** An attempt at the first part of an assignment, or at the one of that number (from 0). */
+export async function startPart(
+  viewer: Viewer,
+  assignmentId: string,
+  clock = monday,
+  index = 0,
+): Promise<Result<{ attemptId: string }>> {
+  const partId = (await partsOf(assignmentId))[index] ?? 'no such part';
+  return startAttempt(viewer, assignmentId, partId, clock);
+}
+
 export async function started(
   viewer: Viewer,
   assignmentId: string,
   clock = monday,
+  index = 0,
 ): Promise<string> {
-  return valueOf(await startAttempt(viewer, assignmentId, clock)).attemptId;
+  return valueOf(await startPart(viewer, assignmentId, clock, index)).attemptId;
 }

@@ -19,31 +19,35 @@ function goTo(attemptId: string): never {
   redirect(routes.student.attempt(attemptId));
 }
 
-const checkForm = z.object({ assignmentId: z.string().min(1).max(60) });
+const id = z.string().min(1).max(60);
+const checkForm = z.object({ assignmentId: id, partId: id });
 
-/** Starts the next attempt of a check, or resumes the open one. */
+/** Starts the next attempt at a part of an assignment, or resumes the open one. */
 export async function startCheck(_: StartState, form: FormData): Promise<StartState> {
   const parsed = checkForm.safeParse(Object.fromEntries(form));
   if (!parsed.success) return { problem: 'This page is out of date. Load it again.' };
-  const started = await startAttempt(await getViewer(), parsed.data.assignmentId);
+  const { assignmentId, partId } = parsed.data;
+  const started = await startAttempt(await getViewer(), assignmentId, partId);
   if (started.ok) goTo(started.value.attemptId);
   return started.problem.code === 'not-found' ? signedOut : { problem: started.problem.message };
 }
 
 const practiceForm = z.object({
   lab: z.enum(labs).optional(),
-  assignmentId: z.string().min(1).max(60).optional(),
-  kitId: z.string().min(1).max(60).optional(),
+  assignmentId: id.optional(),
+  partId: id.optional(),
+  kitId: id.optional(),
 });
 
 /** A new practice variant each time; it never counts. */
 export async function startPracticeRound(_: StartState, form: FormData): Promise<StartState> {
   const parsed = practiceForm.safeParse(Object.fromEntries(form));
   if (!parsed.success) return { problem: 'This page is out of date. Load it again.' };
-  const { lab, assignmentId, kitId } = parsed.data;
+  const { lab, assignmentId, partId, kitId } = parsed.data;
   const started = await startPractice(await getViewer(), {
     ...(lab === undefined ? {} : { lab }),
     ...(assignmentId === undefined ? {} : { assignmentId }),
+    ...(partId === undefined ? {} : { partId }),
     ...(kitId === undefined ? {} : { kitId }),
   });
   if (started.ok) goTo(started.value.attemptId);

@@ -1,23 +1,26 @@
 import type { ReactNode } from 'react';
+import { lessonName } from '@/components/questions/lesson-name';
 import { GradebookStateMark } from '@/components/grading/gradebook/gradebook-state-mark';
 import { labText } from '@/components/grading/template-text';
 import { markText } from '@/components/grading/mark-text';
-import { LinkButton } from '@/components/ui/link-button';
 import { Meter } from '@/components/ui/meter';
 import { TextLink } from '@/components/ui/text-link';
 import type { StudentAssignment } from '@/lib/data/attempts';
 import { routes } from '@/lib/routes';
 import { labOptions } from '@/lib/variants/labs';
-import { startCheck, startPracticeRound } from './actions';
-import { attemptsInWords, isToDo, nextStepOf, type NextStep } from './assignment-standing';
+import { startPracticeRound } from './actions';
+import { attemptsInWords, nextStepOf, standingsOf } from './assignment-standing';
 import { dueInWords } from './due-words';
+import { PartActions, PartRow } from './part-row';
 import { StartForm } from './start-form';
 
-/** One assignment as its student sees it: when it is due, how it stands, and the next step. */
+/** One assignment as its student sees it: when it is due, what to read, how it stands, and what is next. */
 export function AssignmentCard({ assignment, now }: { assignment: StudentAssignment; now: Date }) {
-  const { assignmentId, lab, title, placeName, lessonSlug, lastSubmittedAttemptId } = assignment;
-  const { withoutSky = false } = labOptions[lab];
-  const step = nextStepOf(assignment, now);
+  const { assignmentId, title, placeName, parts } = assignment;
+  const [only, ...more] = parts;
+  const single = more.length === 0 ? only : undefined;
+  const withoutSky = parts.every(({ lab }) => labOptions[lab].withoutSky === true);
+  const isLabName = single === undefined || title === labText[single.lab].name;
   return (
     <article
       aria-labelledby={`assignment-${assignmentId}`}
@@ -28,54 +31,90 @@ export function AssignmentCard({ assignment, now }: { assignment: StudentAssignm
           {title}
         </h3>
         <p className="text-sm text-soft">
-          {title === labText[lab].name ? '' : `${labText[lab].name} · `}
+          {isLabName ? '' : `${labText[single.lab].name} · `}
           {dueInWords(assignment.dueAt, assignment.dueTimeZone, now)}
-          {placeName === '' || withoutSky ? '' : ` · the sky of ${placeName}`} ·{' '}
-          {attemptsInWords(assignment)}
+          {placeName === '' || withoutSky ? '' : ` · the sky of ${placeName}`}
+          {single === undefined
+            ? ''
+            : ` · ${attemptsInWords({ ...single, dueAt: assignment.dueAt })}`}
         </p>
-        <StepSaid step={step} />
+        <StepSaid assignment={assignment} now={now} />
       </div>
-      <div className="space-y-2 md:col-start-2 md:row-span-2 md:row-start-1">
+      <div className="space-y-2 md:col-start-2 md:row-start-1">
         <GradebookStateMark state={assignment.state} />
         <Standing assignment={assignment} />
       </div>
-      <div className="self-end">
-        <div className="flex flex-wrap items-start gap-3">
-          <StepButton
-            step={step}
-            assignmentId={assignmentId}
-            variant={isToDo(assignment, now) ? 'primary' : 'quiet'}
-          />
-          <StartForm
-            action={startPracticeRound}
-            values={{ assignmentId }}
-            label={withoutSky ? 'Practise such questions' : 'Practise under this sky'}
-            variant="quiet"
-          />
+      {single === undefined ? (
+        <Parts assignment={assignment} now={now} />
+      ) : (
+        <div className="self-end md:col-span-2">
+          <div className="flex flex-wrap items-start gap-3">
+            <PartActions assignment={assignment} part={single} now={now} />
+            <StartForm
+              action={startPracticeRound}
+              values={{ assignmentId, partId: single.partId }}
+              label={withoutSky ? 'Practise such questions' : 'Practise under this sky'}
+              variant="quiet"
+            />
+          </div>
+          <p className="mt-3 flex flex-wrap gap-x-6 gap-y-1 text-sm">
+            {single.lastSubmittedAttemptId === null || !assignment.feedbackVisible ? null : (
+              <TextLink href={routes.student.attemptResult(single.lastSubmittedAttemptId)}>
+                See how it came out
+              </TextLink>
+            )}
+            <LessonLinks lessons={assignment.lessons} />
+          </p>
         </div>
-        <p className="mt-3 flex flex-wrap gap-x-6 gap-y-1 text-sm">
-          {lastSubmittedAttemptId === null || !assignment.feedbackVisible ? null : (
-            <TextLink href={routes.student.attemptResult(lastSubmittedAttemptId)}>
-              See how it came out
-            </TextLink>
-          )}
-          {lessonSlug === null ? null : (
-            <TextLink href={routes.lessons.one(lessonSlug)}>Read the lesson</TextLink>
-          )}
-        </p>
-      </div>
+      )}
     </article>
   );
 }
 
+/** What to read first, then what is marked, in order. */
+function Parts({ assignment, now }: { assignment: StudentAssignment; now: Date }) {
+  const { lessons, parts } = assignment;
+  return (
+    <div className="md:col-span-2">
+      {lessons.length === 0 ? null : (
+        <p className="mb-3 flex flex-wrap gap-x-4 gap-y-1">
+          <span>To read:</span>
+          {lessons.map((slug) => (
+            <TextLink key={slug} href={routes.lessons.one(slug)}>
+              {lessonName(slug)}
+            </TextLink>
+          ))}
+        </p>
+      )}
+      <ol>
+        {parts.map((part) => (
+          <PartRow key={part.partId} assignment={assignment} part={part} now={now} />
+        ))}
+      </ol>
+    </div>
+  );
+}
+
+function LessonLinks({ lessons }: Pick<StudentAssignment, 'lessons'>): ReactNode {
+  const [only, ...more] = lessons;
+  if (only !== undefined && more.length === 0)
+    return <TextLink href={routes.lessons.one(only)}>Read the lesson</TextLink>;
+  return lessons.map((slug) => (
+    <TextLink key={slug} href={routes.lessons.one(slug)}>
+      Read: {lessonName(slug)}
+    </TextLink>
+  ));
+}
+
 function Standing({ assignment }: { assignment: StudentAssignment }): ReactNode {
-  const { mark, passMark, gateFailed, feedbackVisible, lastSubmittedAttemptId } = assignment;
+  const { mark, passMark, gateFailed, feedbackVisible, parts, markByHand } = assignment;
   if (mark !== null) {
+    const waiting = markByHand ? 0 : parts.filter((part) => part.mark === null).length;
     return (
       <>
         <Meter
           value={mark}
-          label="Your mark"
+          label={waiting === 0 ? 'Your mark' : 'Your mark so far'}
           valueText={`${markText(mark)} of 100`}
           markAt={passMark}
           markLabel={`${markText(passMark)} to pass`}
@@ -84,57 +123,21 @@ function Standing({ assignment }: { assignment: StudentAssignment }): ReactNode 
       </>
     );
   }
-  if (lastSubmittedAttemptId !== null && !feedbackVisible) {
-    return <p>Handed in. Your teacher shows marks later.</p>;
-  }
+  const handedIn = parts.some(({ lastSubmittedAttemptId }) => lastSubmittedAttemptId !== null);
+  return handedIn && !feedbackVisible ? <p>Handed in. Your teacher shows marks later.</p> : null;
+}
+
+function StepSaid({ assignment, now }: { assignment: StudentAssignment; now: Date }): ReactNode {
+  const steps = standingsOf(assignment).map((standing) => nextStepOf(standing, now).kind);
+  if (steps.includes('excused'))
+    return <p className="mt-3">Your teacher has excused you: this does not count for you.</p>;
+  if (steps.includes('go-on'))
+    return (
+      <p className="mt-3">An attempt is open. What you did so far is kept: go on from there.</p>
+    );
+  if (assignment.state === 'returned')
+    return <p className="mt-3">Your teacher has given it back to you: try once more.</p>;
+  if (steps.includes('too-late'))
+    return <p className="mt-3">The due time is over. Ask your teacher for more time.</p>;
   return null;
-}
-
-function StepSaid({ step }: { step: NextStep }): ReactNode {
-  switch (step.kind) {
-    case 'too-late':
-      return <p className="mt-3">The due time is over. Ask your teacher for more time.</p>;
-    case 'excused':
-      return <p className="mt-3">Your teacher has excused you: this does not count for you.</p>;
-    case 'go-on':
-      return (
-        <p className="mt-3">An attempt is open. What you did so far is kept: go on from there.</p>
-      );
-    case 'start':
-    case 'no-attempts-left':
-      return null;
-  }
-}
-
-function StepButton({
-  step,
-  assignmentId,
-  variant,
-}: {
-  step: NextStep;
-  assignmentId: string;
-  /** 'primary' for what must still be done. */
-  variant: 'primary' | 'quiet';
-}): ReactNode {
-  switch (step.kind) {
-    case 'go-on':
-      return (
-        <LinkButton href={routes.student.attempt(step.attemptId)} variant="primary">
-          Go on with the check
-        </LinkButton>
-      );
-    case 'start':
-      return (
-        <StartForm
-          action={startCheck}
-          values={{ assignmentId }}
-          label={step.again ? 'Take the check again' : 'Start the check'}
-          variant={variant}
-        />
-      );
-    case 'too-late':
-    case 'no-attempts-left':
-    case 'excused':
-      return null;
-  }
 }

@@ -1,6 +1,6 @@
-import type { StudentAssignment } from '@/lib/data/attempts';
+import type { StudentAssignment, StudentPart } from '@/lib/data/attempts';
 
-/** What a student can do with an assignment now. */
+/** What a student can do with a part of an assignment now. */
 export type NextStep =
   | { kind: 'go-on'; attemptId: string }
   | { kind: 'start'; again: boolean }
@@ -8,18 +8,16 @@ export type NextStep =
   | { kind: 'too-late' }
   | { kind: 'excused' };
 
-type Standing = Pick<
-  StudentAssignment,
-  'state' | 'dueAt' | 'attemptsUsed' | 'attemptsAllowed' | 'openAttemptId'
->;
+type Standing = Pick<StudentPart, 'state' | 'attemptsUsed' | 'attemptsAllowed' | 'openAttemptId'> &
+  Pick<StudentAssignment, 'dueAt'>;
 
 /** An open attempt may always be finished; a new one only while one is left and the time is not over. */
-export function nextStepOf(assignment: Standing, now: Date): NextStep {
-  if (assignment.state === 'excused') return { kind: 'excused' };
-  if (assignment.openAttemptId !== null) {
-    return { kind: 'go-on', attemptId: assignment.openAttemptId };
+export function nextStepOf(standing: Standing, now: Date): NextStep {
+  if (standing.state === 'excused') return { kind: 'excused' };
+  if (standing.openAttemptId !== null) {
+    return { kind: 'go-on', attemptId: standing.openAttemptId };
   }
-  const { attemptsAllowed, attemptsUsed, dueAt } = assignment;
+  const { attemptsAllowed, attemptsUsed, dueAt } = standing;
   if (attemptsAllowed !== null && attemptsUsed >= attemptsAllowed) {
     return { kind: 'no-attempts-left' };
   }
@@ -28,14 +26,28 @@ export function nextStepOf(assignment: Standing, now: Date): NextStep {
 }
 
 /** Still wanted from the student: something is open, or can be started and is not passed yet. */
-export function isToDo(assignment: Standing, now: Date): boolean {
-  const step = nextStepOf(assignment, now);
+export function isToDo(standing: Standing, now: Date): boolean {
+  const step = nextStepOf(standing, now);
   if (step.kind === 'go-on') return true;
   return (
     step.kind === 'start' &&
-    ['not-started', 'in-progress', 'missing', 'not-yet'].includes(assignment.state)
+    ['not-started', 'in-progress', 'missing', 'not-yet', 'returned'].includes(standing.state)
   );
 }
+
+/** A part with the due time that it shares with the others. */
+export const standingsOf = ({ parts, dueAt }: Pick<StudentAssignment, 'parts' | 'dueAt'>) =>
+  parts.map((part) => ({ ...part, dueAt }));
+
+/** Some part is still wanted; none once the teacher has set a mark that passes. */
+export const hasToDo = (
+  assignment: Pick<StudentAssignment, 'parts' | 'dueAt' | 'markByHand' | 'state'>,
+  now: Date,
+): boolean => {
+  if (assignment.markByHand && assignment.state === 'complete')
+    return assignment.parts.some(({ openAttemptId }) => openAttemptId !== null);
+  return standingsOf(assignment).some((standing) => isToDo(standing, now));
+};
 
 /** "1 of 3 attempts used"; for a student, how many are left is what counts. */
 export function attemptsInWords({ attemptsAllowed, attemptsUsed }: Standing): string {

@@ -10,7 +10,7 @@ import { systemClock } from '@/lib/data/clock';
 import { getMySkills } from '@/lib/data/skill-progress';
 import { routes } from '@/lib/routes';
 import { AssignmentCard } from './assignment-card';
-import { isToDo, nextStepOf } from './assignment-standing';
+import { hasToDo, nextStepOf, standingsOf } from './assignment-standing';
 import { DueReviews } from './due-reviews';
 import { PracticePanel } from './practice-panel';
 
@@ -23,8 +23,8 @@ export default async function MyWorkPage() {
     getMySkills(viewer),
   ]);
   const now = systemClock.now();
-  const toDo = assignments.filter((assignment) => isToDo(assignment, now));
-  const others = assignments.filter((assignment) => !isToDo(assignment, now));
+  const toDo = assignments.filter((assignment) => hasToDo(assignment, now));
+  const others = assignments.filter((assignment) => !hasToDo(assignment, now));
   return (
     <>
       <PageHeader
@@ -41,7 +41,9 @@ export default async function MyWorkPage() {
           ) : (
             <NothingToDo
               anythingAtAll={assignments.length > 0}
-              checkLeft={others.some((one) => nextStepOf(one, now).kind === 'start')}
+              checkLeft={others.some((one) =>
+                standingsOf(one).some((part) => nextStepOf(part, now).kind === 'start'),
+              )}
             />
           )}
         </section>

@@ -11,13 +11,15 @@ type StartFormProps = {
   /** Sent along: which assignment, which telescope. */
   values?: Readonly<Record<string, string>>;
   label: string;
+  /** Said after the label, for a reader alone. */
+  said?: ReactNode;
   variant?: ButtonVariant;
   /** Fields that the student fills in, before the button. */
   children?: ReactNode;
 };
 
 /** A button that starts an attempt, with the reason beside it when that is refused. */
-export function StartForm({ action, values = {}, label, variant, children }: StartFormProps) {
+export function StartForm({ action, values = {}, label, said, variant, children }: StartFormProps) {
   const [state, start] = useActionState(action, { problem: null });
   return (
     <form action={start} className="flex flex-wrap items-end gap-3">
@@ -27,6 +29,7 @@ export function StartForm({ action, values = {}, label, variant, children }: Sta
       {children}
       <SubmitButton variant={variant ?? 'primary'} busyLabel="Making a sky …">
         {label}
+        {said}
       </SubmitButton>
       {state.problem === null ? null : (
         <div role="alert" className="basis-full">

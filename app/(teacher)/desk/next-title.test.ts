@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { nextTitles } from './next-title';
 
-const pair = (title: string) => ({ lab: 'pick-the-pair' as const, title });
+const pair = (title: string) => ({ labs: ['pick-the-pair' as const], title });
 
 it('numbers from the second on, each lab for itself', () => {
   expect(nextTitles([])['pick-the-pair']).toBe('Pick the pair');

@@ -1,7 +1,8 @@
 import type { Eyepiece, HorizonPoint, Scenario, Telescope } from '@/lib/pointing/scenario';
-import type { Lab } from '@/lib/variants/labs';
+import type { LessonSlug } from '@/lib/course/lessons';
 import type { AssignmentPolicy } from '@/lib/data/assignment-input';
 import { splitLocalTime } from '../local-time-text';
+import { partDraft, type PartDraft, type PartSource } from './part-draft';
 import { horizonHistory, type HorizonHistory } from '../horizon-editor/horizon-history';
 
 /** A telescope and the eyepieces in its box, as the form offers it. */
@@ -20,7 +21,6 @@ export type SiteChoice = { id: string; name: string; horizon: readonly HorizonPo
  * `draftToInput` turns it into numbers.
  */
 export type AssignmentDraft = {
-  lab: Lab;
   title: string;
   placeName: string;
   latitude: string;
@@ -46,11 +46,13 @@ export type AssignmentDraft = {
   eyepiece: Record<keyof Eyepiece, string>;
   sky: Record<keyof Scenario['sky'], string>;
   settings: Record<keyof Scenario['settings'], string>;
-  /** Kinds of task of the lab. */
-  templates: readonly string[];
-  windowMinutes: string;
-  /** '' where time does not count. */
-  minutesAllowed: string;
+  /** What is marked, in order. */
+  parts: readonly PartDraft[];
+  /** To be read, in the order of the course. */
+  lessons: readonly LessonSlug[];
+  /** In a student's mean of all assignments. */
+  weight: string;
+  needsSignOff: boolean;
   /** '' is no limit. */
   attemptsAllowed: string;
   dueDate: string;
@@ -64,26 +66,24 @@ export type AssignmentDraft = {
   passMark: string;
   feedback: AssignmentPolicy['feedback'];
   counting: AssignmentPolicy['counting'];
-  lessonSlug: string | null;
 };
 
 /** Everything about an assignment that the form shows; `dueLocalTime` is "2026-12-05T19:30" in its zone. */
 export type DraftSource = {
   /** false for a class's first assignment: the place's fields start empty. */
   placeIsSet: boolean;
-  lab: Lab;
   title: string;
   placeName: string;
   scenario: Scenario;
   kitId: string | null;
   siteId: string | null;
-  templates: readonly string[];
-  windowMinutes: number;
-  minutesAllowed: number | null;
+  parts: readonly PartSource[];
+  lessons: readonly LessonSlug[];
+  weight: number;
+  needsSignOff: boolean;
   policy: AssignmentPolicy;
   dueLocalTime: string | null;
   dueTimeZone: string;
-  lessonSlug: string | null;
 };
 
 /** Numbers as a form shows them, in the shape they came in. */
@@ -130,7 +130,6 @@ export function assignmentDraft(source: DraftSource): AssignmentDraft {
       ? { date: '', time: '', offset: null }
       : splitLocalTime(source.dueLocalTime);
   return {
-    lab: source.lab,
     title: source.title,
     placeName: source.placeName,
     latitude: source.placeIsSet ? String(Math.abs(latitudeDeg)) : '',
@@ -148,9 +147,10 @@ export function assignmentDraft(source: DraftSource): AssignmentDraft {
     eyepiece: eyepieceText(scenario.eyepiece),
     sky: textOf(scenario.sky, skyNumbers),
     settings: textOf(scenario.settings, settingNumbers),
-    templates: source.templates,
-    windowMinutes: String(source.windowMinutes),
-    minutesAllowed: source.minutesAllowed === null ? '' : String(source.minutesAllowed),
+    parts: source.parts.map(partDraft),
+    lessons: source.lessons,
+    weight: String(source.weight),
+    needsSignOff: source.needsSignOff,
     attemptsAllowed: policy.attemptsAllowed === null ? '' : String(policy.attemptsAllowed),
     dueDate: due.date,
     dueTime: due.time,
@@ -162,7 +162,6 @@ export function assignmentDraft(source: DraftSource): AssignmentDraft {
     passMark: String(policy.passMark),
     feedback: policy.feedback,
     counting: policy.counting,
-    lessonSlug: source.lessonSlug,
   };
 }
 

@@ -17,7 +17,6 @@ afterEach(() => {
 
 const source: DraftSource = {
   placeIsSet: true,
-  lab: 'pick-the-pair',
   title: 'An evening',
   placeName: 'Bergen, Norway',
   scenario: scenarioSchema.parse({
@@ -38,13 +37,17 @@ const source: DraftSource = {
   }),
   kitId: null,
   siteId: null,
-  templates: ['free-pair', 'partner'],
-  windowMinutes: 40,
-  minutesAllowed: null,
+  parts: [
+    {
+      ...{ lab: 'pick-the-pair', templates: ['free-pair', 'partner'] },
+      ...{ windowMinutes: 40, minutesAllowed: null, weight: 1 },
+    },
+  ],
+  lessons: [],
+  ...{ weight: 1, needsSignOff: false },
   policy: defaultAssignmentPolicy,
   dueLocalTime: '2026-12-06T19:30',
   dueTimeZone: 'Europe/Oslo',
-  lessonSlug: null,
 };
 
 function open(answers: SaveAnswer[], isOver = false) {
@@ -68,7 +71,10 @@ function open(answers: SaveAnswer[], isOver = false) {
         'alignment-run': 'A run',
         'what-went-wrong': 'A riddle',
       }}
-      lessons={[{ slug: 'a-lesson', title: 'A lesson' }]}
+      lessons={[
+        { slug: 'level-enough', title: 'Level enough', minutes: { learn: 15, practise: 5 } },
+      ]}
+      withPresets
       saveLabel="Save and see"
       actions={{
         searchPlaces: () => Promise.resolve([]),
@@ -83,6 +89,7 @@ function open(answers: SaveAnswer[], isOver = false) {
 }
 const press = (user: ReturnType<typeof userEvent.setup>) =>
   user.click(screen.getByText('Save and see'));
+const labOf = (): HTMLElement => screen.getByLabelText('What students do');
 const over = 'That is over already';
 
 describe('the form of an assignment', () => {
@@ -151,47 +158,99 @@ describe('the form of an assignment', () => {
   it('asks for the lab first; its kinds of task and its title follow', async () => {
     const { save, user } = open([{ ok: true, href: '/there' }]);
     expect(screen.queryByLabelText(/^Time for full marks/)).toBeNull();
-    await user.click(screen.getByLabelText('Alignment run'));
+    await user.selectOptions(labOf(), 'Alignment run');
     expect(screen.getByDisplayValue('A run')).toBe(screen.getByLabelText('Title'));
     expect(screen.queryByText('A partner for a given star')).toBeNull();
     await user.click(screen.getByLabelText('The mount proposes'));
     await user.type(screen.getByLabelText(/^Time for full marks/), '15');
     await press(user);
     expect(save.mock.calls[0]?.[0].input).toMatchObject({
-      lab: 'alignment-run',
       title: 'A run',
-      templates: ['own-choice', 'first-given', 'in-the-way', 'decoy'],
-      minutesAllowed: 15,
+      parts: [
+        {
+          lab: 'alignment-run',
+          templates: ['own-choice', 'first-given', 'in-the-way', 'decoy'],
+          minutesAllowed: 15,
+        },
+      ],
     });
   });
 
   it('asks for neither place nor time where lessons are asked about, and what stood there does no harm', async () => {
     const { save, user } = open([{ ok: true, href: '/there' }]);
     await user.clear(screen.getByLabelText('Name of the place'));
-    await user.click(screen.getByLabelText('Questions on lessons'));
+    await user.selectOptions(labOf(), 'Questions on lessons');
     expect(screen.queryByLabelText('Name of the place')).toBeNull();
     expect(screen.queryByLabelText(/^Window of time/)).toBeNull();
     await user.click(screen.getByLabelText('Finder by day'));
     await press(user);
     const input = assignmentInputSchema.safeParse(save.mock.calls[0]?.[0].input);
     expect(input.data).toMatchObject({
-      lab: 'lesson-questions',
-      templates: ['what-is-in-the-case', 'finder-by-day'],
+      parts: [{ lab: 'lesson-questions', templates: ['what-is-in-the-case', 'finder-by-day'] }],
     });
   });
 
   it('keeps a title of the teacher’s own, and sends no time where it cannot count', async () => {
     const { save, user } = open([{ ok: true, href: '/there' }]);
     await user.type(screen.getByLabelText('Title'), ' indoors');
-    await user.click(screen.getByLabelText('Alignment run'));
+    await user.selectOptions(labOf(), 'Alignment run');
     await user.type(screen.getByLabelText(/^Time for full marks/), '15');
-    await user.click(screen.getByLabelText('What went wrong?'));
+    await user.selectOptions(labOf(), 'What went wrong?');
     await press(user);
     expect(save.mock.calls[0]?.[0].input).toMatchObject({
-      lab: 'what-went-wrong',
       title: 'An evening indoors',
-      minutesAllowed: null,
+      parts: [{ lab: 'what-went-wrong', minutesAllowed: null }],
     });
+  });
+
+  it('sets a whole lesson at one choice, and takes it back', async () => {
+    const { save, user } = open([{ ok: true, href: '/there' }]);
+    await user.selectOptions(
+      screen.getByLabelText('Start from'),
+      'A 45-minute lesson on: Level enough',
+    );
+    expect(screen.getByDisplayValue('Level enough')).toBe(screen.getByLabelText('Title'));
+    await user.click(screen.getByText('Undo this'));
+    expect(screen.getByDisplayValue('An evening')).toBe(screen.getByLabelText('Title'));
+    await user.selectOptions(
+      screen.getByLabelText('Start from'),
+      'A 45-minute lesson on: Level enough',
+    );
+    await press(user);
+    const input = assignmentInputSchema.safeParse(save.mock.calls[0]?.[0].input);
+    expect(input.data).toMatchObject({
+      title: 'Level enough',
+      lessons: ['level-enough'],
+      parts: [
+        { lab: 'level', windowMinutes: 40, weight: 1 },
+        { lab: 'lesson-questions', templates: ['level-enough'], weight: 1 },
+      ],
+    });
+  });
+
+  it('adds a part, moves it, weighs it and takes it away; what is wrong names its part', async () => {
+    const { save, user } = open([{ ok: true, href: '/there' }]);
+    await user.selectOptions(screen.getByLabelText('Another part'), 'Questions: Finder by day');
+    await user.click(screen.getByText('Add the part'));
+    const weights = screen.getAllByLabelText('Weight');
+    expect(weights).toHaveLength(2);
+    await user.clear(screen.getAllByLabelText('Weight')[1] as HTMLElement);
+    await press(user);
+    expect(save).not.toHaveBeenCalled();
+    expect(screen.getByRole('alert').textContent).toContain('Part 2: weight of the part');
+    await user.type(screen.getAllByLabelText('Weight')[1] as HTMLElement, '2,5');
+    await user.click(screen.getByText('Move up'));
+    await press(user);
+    expect(save.mock.calls[0]?.[0].input).toMatchObject({
+      parts: [
+        { lab: 'lesson-questions', templates: ['finder-by-day'], weight: 2.5 },
+        { lab: 'pick-the-pair', weight: 1 },
+      ],
+    });
+    await user.click(screen.getAllByText('Take away')[0] as HTMLElement);
+    expect(screen.queryByLabelText('Weight')).toBeNull();
+    await user.click(screen.getByText('Undo this'));
+    expect(screen.getAllByLabelText('Weight')).toHaveLength(2);
   });
 
   it('leads to its parts and tells what is set in them', () => {

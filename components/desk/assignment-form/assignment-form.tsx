@@ -5,7 +5,6 @@ import { useState, useTransition, type SubmitEvent } from 'react';
 import { Button } from '@/components/ui/button';
 import { ErrorSummary } from '@/components/ui/error-summary';
 import { Field } from '@/components/ui/field';
-import { Select } from '@/components/ui/select';
 import { StatusLine } from '@/components/ui/status-line';
 import { TextInput } from '@/components/ui/text-input';
 import type { Lab } from '@/lib/variants/labs';
@@ -28,14 +27,16 @@ import type { AssignmentFormActions, SaveQuestion } from './form-actions';
 import { formParts, FormPartsList } from './form-parts';
 import { HorizonSection } from './horizon-section';
 import { KitSection } from './kit-section';
-import { LabSection } from './lab-section';
+import { LessonsSection, type LessonChoice } from './lessons-section';
 import { LimitsSection } from './limits-section';
+import { PartsSection } from './parts-section';
 import { PlaceSection } from './place-section';
+import { PresetSection } from './preset-section';
 import { RulesSection } from './rules-section';
 import { SaveQuestionDialog } from './save-question';
 import { Section } from './section';
-import { TasksSection } from './tasks-section';
 import { TimeSection } from './time-section';
+import { UndoLine } from './undo-line';
 import { useMoment } from './use-moment';
 
 const timeKeys: readonly string[] = [
@@ -48,6 +49,8 @@ const timeKeys: readonly string[] = [
   'longitude',
   'longitudeSide',
 ];
+type Undo = { said: string; back: Pick<AssignmentDraft, 'parts' | 'lessons' | 'title'> };
+
 const dueKeys: readonly string[] = ['dueDate', 'dueTime', 'dueOffset'];
 const touches = (patch: Partial<AssignmentDraft>, keys: readonly string[]): boolean =>
   Object.keys(patch).some((key) => keys.includes(key));
@@ -62,6 +65,7 @@ export function AssignmentForm({
   lessons,
   titles,
   saveLabel,
+  withPresets = false,
   actions,
 }: {
   source: DraftSource;
@@ -71,17 +75,20 @@ export function AssignmentForm({
   sites: readonly SiteChoice[];
   /** IANA names to choose from. */
   zones: readonly string[];
-  /** The lessons that can go with the task. */
-  lessons: readonly { slug: string; title: string }[];
+  /** The lessons of the course. */
+  lessons: readonly LessonChoice[];
   /** What a new assignment of each lab is called until the teacher says otherwise. */
   titles: Readonly<Record<Lab, string>>;
   saveLabel: string;
+  /** Offers a whole lesson's work at one choice: for what is new. */
+  withPresets?: boolean;
   actions: AssignmentFormActions;
 }) {
   const router = useRouter();
   const [draft, setDraft] = useState(() => assignmentDraft(source));
   const [problems, setProblems] = useState<readonly DraftProblem[]>([]);
   const [refusals, setRefusals] = useState(0);
+  const [undo, setUndo] = useState<Undo | null>(null);
   const [question, setQuestion] = useState<SaveQuestion | null>(null);
   const [moment, askMoment] = useMoment(actions.lookUpMoment);
   const [due, askDue] = useMoment(
@@ -91,6 +98,8 @@ export function AssignmentForm({
   const [saving, startSaving] = useTransition();
 
   function change(patch: Partial<AssignmentDraft>): void {
+    // What was typed since would be lost with it.
+    setUndo(null);
     const next = { ...draft, ...patch };
     setDraft((current) => ({ ...current, ...patch }));
     // What has been mended is no longer accused; an untouched form is not accused before it is sent.
@@ -118,6 +127,13 @@ export function AssignmentForm({
           : null,
       );
     }
+  }
+
+  /** Parts, lessons and title go together: a step back gives all three. */
+  function changeWithUndo(patch: Partial<AssignmentDraft>, said: string): void {
+    const { parts, lessons: read, title } = draft;
+    change(patch);
+    setUndo({ said, back: { parts, lessons: read, title } });
   }
 
   function refuse(found: readonly DraftProblem[]): void {
@@ -165,7 +181,15 @@ export function AssignmentForm({
         <FormPartsList parts={formParts(draft, kits, sites)} saving={saving} />
         <div className="max-w-4xl min-w-0 space-y-8">
           <ErrorSummary problems={problems} refusal={refusals} />
-          <LabSection {...section} titles={titles} />
+          {withPresets ? (
+            <PresetSection draft={draft} lessons={lessons} changeWithUndo={changeWithUndo} />
+          ) : null}
+          <UndoLine
+            said={undo?.said ?? null}
+            onUndo={() => {
+              if (undo !== null) change(undo.back);
+            }}
+          />
           <Field id="title" label="Title" error={problemAt('title')}>
             {(control) => (
               <TextInput
@@ -177,6 +201,8 @@ export function AssignmentForm({
               />
             )}
           </Field>
+          <PartsSection {...section} changeWithUndo={changeWithUndo} titles={titles} />
+          <LessonsSection {...section} lessons={lessons} />
           {isWithoutSky(draft) ? null : (
             <>
               <PlaceSection {...section} searchPlaces={actions.searchPlaces} />
@@ -193,30 +219,7 @@ export function AssignmentForm({
               </Section>
             </>
           )}
-          <TasksSection {...section} />
           <RulesSection {...section} due={due} />
-          <Section id="section-lesson" title="Lesson">
-            <Field label="Lesson to offer beside the task">
-              {(control) => (
-                <Select
-                  {...control}
-                  className="max-w-md"
-                  value={draft.lessonSlug ?? ''}
-                  onChange={(event) => {
-                    const { value } = event.target;
-                    change({ lessonSlug: value === '' ? null : value });
-                  }}
-                >
-                  <option value="">None</option>
-                  {lessons.map(({ slug, title }) => (
-                    <option key={slug} value={slug}>
-                      {title}
-                    </option>
-                  ))}
-                </Select>
-              )}
-            </Field>
-          </Section>
           <div className="flex flex-wrap items-center gap-4 border-t border-line pt-5">
             <Button type="submit" variant="primary" size="large" busy={saving}>
               {saveLabel}

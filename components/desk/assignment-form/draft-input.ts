@@ -2,6 +2,7 @@ import { lowerFirst } from '@/lib/wording/capital';
 import { scenarioSchema, type Scenario } from '@/lib/pointing/scenario';
 import { assignmentInputSchema } from '@/lib/data/assignment-input';
 import { labOptions } from '@/lib/variants/labs';
+import type { PartDraft } from './part-draft';
 import { joinLocalTime } from '../local-time-text';
 import { readNumber } from '../read-number';
 import {
@@ -56,15 +57,27 @@ export const draftDueLocalTime = (draft: AssignmentDraft): string | null =>
     ? null
     : joinLocalTime(draft.dueDate, draft.dueTime, draft.dueOffset);
 
-/** Questions on lessons know neither place, time nor telescope: the form asks for none. */
-export const isWithoutSky = ({ lab }: Pick<AssignmentDraft, 'lab'>): boolean =>
-  labOptions[lab].withoutSky === true;
+/** Questions on lessons know neither place, time nor telescope: where there is nothing else, the form asks for none. */
+export const isWithoutSky = ({ parts }: Pick<AssignmentDraft, 'parts'>): boolean =>
+  parts.length > 0 && parts.every(({ lab }) => labOptions[lab].withoutSky === true);
+
+const partInput = (part: PartDraft) => {
+  const { canBeTimed, withoutSky = false } = labOptions[part.lab];
+  return {
+    ...(part.id === undefined ? {} : { id: part.id }),
+    lab: part.lab,
+    templates: part.templates,
+    windowMinutes: withoutSky ? 0 : readNumber(part.windowMinutes),
+    minutesAllowed:
+      part.minutesAllowed.trim() === '' || !canBeTimed ? null : readNumber(part.minutesAllowed),
+    weight: readNumber(part.weight),
+  };
+};
 
 export function draftToInput(draft: AssignmentDraft): DraftInput {
   return {
     dueLocalTime: draftDueLocalTime(draft),
     input: {
-      lab: draft.lab,
       title: draft.title,
       placeName: draft.placeName,
       kitId: draft.kitId,
@@ -83,13 +96,11 @@ export function draftToInput(draft: AssignmentDraft): DraftInput {
         clouds: draft.clouds,
         settings: numbersOf(draft.settings, settingNumbers),
       },
-      templates: draft.templates,
-      windowMinutes: readNumber(draft.windowMinutes),
+      parts: draft.parts.map(partInput),
+      lessons: draft.lessons,
+      weight: readNumber(draft.weight),
+      needsSignOff: draft.needsSignOff,
       ...(isWithoutSky(draft) ? skyStandIn : {}),
-      minutesAllowed:
-        draft.minutesAllowed.trim() === '' || !labOptions[draft.lab].canBeTimed
-          ? null
-          : readNumber(draft.minutesAllowed),
       policy: {
         attemptsAllowed:
           draft.attemptsAllowed.trim() === '' ? null : readNumber(draft.attemptsAllowed),
@@ -102,7 +113,6 @@ export function draftToInput(draft: AssignmentDraft): DraftInput {
         counting: draft.counting,
       },
       dueTimeZone: draft.dueTimeZone,
-      lessonSlug: draft.lessonSlug,
     },
   };
 }
@@ -129,8 +139,10 @@ const labels: Readonly<Record<string, string>> = {
   'scenario.settings.highestAltitudeDeg': 'Highest altitude',
   'scenario.settings.horizonMarginDeg': 'Margin above the skyline',
   'scenario.settings.moonDistanceDeg': 'Distance from the Moon',
-  windowMinutes: 'Window of time',
-  minutesAllowed: 'Time for full marks',
+  'parts.windowMinutes': 'Window of time',
+  'parts.minutesAllowed': 'Time for full marks',
+  'parts.weight': 'Weight of the part',
+  weight: 'Weight of the assignment',
   'policy.attemptsAllowed': 'Attempts',
   'policy.graceMinutes': 'Grace',
   'policy.latePenaltyPerDay': 'Taken off per day late',
@@ -162,7 +174,11 @@ function withDuePlaceholder(input: unknown, hasDue: boolean): unknown {
 
 /** Everything the browser can tell is wrong, in the order of the form, before the server is asked. */
 export function draftProblems(draft: AssignmentDraft): DraftProblem[] {
-  const problems = [...issuesOf(draft).map(problemOf), ...skyProblems(draft)];
+  const several = draft.parts.length > 1;
+  const problems = [
+    ...issuesOf(draft).map((issue) => problemOf(issue, several)),
+    ...skyProblems(draft),
+  ];
   if ((draft.dueDate === '') !== (draft.dueTime === '')) {
     problems.push({
       code: 'half-due',
@@ -203,18 +219,22 @@ function skyProblems(draft: AssignmentDraft): DraftProblem[] {
   return problems;
 }
 
-function problemOf(issue: Issue): DraftProblem {
+/** `severalParts`: then a part is called by its number. */
+function problemOf(issue: Issue, severalParts: boolean): DraftProblem {
   const path = issue.path.map(String).join('.');
   const field = path.startsWith('scenario.horizon')
     ? 'scenario.horizon'
-    : path.startsWith('templates')
-      ? 'templates'
-      : path;
-  const label = labels[path];
+    : path.replace(/^(parts\.\d+\.templates)\..*$/, '$1');
+  const label = labels[path.replace(/^parts\.\d+/, 'parts')];
+  const said = label === undefined ? issue.message : `${label}: ${complaint(issue, path)}`;
+  const part = /^parts\.(\d+)/.exec(path)?.[1];
   return {
     code: issue.code,
     field,
-    message: label === undefined ? issue.message : `${label}: ${complaint(issue, path)}`,
+    message:
+      part !== undefined && severalParts
+        ? `Part ${String(Number(part) + 1)}: ${lowerFirst(said)}`
+        : said,
   };
 }
 

@@ -1,6 +1,7 @@
 import { Button } from '@/components/ui/button';
-import { labText, templateText } from '@/components/grading/template-text';
+import { lessonName } from '@/components/questions/lesson-name';
 import { isWithoutSky } from './draft-input';
+import { partDraftName, partDraftSettings } from './part-words';
 import type { AssignmentDraft, KitChoice, SiteChoice } from './assignment-draft';
 
 /** The parts of the form with what is set in each, in a few words. */
@@ -9,21 +10,16 @@ export function formParts(
   kits: readonly KitChoice[],
   sites: readonly SiteChoice[],
 ): { id: string; title: string; set: string }[] {
-  const onlyTemplate = draft.templates.length === 1 ? draft.templates[0] : undefined;
-  const kinds =
-    onlyTemplate === undefined
-      ? `${draft.templates.length === 0 ? 'no' : draft.templates.length} kinds`
-      : templateText(draft.lab, onlyTemplate).name;
   const attempts = draft.attemptsAllowed.trim();
+  const { lessons } = draft;
   return [
-    { id: 'section-lab', title: 'Lab', set: labText[draft.lab].name },
-    ...(isWithoutSky(draft) ? [] : skyParts(draft, kits, sites)),
+    { id: 'section-parts', title: 'What is marked', set: partsText(draft) },
     {
-      id: 'section-tasks',
-      ...(isWithoutSky(draft)
-        ? { title: 'Lessons', set: onlyTemplate === undefined ? lessonsText(draft) : kinds }
-        : { title: 'Tasks', set: `${kinds}, ± ${draft.windowMinutes} minutes` }),
+      id: 'section-lessons',
+      title: 'To read',
+      set: lessons.length === 0 ? 'nothing' : lessons.map(lessonName).join(' · '),
     },
+    ...(isWithoutSky(draft) ? [] : skyParts(draft, kits, sites)),
     {
       id: 'section-rules',
       title: 'Rules',
@@ -32,8 +28,13 @@ export function formParts(
   ];
 }
 
-const lessonsText = ({ templates }: AssignmentDraft): string =>
-  templates.length === 0 ? notSet : `${String(templates.length)} lessons`;
+function partsText({ parts }: AssignmentDraft): string {
+  const [only, ...more] = parts;
+  if (only === undefined) return 'nothing yet';
+  return more.length === 0
+    ? `${partDraftName(only)}: ${partDraftSettings(only)}`
+    : parts.map(partDraftName).join(' · ');
+}
 
 function skyParts(
   draft: AssignmentDraft,

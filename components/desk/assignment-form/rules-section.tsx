@@ -1,5 +1,6 @@
 'use client';
 
+import { Checkbox } from '@/components/ui/checkbox';
 import { Field } from '@/components/ui/field';
 import { Notice } from '@/components/ui/notice';
 import { RadioGroup } from '@/components/ui/radio-group';
@@ -134,6 +135,23 @@ export function RulesSection({
           />
         </div>
       </details>
+      <div className="flex flex-wrap items-start gap-x-6 gap-y-4">
+        <DecimalField
+          id="weight"
+          label="Weight of the assignment"
+          hint="In a student’s mean of all assignments. With 0 it does not count there."
+          error={problemAt('weight')}
+          value={draft.weight}
+          onChange={(weight) => change({ weight })}
+        />
+        <Checkbox
+          className="sm:mt-7"
+          label="Complete only when signed off at the telescope"
+          hint="The skills of its labs, seen by you; until then a pass waits for sign-off."
+          checked={draft.needsSignOff}
+          onChange={(event) => change({ needsSignOff: event.target.checked })}
+        />
+      </div>
       <div id="policy.feedback" tabIndex={-1}>
         <RadioGroup
           legend="When students see mark and feedback"

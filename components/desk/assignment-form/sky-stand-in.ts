@@ -17,5 +17,4 @@ export const skyStandIn = {
     },
     eyepiece: { focalLengthMm: 9, apparentFieldDeg: 50 },
   },
-  windowMinutes: 0,
 };

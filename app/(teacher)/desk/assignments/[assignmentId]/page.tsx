@@ -1,20 +1,13 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
-import {
-  BestPairsTable,
-  MarkNote,
-  TemptingStarsTable,
-  UsableStarsTable,
-} from '@/components/desk/answer-key/answer-key-tables';
-import { KeyPicture } from '@/components/desk/answer-key/key-picture';
-import { keyWarnings } from '@/components/desk/answer-key/key-warnings';
-import { SampleTasks } from '@/components/desk/answer-key/sample-tasks';
+import { keyWarnings, type KeyWarning } from '@/components/desk/answer-key/key-warnings';
+import { isUnderSky, PartKey } from '@/components/desk/answer-key/part-key';
 import { AssignmentSummary } from '@/components/desk/assignment-summary';
 import { ConfirmAction } from '@/components/desk/confirm-action';
 import { ProgressPanel } from '@/components/desk/progress-panel';
 import { zonedTimeText } from '@/components/grading/zoned-time';
 import { skyPictureStars } from '@/components/sky/sky-picture-stars';
-import { benchTexts } from '@/components/lab/bench/bench-texts';
+import { labText } from '@/components/grading/template-text';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';
 import { PageHeader } from '@/components/ui/page-header';
@@ -22,27 +15,19 @@ import { Panel } from '@/components/ui/panel';
 import { PrintButton } from '@/components/ui/print-button';
 import { getViewer } from '@/lib/auth/session';
 import { loadCatalogue } from '@/lib/content/sky-catalogue';
-import { getAssignment, previewAnswerKey } from '@/lib/data/assignments';
+import {
+  getAssignment,
+  previewAnswerKey,
+  type AnswerKeyPreview,
+  type AssignmentPartDetails,
+} from '@/lib/data/assignments';
 import { getClass } from '@/lib/data/classes';
 import { getGradebook } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
-import { isBenchLab, type BenchLab } from '@/lib/variants/bench/bench-labs';
-import type { Lab } from '@/lib/variants/labs';
 import { kitChoices, siteChoices } from '../../form-choices';
 import { publish, release, removeAssignment } from './actions';
 
 export const metadata: Metadata = { title: 'Assignment' };
-
-const pairKeyLead =
-  'For the moment of the setting itself; each student’s own moment lies within the window and is marked by its own key. “In the eyepiece” is the share of targets that a go-to would land inside the field (approximate).';
-const keyLead: Readonly<Record<Exclude<Lab, BenchLab>, string>> = {
-  'pick-the-pair': `${pairKeyLead} The mark is for choosing that pair with every look-alike named.`,
-  'alignment-run': `${pairKeyLead} Where the stars are the student’s choice, the pair counts for a small part; each task’s telescope hides small errors of its own, and the samples tell what a perfect operator would get with them.`,
-  'what-went-wrong':
-    'Each student gets an evening and a fault of their own, drawn evenly among those that show under this sky. Below is one of each kind, as drawn for this page.',
-  'lesson-questions':
-    'Each student gets questions of their own on all these lessons, and others with each attempt; the mark is the mean of theirs. Below is a set on each lesson, as drawn for this page.',
-};
 
 const attemptsInWords = (count: number): string =>
   count === 1 ? 'One attempt' : `${String(count)} attempts`;
@@ -56,16 +41,16 @@ export default async function AssignmentPage({
   const viewer = await getViewer();
   const assignment = await getAssignment(viewer, assignmentId);
   if (assignment === null) notFound();
-  const [preview, details, gradebook] = await Promise.all([
+  const [previews, details, gradebook] = await Promise.all([
     previewAnswerKey(viewer, assignmentId),
     getClass(viewer, assignment.classId),
     assignment.state === 'published' ? getGradebook(viewer, assignment.classId) : null,
   ]);
-  if (preview === null || details === null) notFound();
+  if (previews === null || details === null) notFound();
   const { id, state, canEdit, policy } = assignment;
   const isDraft = state === 'draft';
   const attempts = assignment.attemptsUnderWay + assignment.attemptsSubmitted;
-  const warnings = keyWarnings(preview, assignment.templates);
+  const warnings = warningsOf(previews, assignment.parts);
   const rows = (gradebook?.students ?? []).flatMap(({ id: studentId, displayName }) => {
     const cell = gradebook?.cells.find(
       (entry) => entry.studentId === studentId && entry.assignmentId === id,
@@ -169,33 +154,42 @@ export default async function AssignmentPage({
             <h2 id="answer-key" className="text-xl font-semibold">
               Answer key
             </h2>
-            <p className="max-w-measure print:max-w-none text-soft">
-              {isBenchLab(preview.lab) ? benchTexts[preview.lab].keyLead : keyLead[preview.lab]}
-            </p>
+            {previews.length === 1 ? null : (
+              <p className="max-w-measure text-soft">One for each part, in their order.</p>
+            )}
           </div>
-          {preview.lab === 'what-went-wrong' ||
-          preview.lab === 'lesson-questions' ||
-          isBenchLab(preview.lab) ? null : (
-            <>
-              <div className="grid grid-cols-[minmax(0,1fr)] items-start gap-6 xl:grid-cols-[minmax(0,26rem)_minmax(0,1fr)] print:block print:space-y-4">
-                <KeyPicture
-                  answerKey={preview.key}
-                  frame={preview.frame}
-                  scenario={assignment.scenario}
-                  stars={skyPictureStars(loadCatalogue(), preview.frame)}
-                />
-                <div className="space-y-3">
-                  <BestPairsTable answerKey={preview.key} />
-                  <MarkNote answerKey={preview.key} />
-                </div>
-              </div>
-              <UsableStarsTable answerKey={preview.key} />
-              <TemptingStarsTable answerKey={preview.key} />
-            </>
-          )}
-          <SampleTasks preview={preview} />
+          {previews.map((preview, index) => (
+            <PartKey
+              key={preview.partId}
+              preview={preview}
+              scenario={assignment.scenario}
+              title={
+                previews.length === 1
+                  ? null
+                  : `Part ${String(index + 1)}: ${labText[preview.lab].name}`
+              }
+              stars={
+                index === previews.findIndex(({ lab }) => isUnderSky(lab))
+                  ? skyPictureStars(loadCatalogue(), preview.frame)
+                  : null
+              }
+            />
+          ))}
         </section>
       </div>
     </>
+  );
+}
+
+/** What there is to say of each part; of the sky, which they share, once. */
+function warningsOf(
+  previews: readonly AnswerKeyPreview[],
+  parts: readonly AssignmentPartDetails[],
+): KeyWarning[] {
+  const all = previews.flatMap((preview) =>
+    keyWarnings(preview, parts.find(({ id }) => id === preview.partId)?.templates ?? []),
+  );
+  return all.filter(
+    ({ title }, index) => all.findIndex((warning) => warning.title === title) === index,
   );
 }

@@ -11,7 +11,7 @@ import { systemClock } from '@/lib/data/clock';
 import { routes } from '@/lib/routes';
 import { AttemptOutcome } from '@/app/attempt-outcome';
 import { startCheck, startPracticeRound } from '../../../actions';
-import { nextStepOf } from '../../../assignment-standing';
+import { nextStepOf, standingsOf } from '../../../assignment-standing';
 import { momentInWords } from '../../../due-words';
 import { practiseAgain } from '../../../practise-again';
 import { StartForm } from '../../../start-form';
@@ -29,6 +29,10 @@ export default async function ResultPage({ params }: ResultPageProps) {
   const assignment = (await listStudentAssignments(viewer)).find(
     ({ assignmentId }) => assignmentId === attempt.assignmentId,
   );
+  const part =
+    assignment === undefined
+      ? undefined
+      : standingsOf(assignment).find(({ partId }) => partId === attempt.partId);
   const zone = assignment?.dueTimeZone ?? attempt.classTimeZone;
   const kitName = loadKits().find(({ id }) => id === attempt.kitId)?.name ?? 'your telescope';
   const handedIn = momentInWords(attempt.submittedAt, zone, now);
@@ -60,10 +64,11 @@ export default async function ResultPage({ params }: ResultPageProps) {
         <div className="no-print flex flex-wrap items-start gap-3">
           {attempt.mode === 'check' &&
           assignment !== undefined &&
-          nextStepOf(assignment, now).kind === 'start' ? (
+          part !== undefined &&
+          nextStepOf(part, now).kind === 'start' ? (
             <StartForm
               action={startCheck}
-              values={{ assignmentId: assignment.assignmentId }}
+              values={{ assignmentId: assignment.assignmentId, partId: part.partId }}
               label="Take the check again"
             />
           ) : null}
@@ -72,6 +77,7 @@ export default async function ResultPage({ params }: ResultPageProps) {
             values={{
               lab: attempt.lab,
               ...(attempt.assignmentId === null ? {} : { assignmentId: attempt.assignmentId }),
+              ...(attempt.partId === null ? {} : { partId: attempt.partId }),
               ...(attempt.kitId === null ? {} : { kitId: attempt.kitId }),
             }}
             label={practiseAgain(attempt.lab)}

@@ -83,13 +83,13 @@ export default async function EditAssignmentPage({
 
 /** Of a task without a sky the stored evening stands for nothing: its fields start empty. */
 const placeOf = ({
-  lab,
+  parts,
   placeName,
   scenario,
 }: Pick<
   NonNullable<Awaited<ReturnType<typeof getAssignment>>>,
-  'lab' | 'placeName' | 'scenario'
+  'parts' | 'placeName' | 'scenario'
 >) =>
-  labOptions[lab].withoutSky === true
+  parts.every(({ lab }) => labOptions[lab].withoutSky === true)
     ? { placeIsSet: false, placeName: '', scenario: { ...scenario, localTime: '' } }
     : { placeIsSet: true, placeName, scenario };

@@ -3,10 +3,11 @@ import Link from 'next/link';
 import { notFound } from 'next/navigation';
 import { zonedTimeText } from '@/components/grading/zoned-time';
 import { markText } from '@/components/grading/mark-text';
+import { labText } from '@/components/grading/template-text';
 import { EmptyState } from '@/components/ui/empty-state';
 import { LinkButton } from '@/components/ui/link-button';
 import { TableFrame } from '@/components/ui/table-frame';
-import { listAssignments } from '@/lib/data/assignments';
+import { listAssignments, type AssignmentSummary } from '@/lib/data/assignments';
 import { routes } from '@/lib/routes';
 import { labOptions } from '@/lib/variants/labs';
 import { classOf } from '../class-of';
@@ -30,8 +31,9 @@ export default async function AssignmentsPage({
     return (
       <EmptyState title="No assignment yet" action={create}>
         <p>
-          “Pick the pair” asks each student for two good alignment stars on the sky of a place and
-          an evening that you choose. You see the answer key before anybody gets the task.
+          Choose “A 45-minute lesson on …”, or put labs and questions together yourself. Each
+          student gets tasks of their own under the sky of a place and an evening that you choose,
+          and you see the answer key before anybody gets them.
         </p>
       </EmptyState>
     );
@@ -46,6 +48,7 @@ export default async function AssignmentsPage({
         <thead>
           <tr>
             <th scope="col">Title</th>
+            <th scope="col">What is marked</th>
             <th scope="col">State</th>
             <th scope="col">Place</th>
             <th scope="col">Due</th>
@@ -68,10 +71,15 @@ export default async function AssignmentsPage({
                   {assignment.title}
                 </Link>
               </th>
+              <td>{labsInWords(assignment)}</td>
               <td>
                 {assignment.state === 'draft' ? 'draft: students do not see it' : 'published'}
               </td>
-              <td>{labOptions[assignment.lab].withoutSky === true ? '–' : assignment.placeName}</td>
+              <td>
+                {assignment.labs.every((lab) => labOptions[lab].withoutSky === true)
+                  ? '–'
+                  : assignment.placeName}
+              </td>
               <td className="whitespace-nowrap">
                 {assignment.dueAt === null
                   ? 'no due time'
@@ -86,4 +94,11 @@ export default async function AssignmentsPage({
       </TableFrame>
     </div>
   );
+}
+
+/** "Level · Questions on lessons", and what is to be read. */
+function labsInWords({ labs, lessonCount }: AssignmentSummary): string {
+  const names = labs.map((lab) => labText[lab].name).join(' · ');
+  if (lessonCount === 0) return names;
+  return `${names}; ${lessonCount === 1 ? 'one lesson' : `${String(lessonCount)} lessons`} to read`;
 }

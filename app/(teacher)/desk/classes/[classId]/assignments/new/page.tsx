@@ -6,6 +6,7 @@ import { Notice } from '@/components/ui/notice';
 import { SunCaution } from '@/components/ui/sun-caution';
 import { defaultAssignmentPolicy } from '@/lib/data/assignment-input';
 import { getAssignment, listAssignments } from '@/lib/data/assignments';
+import type { LessonSlug } from '@/lib/course/lessons';
 import { scenarioSchema } from '@/lib/pointing/scenario';
 import { labOptions } from '@/lib/variants/labs';
 import { pairTemplates } from '@/lib/variants/pair-variant';
@@ -35,7 +36,9 @@ export default async function NewAssignmentPage({
   const sites = siteChoices();
   // Place, horizon and telescope seldom change from one task to the next.
   const earlier = (await listAssignments(viewer, details.id)) ?? [];
-  const last = earlier.findLast(({ lab }) => labOptions[lab].withoutSky !== true);
+  const last = earlier.findLast(({ labs }) =>
+    labs.some((lab) => labOptions[lab].withoutSky !== true),
+  );
   const before = last === undefined ? null : await getAssignment(viewer, last.id);
   const source = before === null ? firstSource(details.timeZone, kits, sites) : nextSource(before);
   const titles = nextTitles(earlier);
@@ -45,7 +48,7 @@ export default async function NewAssignmentPage({
   const assigned = lessons.find(({ slug }) => slug === lesson);
   const start =
     assigned === undefined
-      ? { ...source, title: titles[source.lab] }
+      ? { ...source, title: titles[source.parts[0]?.lab ?? 'pick-the-pair'] }
       : { ...source, ...questionsOn(assigned) };
   return (
     <div className="space-y-6">
@@ -68,6 +71,7 @@ export default async function NewAssignmentPage({
         zones={knownTimeZones()}
         lessons={lessons}
         titles={titles}
+        withPresets
         saveLabel="Save the draft and see the answer key"
         actions={{
           searchPlaces: findPlaces,
@@ -80,30 +84,32 @@ export default async function NewAssignmentPage({
   );
 }
 
-const questionsOn = ({ slug, title }: { slug: string; title: string }) => ({
-  lab: 'lesson-questions' as const,
+const questionsOn = ({ slug, title }: { slug: LessonSlug; title: string }) => ({
   title: `Questions: ${title}`,
-  templates: [slug],
-  minutesAllowed: null,
-  lessonSlug: slug,
+  parts: [
+    {
+      ...{ lab: 'lesson-questions' as const, templates: [slug] },
+      ...{ windowMinutes: 0, minutesAllowed: null, weight: 1 },
+    },
+  ],
+  lessons: [slug],
 });
 
 type Before = NonNullable<Awaited<ReturnType<typeof getAssignment>>>;
 
 const nextSource = (before: Before): Omit<DraftSource, 'title'> => ({
   placeIsSet: true,
-  lab: before.lab,
   placeName: before.placeName,
   scenario: { ...before.scenario, localTime: '', clouds: [] },
   kitId: before.kitId,
   siteId: before.siteId,
-  templates: before.templates,
-  windowMinutes: before.windowMinutes,
-  minutesAllowed: before.minutesAllowed,
+  // A new assignment has parts of its own, like those of the last one.
+  parts: before.parts.map(({ id: _, ...part }) => part),
+  lessons: before.lessons,
+  ...{ weight: before.weight, needsSignOff: before.needsSignOff },
   policy: before.policy,
   dueLocalTime: null,
   dueTimeZone: before.dueTimeZone,
-  lessonSlug: before.lessonSlug,
 });
 
 function firstSource(
@@ -119,7 +125,6 @@ function firstSource(
   }
   return {
     placeIsSet: false,
-    lab: 'pick-the-pair',
     placeName: '',
     scenario: scenarioSchema.parse({
       place: { latitudeDeg: 0, longitudeDeg: 0 },
@@ -134,12 +139,16 @@ function firstSource(
     }),
     kitId: kit.id,
     siteId: site.id,
-    templates: pairTemplates,
-    windowMinutes: 40,
-    minutesAllowed: null,
+    parts: [
+      {
+        ...{ lab: 'pick-the-pair', templates: pairTemplates },
+        ...{ windowMinutes: 40, minutesAllowed: null, weight: 1 },
+      },
+    ],
+    lessons: ['choosing-alignment-stars'],
+    ...{ weight: 1, needsSignOff: false },
     policy: defaultAssignmentPolicy,
     dueLocalTime: null,
     dueTimeZone: timeZone,
-    lessonSlug: 'choosing-alignment-stars',
   };
 }
