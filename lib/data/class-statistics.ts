@@ -1,0 +1,131 @@
+import 'server-only';
+import { canSeeClass, type Viewer } from '../auth/policy';
+import type { Lab } from '../variants/labs';
+import { classAccessSelect } from './access';
+import { wrongAnswerOf, type WrongAnswer } from './class-statistics-choices';
+import { commonIdeas, type CommonIdea } from './class-statistics-ideas';
+import { labFigures, setFigures, type PartFigures } from './class-statistics-parts';
+import { questionFigures, type QuestionStatistics } from './class-statistics-questions';
+import {
+  firstLabResults,
+  practisedAnswers,
+  questionSets,
+  type AnswerRow,
+} from './class-statistics-rows';
+import { systemClock, type Clock } from './clock';
+import { db } from './db';
+import { getGradebook, type Gradebook } from './gradebook';
+
+export type PartStatistics = PartFigures & {
+  partId: string;
+  lab: Lab;
+  /** Whose failed gate stands in what counts now. */
+  gateStandsFor: string[];
+};
+
+export type AssignmentStatistics = {
+  id: string;
+  title: string;
+  passMark: number;
+  /** What counts of everybody who has a whole mark and is not excused, 0–100, lowest first. */
+  marks: number[];
+  /** Of those: at the pass mark or above, and no gate failed. */
+  reached: number;
+  gateFailed: number;
+  excused: number;
+  /** Neither excused nor with a whole mark. */
+  withoutMark: number;
+  parts: PartStatistics[];
+};
+
+export type ClassStatistics = {
+  /** Invented: its figures go nowhere else. */
+  isDemo: boolean;
+  /** In the class now; who has left is in no figure. */
+  students: { id: string; displayName: string }[];
+  assignments: AssignmentStatistics[];
+  questions: QuestionStatistics[];
+  ideas: CommonIdea[];
+};
+
+/**
+ * What the work of one class says of its tasks and of the class, for its teachers. Marks are those that
+ * count; everything below a mark is of first attempts and first answers.
+ */
+export async function getClassStatistics(
+  viewer: Viewer,
+  classId: string,
+  clock: Clock = systemClock,
+): Promise<ClassStatistics | null> {
+  const schoolClass = await db().class.findUnique({
+    where: { id: classId },
+    select: { ...classAccessSelect, isDemo: true },
+  });
+  if (schoolClass === null || !canSeeClass(viewer, schoolClass)) return null;
+  const [gradebook, labRows, practised, sets] = await Promise.all([
+    getGradebook(viewer, classId, clock),
+    firstLabResults(classId),
+    practisedAnswers(classId),
+    questionSets(classId),
+  ]);
+  if (gradebook === null) return null;
+  const answers: AnswerRow[] = [
+    ...practised,
+    ...sets.flatMap(({ studentId, at, items }) =>
+      items.filter(({ answered }) => answered).map((item) => ({ ...item, studentId, at })),
+    ),
+  ];
+  const wrong = new Map(
+    answers.flatMap((row): [AnswerRow, WrongAnswer][] => {
+      const read = wrongAnswerOf(row);
+      return read === null ? [] : [[row, read]];
+    }),
+  );
+  const partFigures = (partId: string, lab: Lab): PartFigures =>
+    lab === 'lesson-questions'
+      ? setFigures(sets.filter((set) => set.partId === partId && set.number === 1))
+      : labFigures(labRows.filter((row) => row.partId === partId));
+  return {
+    isDemo: schoolClass.isDemo,
+    students: gradebook.students
+      .filter(({ left }) => !left)
+      .map(({ id, displayName }) => ({ id, displayName })),
+    assignments: assignmentsOf(gradebook, partFigures),
+    questions: questionFigures(answers, wrong),
+    ideas: commonIdeas([...wrong.values()], labRows),
+  };
+}
+
+function assignmentsOf(
+  gradebook: Gradebook,
+  partFigures: (partId: string, lab: Lab) => PartFigures,
+): AssignmentStatistics[] {
+  const inClass = new Set(gradebook.students.filter(({ left }) => !left).map(({ id }) => id));
+  const cellsOf = new Map<string, Gradebook['cells']>();
+  for (const cell of gradebook.cells)
+    if (inClass.has(cell.studentId)) {
+      const there = cellsOf.get(cell.assignmentId);
+      if (there === undefined) cellsOf.set(cell.assignmentId, [cell]);
+      else there.push(cell);
+    }
+  return gradebook.assignments.map(({ id, title, passMark, parts }) => {
+    const cells = cellsOf.get(id) ?? [];
+    const marked = cells.flatMap(({ mark, complete, excused, gateFailed }) =>
+      mark === null || !complete || excused ? [] : [{ mark, gateFailed }],
+    );
+    const excused = cells.filter((cell) => cell.excused).length;
+    return {
+      ...{ id, title, passMark, excused },
+      marks: marked.map(({ mark }) => mark).toSorted((one, other) => one - other),
+      reached: marked.filter(({ mark, gateFailed }) => !gateFailed && mark >= passMark).length,
+      gateFailed: marked.filter(({ gateFailed }) => gateFailed).length,
+      withoutMark: cells.length - excused - marked.length,
+      parts: parts.map(({ partId, lab }) => ({
+        ...{ partId, lab, ...partFigures(partId, lab) },
+        gateStandsFor: cells.flatMap(({ studentId, parts: own }) =>
+          own.some((part) => part.partId === partId && part.gateFailed) ? [studentId] : [],
+        ),
+      })),
+    };
+  });
+}
