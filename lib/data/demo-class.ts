@@ -16,6 +16,7 @@ import {
   type Diary,
 } from './demo-diary';
 import { demoAssignment } from './demo-evening';
+import { makeDemoGroups } from './demo-groups';
 import { learners } from './demo-learners';
 import { answerAsLearner } from './demo-questions';
 import { fixedAt, must, studentViewer, work } from './demo-work';
@@ -47,6 +48,7 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
   const { studentIds } = must(await addStudents(teacher, classId, pseudonyms));
   const students = pseudonyms.map((name, index) => studentViewer(classId, studentIds[index], name));
   must(await issueCards(teacher, classId, 'all', clock));
+  await makeDemoGroups(teacher, classId, studentIds, hours(-8 * 24));
   for (const [index, learner] of learners.entries()) {
     const studentId = studentIds[index];
     if (studentId !== undefined) await answerAsLearner(studentId, learner, now);

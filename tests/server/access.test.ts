@@ -1,18 +1,26 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Viewer } from '@/lib/auth/policy';
+import * as archive from '@/lib/data/archive';
 import * as assignments from '@/lib/data/assignments';
 import * as attempts from '@/lib/data/attempts';
 import * as classes from '@/lib/data/classes';
+import * as cover from '@/lib/data/cover';
+import { db } from '@/lib/data/db';
 import * as gradebook from '@/lib/data/gradebook';
+import * as groups from '@/lib/data/groups';
 import * as invitations from '@/lib/data/invitations';
+import * as members from '@/lib/data/members';
 import * as questions from '@/lib/data/questions';
 import * as roster from '@/lib/data/roster';
 import * as progress from '@/lib/data/skill-progress';
+import * as unlock from '@/lib/data/student-unlock';
+import { coverOf } from '../support/cover';
 import { useSchoolDatabase } from '../support/school-database';
 import {
   answerFor,
   assignmentInput,
   makeSchool,
+  makeTeacher,
   monday,
   published,
   startPart,
@@ -29,6 +37,11 @@ type Made = School & {
   openId: string;
   submittedId: string;
   questionId: string;
+  /** Of the class and of the other one. */
+  cover: Extract<Viewer, { kind: 'cover' }>;
+  coverElsewhere: Viewer;
+  /** A teacher who looks on in the class, to be taken out. */
+  goingId: string;
 };
 let made: Made;
 
@@ -52,9 +65,16 @@ beforeAll(async () => {
   const question = valueOf(
     await questions.nextQuestion(school.ann, { lesson: 'choosing-alignment-stars' }, monday),
   );
+  const { teacherId: goingId } = await makeTeacher('going');
+  await db().classMember.create({
+    data: { classId: school.classId, teacherId: goingId, role: 'observer' },
+  });
   made = {
+    ...{ goingId },
     ...{ ...school, draftId: draft.assignmentId, assignmentId, openId, submittedId },
     questionId: question.id,
+    cover: (await coverOf(school.owner, school.classId)).viewer,
+    coverElsewhere: (await coverOf(school.stranger, school.otherClassId)).viewer,
   };
 });
 
@@ -73,8 +93,7 @@ function seesNothing(answer: unknown): boolean {
   );
 }
 
-type Who = 'owner' | 'colleague' | 'observer' | 'stranger' | 'ann' | 'ben' | 'dee' | 'anonymous';
-const everybody: Who[] = [
+const everybody = [
   'owner',
   'colleague',
   'observer',
@@ -82,11 +101,14 @@ const everybody: Who[] = [
   'ann',
   'ben',
   'dee',
+  'cover',
+  'coverElsewhere',
   'anonymous',
-];
+] as const;
+type Who = (typeof everybody)[number];
 const ownerOnly: Who[] = ['owner'];
 const teachers: Who[] = ['owner', 'colleague'];
-const members: Who[] = ['owner', 'colleague', 'observer'];
+const readers: Who[] = [...teachers, 'observer', 'cover'];
 
 type Case = [name: string, may: Who[], call: (viewer: Viewer) => Promise<unknown>];
 const note = 'because';
@@ -98,7 +120,7 @@ const removable = (viewer: Viewer) => (viewer === made.colleague ? made.cy : mad
 
 /** The ones that destroy come last, deleting the class at the very end. */
 const cases: Case[] = [
-  ['getClass', members, (v) => classes.getClass(v, made.classId)],
+  ['getClass', readers, (v) => classes.getClass(v, made.classId)],
   ['renameClass', teachers, (v) => classes.renameClass(v, made.classId, 'Year 8b')],
   ['rotateClassCode', teachers, (v) => classes.rotateClassCode(v, made.classId)],
   ['setIdleSignOut', teachers, (v) => classes.setIdleSignOut(v, made.classId, 20)],
@@ -108,9 +130,10 @@ const cases: Case[] = [
     ownerOnly,
     (v) => invitations.inviteTeacher(v, { classId: made.classId, role: 'teacher' }),
   ],
-  ['listRoster', members, (v) => roster.listRoster(v, made.classId)],
+  ['listRoster', readers, (v) => roster.listRoster(v, made.classId)],
   ['addStudents', teachers, (v) => roster.addStudents(v, made.classId, ['Eve'])],
   ['renameStudent', teachers, (v) => roster.renameStudent(v, made.ben.studentId, 'Benno')],
+  ['setLeft', teachers, (v) => roster.setLeft(v, made.ben.studentId, false)],
   ['setExtraAttempts', teachers, (v) => roster.setExtraAttempts(v, made.ben.studentId, 1)],
   ['setExtraTime', teachers, (v) => roster.setExtraTime(v, made.ben.studentId, '1.5')],
   ['issueCards', teachers, (v) => roster.issueCards(v, made.classId, [made.ben.studentId])],
@@ -120,18 +143,23 @@ const cases: Case[] = [
     teachers,
     (v) => assignments.createAssignment(v, made.classId, assignmentInput(), monday),
   ],
-  ['listAssignments', members, (v) => assignments.listAssignments(v, made.classId)],
-  ['getAssignment', members, (v) => assignments.getAssignment(v, made.assignmentId)],
-  ['previewAnswerKey', members, (v) => assignments.previewAnswerKey(v, made.draftId)],
+  ['listAssignments', readers, (v) => assignments.listAssignments(v, made.classId)],
+  ['getAssignment', readers, (v) => assignments.getAssignment(v, made.assignmentId)],
+  ['previewAnswerKey', readers, (v) => assignments.previewAnswerKey(v, made.draftId)],
   [
     'updateAssignment',
     teachers,
     (v) => assignments.updateAssignment(v, made.draftId, assignmentInput()),
   ],
   ['releaseFeedback', teachers, (v) => assignments.releaseFeedback(v, made.assignmentId)],
-  ['getGradebook', members, (v) => gradebook.getGradebook(v, made.classId)],
+  ['getGradebook', readers, (v) => gradebook.getGradebook(v, made.classId)],
+  [
+    'getStudentGradebook',
+    readers,
+    (v) => gradebook.getStudentGradebook(v, { studentId: made.ann.studentId }),
+  ],
   ['exportGradebookCsv', teachers, (v) => gradebook.exportGradebookCsv(v, made.classId)],
-  ['getStudentRecord', members, (v) => gradebook.getStudentRecord(v, made.ann.studentId)],
+  ['getStudentRecord', readers, (v) => gradebook.getStudentRecord(v, made.ann.studentId)],
   [
     'overrideMark',
     teachers,
@@ -160,10 +188,10 @@ const cases: Case[] = [
         note,
       }),
   ],
-  ['getSkillMatrix', members, (v) => progress.getSkillMatrix(v, made.classId, monday)],
+  ['getSkillMatrix', readers, (v) => progress.getSkillMatrix(v, made.classId, monday)],
   [
     'getSkillRecord',
-    members,
+    readers,
     (v) => progress.getSkillRecord(v, made.ann.studentId, 'choose-stars', monday),
   ],
   ['getMySkills', ['ann', 'ben', 'dee'], (v) => progress.getMySkills(v, monday)],
@@ -172,7 +200,7 @@ const cases: Case[] = [
     ['ann', 'ben', 'dee'],
     (v) => questions.nextQuestion(v, { lesson: 'choosing-alignment-stars' }, monday),
   ],
-  ['getAttemptResult', [...members, 'ann'], (v) => attempts.getAttemptResult(v, made.submittedId)],
+  ['getAttemptResult', [...readers, 'ann'], (v) => attempts.getAttemptResult(v, made.submittedId)],
   ['getAttemptResult of an open attempt', [], (v) => attempts.getAttemptResult(v, made.openId)],
   ['getOpenAttempt', ['ann'], (v) => attempts.getOpenAttempt(v, made.openId)],
   [
@@ -218,9 +246,35 @@ const cases: Case[] = [
       return !answer.ok && answer.problem.code === 'bad-input' ? true : answer;
     },
   ],
+  ['getGroups', readers, (v) => groups.getGroups(v, made.classId)],
+  [
+    'saveGroups',
+    teachers,
+    async (v) => {
+      const version = (await groups.getGroups(v, made.classId))?.version ?? '';
+      return groups.saveGroups(v, made.classId, { version, groups: [] }, monday);
+    },
+  ],
+  ['listMembers', teachers, (v) => members.listMembers(v, made.classId)],
+  [
+    'changeRole',
+    ownerOnly,
+    (v) => {
+      const { teacherId } = made.observer;
+      return members.changeRole(v, made.classId, { teacherId, from: 'observer', to: 'observer' });
+    },
+  ],
+  ['listToLetIn', [...teachers, 'cover'], (v) => unlock.listToLetIn(v, made.classId)],
+  ['letStudentIn', [...teachers, 'cover'], (v) => unlock.letStudentIn(v, made.ben.studentId)],
+  ['createCoverLink', teachers, (v) => cover.createCoverLink(v, made.classId, monday)],
+  ['listCoverLinks', teachers, (v) => cover.listCoverLinks(v, made.classId, monday)],
+  ['endCoverLink', teachers, (v) => cover.endCoverLink(v, made.cover.coverId, monday)],
   ['publishAssignment', teachers, (v) => assignments.publishAssignment(v, made.draftId, monday)],
   ['deleteAssignment', teachers, (v) => assignments.deleteAssignment(v, deletable(v))],
   ['removeStudent', teachers, (v) => roster.removeStudent(v, removable(v))],
+  ['removeMember', ownerOnly, (v) => members.removeMember(v, made.classId, made.goingId)],
+  ['archiveClass', ownerOnly, (v) => archive.archiveClass(v, made.classId)],
+  ['takeBackClass', ownerOnly, (v) => archive.takeBackClass(v, made.classId)],
   ['deleteClass', ownerOnly, (v) => classes.deleteClass(v, made.classId)],
 ];
 
@@ -241,10 +295,12 @@ describe('only those may who should', () => {
 
 test('the table above leaves out no function', () => {
   const named = new Set(cases.map(([name]) => name));
-  // Each with a test of its own: the lists show what is one's own, a look needs a lab that has looks;
-  // the others take no viewer.
+  // Each with a test of its own: the lists show what is one's own, a look needs a lab that has looks, a
+  // class is handed over in members.test.ts; the others take no viewer.
   const elsewhere = new Set([
     'lookAt',
+    'handOverClass',
+    'checkCoverToken',
     'listClasses',
     'createClass',
     'listStudentAssignments',
@@ -255,7 +311,8 @@ test('the table above leaves out no function', () => {
     'createTeacherFromInvitation',
   ]);
   const modules = [classes, roster, assignments, attempts, gradebook, invitations];
-  const functions = [...modules, questions, progress].flatMap((module) =>
+  const others = [questions, progress, archive, cover, groups, members, unlock];
+  const functions = [...modules, ...others].flatMap((module) =>
     Object.entries(module)
       .filter(([, value]) => typeof value === 'function')
       .map(([name]) => name),
