@@ -4,7 +4,7 @@ import type { ItemFamily, ItemWorld } from './item-family';
 import type { Item, ItemBody } from './item';
 
 /** Goes up whenever shuffling or lettering changes; a family has a version of its own besides. */
-const drawVersion = 1;
+const drawVersion = 2;
 
 /**
  * Draws one question: made by its template, then shuffled and lettered anew, so that neither place nor
@@ -38,6 +38,22 @@ function dealt<T extends { id: string }>(things: readonly T[], random: Random) {
   };
 }
 
+/**
+ * Now and then without one of the right options, now and then without one of the wrong: how many are to
+ * be ticked is part of the question, and a template that always had two of five would give it away.
+ */
+function withOneLess<T extends { right: boolean }>(
+  options: readonly T[],
+  random: Random,
+): readonly T[] {
+  const which = random.pick([true, false, false, null]) ?? null;
+  const some = options.filter(({ right }) => right === which);
+  const left = random.pick(some);
+  return left === undefined || some.length < 2 || options.length < 5
+    ? options
+    : options.filter((option) => option !== left);
+}
+
 function shuffled(body: ItemBody, random: Random): ItemBody {
   switch (body.kind) {
     case 'choice': {
@@ -45,7 +61,7 @@ function shuffled(body: ItemBody, random: Random): ItemBody {
       return { ...body, options: things, key: now(body.key) };
     }
     case 'several':
-      return { ...body, options: dealt(body.options, random).things };
+      return { ...body, options: dealt(withOneLess(body.options, random), random).things };
     case 'order': {
       const { things, now } = dealt(body.steps, random);
       const rules = body.rules.map((rule) => ({

@@ -43,7 +43,7 @@ function answers(stand: LoadedStand) {
     right: !stands && lineName(edge) === lineName(overFeet),
   }));
   const said = [
-    { text: `It stands, with ${mm(stands ? marginMm : 60)} to spare`, right: stands },
+    { text: `It stands, ${mm(stands ? marginMm : 60)} to spare`, right: stands },
     ...over,
   ];
   return {

@@ -73,7 +73,7 @@ function whatNext(draw: ItemDraw) {
   const { random } = draw;
   const { name, tubeType } = someTube(draw);
   const task: AssemblyTask = { tubeType, kind: 'build' };
-  const { done, ready, waiting, why } = readyAndNot(random, task, random.integer(1, 4));
+  const { done, ready, waiting, why } = readyAndNot(random, task, random.integer(1, 5));
   const right = random.pick(ready) ?? 'mount-on';
   const already = random.pick(done) ?? 'spread-legs';
   return choice({
@@ -137,7 +137,7 @@ export const whatRestsOnWhat: ItemFamily = {
   objective: 'order',
   skill: 'assemble',
   title: 'Which step rests on which',
-  version: 1,
+  version: 2,
   templates: {
     'put-in-order': putInOrder,
     'what-next': whatNext,
