@@ -6,8 +6,10 @@ import {
   cellActions,
   cellSubject,
   cellValuesSchema,
+  shownValuesSchema,
   type CellAction,
   type CellValues,
+  type ShownValues,
 } from './cell-audit';
 import { systemClock, type Clock } from './clock';
 import { db, type Transaction } from './db';
@@ -25,8 +27,8 @@ export type TrailLine = {
   who: string | null;
   action: CellAction;
   attemptId: string | null;
-  before: Omit<CellValues, 'result'>;
-  after: Omit<CellValues, 'result'>;
+  before: ShownValues;
+  after: ShownValues;
   reason: string | null;
   graderVersion: number | null;
   /** A later line has undone it. */
@@ -97,8 +99,8 @@ export async function getCellTrail(viewer: Viewer, cell: Cell): Promise<CellTrai
       who: teachers.find(({ id }) => id === line.teacherId)?.displayName ?? null,
       action: line.action,
       attemptId: attemptOfSubject(line.subject),
-      before: withoutResult(line.before),
-      after: withoutResult(line.after),
+      before: shownValuesSchema.parse(line.before),
+      after: shownValuesSchema.parse(line.after),
       reason: line.reason,
       graderVersion: line.graderVersion,
       undone: line.undone,
@@ -106,8 +108,6 @@ export async function getCellTrail(viewer: Viewer, cell: Cell): Promise<CellTrai
     lastDecisionId: lastDecision(lines)?.id ?? null,
   };
 }
-
-const withoutResult = ({ result: _, ...values }: CellValues): Omit<CellValues, 'result'> => values;
 
 /**
  * Puts back what was there before the cell's last decision, which must be the one named: a colleague's
@@ -138,14 +138,17 @@ export async function undoLastDecision(
         'A newer attempt has been started: giving back can no longer be undone.',
       );
     if (restored === 'changed') return changedMeanwhile();
-    const { result: _, ...before } = last.after;
-    const { result: __, ...after } = last.before;
     await writeAudit(
       transaction,
       viewer,
       {
-        ...{ classId, action: 'undone', subject: last.subject, before },
-        after: { ...after, undoes: last.id, undoneAction: last.action },
+        ...{ classId, action: 'undone', subject: last.subject },
+        before: shownValuesSchema.parse(last.after),
+        after: {
+          ...shownValuesSchema.parse(last.before),
+          undoes: last.id,
+          undoneAction: last.action,
+        },
       },
       clock,
     );

@@ -46,3 +46,7 @@ export const cellValuesSchema = z.object({
   undoneAction: z.enum(cellActions).optional(),
 });
 export type CellValues = z.output<typeof cellValuesSchema>;
+
+/** What of it is shown: a whole result is kept for undoing alone. */
+export const shownValuesSchema = cellValuesSchema.omit({ result: true });
+export type ShownValues = z.output<typeof shownValuesSchema>;

@@ -19,9 +19,9 @@ const targetSchema = z.object({
   timeZone: z.string(),
 });
 
-function show(target: DecisionTarget): void {
-  revalidatePath(routes.teacher.student(target.studentId));
-  revalidatePath(routes.teacher.assignment(target.assignmentId));
+/** A decision shows on the pages of its student, its assignment, its cell and the class. */
+function show(): void {
+  revalidatePath(routes.teacher.desk(), 'layout');
 }
 
 /** An empty mark takes the teacher's own mark back. */
@@ -52,7 +52,7 @@ export async function decideMark(
     note: form.value.note,
   });
   if (!decided.ok) return refused(decided.problem, form.kept);
-  show(target);
+  show();
   return done(
     mark === null
       ? 'The computed mark counts again.'
@@ -76,7 +76,7 @@ export async function decideExcuse(
     note: form.value.note,
   });
   if (!decided.ok) return refused(decided.problem, form.kept);
-  show(target);
+  show();
   return done(excused ? 'Excused: it does not count.' : 'It counts again.');
 }
 
@@ -128,7 +128,7 @@ export async function decideDue(
       form.kept,
     );
   }
-  show(target);
+  show();
   return done(
     dueAt === null
       ? 'The class’s due time holds again.'

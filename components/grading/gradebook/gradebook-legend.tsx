@@ -8,7 +8,9 @@ const states: readonly GradebookState[] = [
   'submitted',
   'late',
   'missing',
+  'returned',
   'not-yet',
+  'needs-sign-off',
   'complete',
   'excused',
 ];
@@ -30,8 +32,9 @@ export function GradebookLegend() {
       </dl>
       <p className="mt-2 max-w-measure text-soft">
         The number is the mark that counts: after any deduction for lateness, by the assignment’s
-        rule (best, last, first or average), and with your own mark above all. It is rounded for
-        showing only.
+        rule (best, last, first or average), and with your own mark above all. Of an assignment with
+        several parts it is their mean by weight, so far. A student’s mean takes in what is complete
+        and not excused, by the weights of the assignments. All of it is rounded for showing only.
       </p>
     </details>
   );

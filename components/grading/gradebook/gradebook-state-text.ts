@@ -5,13 +5,19 @@ export const gradebookStateText: Readonly<
   Record<GradebookState, { word: string; meaning: string }>
 > = {
   'not-started': { word: 'not started', meaning: 'no attempt yet' },
-  'in-progress': { word: 'in progress', meaning: 'an attempt is open, none submitted' },
+  'in-progress': { word: 'in progress', meaning: 'begun, or a part of it is still to come' },
   submitted: { word: 'submitted', meaning: 'in, without a mark yet' },
   late: { word: 'late', meaning: 'submitted after the due time and the grace' },
   missing: { word: 'missing', meaning: 'past the due time, nothing submitted, not excused' },
   excused: { word: 'excused', meaning: 'does not count, by your word' },
-  'needs-sign-off': { word: 'needs sign-off', meaning: 'waits for you at the telescope' },
-  'not-yet': { word: 'not yet passed', meaning: 'below the pass mark' },
+  'needs-sign-off': {
+    word: 'needs sign-off',
+    meaning: 'passed, and a skill waits to be signed off at the telescope',
+  },
+  'not-yet': {
+    word: 'not yet passed',
+    meaning: 'below the pass mark, or a safety gate was failed',
+  },
   complete: { word: 'complete', meaning: 'the pass mark is reached' },
-  returned: { word: 'returned', meaning: 'feedback has been released' },
+  returned: { word: 'returned', meaning: 'given back for another try' },
 };

@@ -1,13 +1,15 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { GradebookLegend } from '@/components/grading/gradebook/gradebook-legend';
-import { GradebookTable } from '@/components/grading/gradebook/gradebook-table';
+import { GradebookGrid } from '@/components/grading/gradebook/gradebook-grid';
+import { gridColumns, gridRows } from '@/components/grading/gradebook/grid-rows';
 import { EmptyState } from '@/components/ui/empty-state';
 import { LinkButton } from '@/components/ui/link-button';
 import { PrintButton } from '@/components/ui/print-button';
 import { buttonLook } from '@/components/ui/button-look';
 import { getGradebook } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
+import { decideMark } from '../../decision-actions';
 import { classOf } from './class-of';
 
 export const metadata: Metadata = { title: 'Gradebook' };
@@ -78,7 +80,13 @@ export default async function GradebookPage({ params }: { params: Promise<{ clas
           <PrintButton />
         </div>
       </div>
-      <GradebookTable gradebook={gradebook} timeZone={details.timeZone} />
+      <GradebookGrid
+        columns={gridColumns(gradebook, details.timeZone)}
+        rows={gridRows(gradebook, details.timeZone)}
+        groups={gradebook.groups}
+        timeZone={details.timeZone}
+        setMark={mayTeach ? decideMark : null}
+      />
       <p className="text-sm text-soft">Times are on the class’s clock, {details.timeZone}.</p>
       <GradebookLegend />
     </div>

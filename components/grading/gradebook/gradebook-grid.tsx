@@ -1,0 +1,215 @@
+'use client';
+
+import { useRouter } from 'next/navigation';
+import { memo, useId, useState, type MouseEvent } from 'react';
+import type { FormActionFunction } from '@/components/desk/action-form';
+import { classNames } from '@/components/ui/class-names';
+import { routes } from '@/lib/routes';
+import { markText } from '../mark-text';
+import { CellEditor, type EditedCell } from './cell-editor';
+import { GridControls } from './grid-controls';
+import { orderRows, type GridView } from './grid-order';
+import type { GridCell, GridColumn, GridRow } from './grid-rows';
+import { gradebookStateText } from './gradebook-state-text';
+import { useGridKeys } from './use-grid-keys';
+
+type GradebookGridProps = {
+  columns: readonly GridColumn[];
+  rows: readonly GridRow[];
+  groups: readonly { id: string; name: string }[];
+  timeZone: string;
+  /** Null for whoever only looks on. */
+  setMark:
+    | ((
+        target: { studentId: string; assignmentId: string; timeZone: string },
+        ...form: Parameters<FormActionFunction>
+      ) => ReturnType<FormActionFunction>)
+    | null;
+};
+
+/** Students by assignments, moved in by keyboard like a spreadsheet; each cell leads to all about it. */
+export function GradebookGrid({ columns, rows, groups, timeZone, setMark }: GradebookGridProps) {
+  const [view, setView] = useState<GridView>({ state: '', group: '', sort: 'card' });
+  const [edited, setEdited] = useState<EditedCell | null>(null);
+  const router = useRouter();
+  const captionId = useId();
+  const { table, onFocus, onKeyDown } = useGridKeys((cell, digit) => {
+    const studentId = cell.closest('tr')?.dataset['student'];
+    const assignmentId = cell.closest('td')?.dataset['assignment'];
+    const row = rows.find(({ id }) => id === studentId);
+    const at = columns.findIndex(({ id }) => id === assignmentId);
+    const [column, marked] = [columns[at], row?.cells[at]];
+    if (setMark === null || row === undefined || column === undefined || marked === undefined)
+      return;
+    setEdited({ row, column, cell: marked, digit });
+  });
+  /** Thousands of links that each wait for a click would be slow: one listens for all. */
+  const follow = (event: MouseEvent) => {
+    const link = event.target instanceof Element ? event.target.closest('a') : null;
+    const href = link?.getAttribute('href') ?? null;
+    if (href === null || event.button !== 0) return;
+    if (event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) return;
+    event.preventDefault();
+    router.push(href);
+  };
+  const shown = orderRows(rows, view);
+  return (
+    <div className="space-y-3 gradebook-sheet">
+      <GridControls
+        {...{ view, groups, onChange: setView }}
+        shown={shown.length}
+        all={rows.length}
+        mayType={setMark !== null}
+      />
+      <div
+        data-first-column="sticky"
+        className="table-frame relative max-h-[75dvh] scroll-ps-48 scroll-pt-24 overflow-auto rounded-b-lg border border-t-2 border-line border-t-strong bg-panel"
+      >
+        {/* The grid pattern is a table whose cells are moved to by arrow keys. */}
+        <table
+          ref={table}
+          // eslint-disable-next-line jsx-a11y/no-noninteractive-element-to-interactive-role
+          role="grid"
+          aria-labelledby={captionId}
+          aria-readonly={setMark === null}
+          className="table-fixed [&_a]:underline [&_a]:decoration-dotted [&_a]:underline-offset-4 [&_a:hover]:decoration-solid [&_td:last-child]:border-e-0"
+          onClick={follow}
+          onFocus={onFocus}
+          onKeyDown={onKeyDown}
+        >
+          <caption id={captionId} className="sr-only">
+            Gradebook: students by assignments
+          </caption>
+          <colgroup>
+            <col className="w-44" />
+            <col className="w-18" />
+            {columns.map(({ id }) => (
+              <col key={id} className="w-40" />
+            ))}
+          </colgroup>
+          <thead>
+            <tr>
+              <th scope="col" tabIndex={-1}>
+                Student
+              </th>
+              <th scope="col" tabIndex={-1} className="number">
+                Mean
+              </th>
+              {columns.map(({ id, title, about }) => (
+                <th key={id} scope="col">
+                  <a href={routes.teacher.assignment(id)} tabIndex={-1}>
+                    {title}
+                  </a>
+                  <span className="block text-xs font-normal text-soft">{about}</span>
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {shown.map((row) => (
+              <StudentRow key={row.id} {...{ row, columns, hit: view.state }} />
+            ))}
+          </tbody>
+          <tbody>
+            <tr className="[&>*]:border-t-2 [&>*]:border-t-strong">
+              <th scope="row" tabIndex={-1}>
+                Class mean
+              </th>
+              <td tabIndex={-1} />
+              {columns.map(({ id, mean }) => (
+                <td key={id} tabIndex={-1} className="font-figures font-semibold">
+                  {mean}
+                </td>
+              ))}
+            </tr>
+          </tbody>
+        </table>
+      </div>
+      {setMark === null || edited === null ? null : (
+        <CellEditor
+          edited={edited}
+          action={setMark.bind(null, {
+            studentId: edited.row.id,
+            assignmentId: edited.column.id,
+            timeZone,
+          })}
+          onClose={() => {
+            setEdited(null);
+          }}
+        />
+      )}
+    </div>
+  );
+}
+
+const StudentRow = memo(function StudentRow({
+  row,
+  columns,
+  hit,
+}: {
+  row: GridRow;
+  columns: readonly GridColumn[];
+  hit: GridView['state'];
+}) {
+  return (
+    <tr data-student={row.id} className={row.left ? 'text-soft' : undefined}>
+      <th scope="row">
+        <span className="me-1.5 inline-block min-w-5 text-end text-xs font-normal text-soft">
+          <span className="sr-only">Card </span>
+          {row.card}
+        </span>
+        <a href={routes.teacher.student(row.id)} tabIndex={-1}>
+          {row.name}
+        </a>
+        {row.left ? <span className="ms-1.5 text-xs font-normal text-soft">left</span> : null}
+      </th>
+      <td tabIndex={-1} className="number font-semibold">
+        {row.mean === null ? '–' : markText(row.mean)}
+      </td>
+      {columns.map((column, index) => {
+        const cell = row.cells[index];
+        return cell === undefined ? null : (
+          <td
+            key={column.id}
+            data-assignment={column.id}
+            className={cell.state === hit ? 'bg-accent-soft' : undefined}
+          >
+            <Cell {...{ cell, row, column }} />
+          </td>
+        );
+      })}
+    </tr>
+  );
+});
+
+const tones: Partial<Record<GridCell['state'], string>> = {
+  complete: 'text-good',
+  missing: 'text-danger',
+  late: 'text-caution',
+  'not-yet': 'text-caution',
+  returned: 'text-accent',
+  'needs-sign-off': 'text-accent',
+};
+
+/** Kept light: a class of 200 with 40 assignments has 8,000 of them. */
+function Cell({ cell, row, column }: { cell: GridCell; row: GridRow; column: GridColumn }) {
+  const { word } = gradebookStateText[cell.state];
+  const shown = cell.mark === '' ? word : `${cell.mark} ${word}`;
+  return (
+    <>
+      <a
+        href={routes.teacher.gradebookCell(row.id, column.id)}
+        tabIndex={-1}
+        aria-label={`${row.name}, ${column.title}: ${shown}`}
+        className={classNames(
+          'inline-block min-h-(--target-small)',
+          !row.left && tones[cell.state],
+        )}
+      >
+        {cell.mark === '' ? null : <b className="me-1.5 text-base text-ink">{cell.mark}</b>}
+        {word}
+      </a>
+      {cell.notes === '' ? null : <span className="block text-xs text-soft">{cell.notes}</span>}
+    </>
+  );
+}
