@@ -100,9 +100,9 @@ export const routes = {
       withQuery(`/desk/classes/${segment(classId)}/print/sign-off-form`, query),
     /** Files to take away. */
     classExports: (classId: string) => `/desk/classes/${segment(classId)}/exports`,
-    /** Downloads one of them. */
-    classExport: (classId: string, file: string) =>
-      `/desk/classes/${segment(classId)}/exports/${segment(file)}`,
+    /** Downloads one of them; the query holds what was chosen. */
+    classExport: (classId: string, file: string, query?: QueryValues) =>
+      withQuery(`/desk/classes/${segment(classId)}/exports/${segment(file)}`, query),
     /** One cell of the gradebook with all that was ever done to it. */
     gradebookCell: (studentId: string, assignmentId: string) =>
       `/desk/students/${segment(studentId)}/assignments/${segment(assignmentId)}`,

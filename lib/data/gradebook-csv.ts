@@ -30,16 +30,23 @@ type WrittenGradebook = {
 /** One decimal, half up on the decimal as written: 68.05 becomes 68.1. */
 export const oneDecimal = (mark: number): number => Number(`${Math.round(Number(`${mark}e1`))}e-1`);
 
+/** A column after those of the marks, for who chose it. */
+type FurtherColumn = { head: string; of: (studentId: string) => string | number };
+
 /**
  * Card number, name, and for each assignment mark and state; RFC 4180, UTF-8 with its mark, so that
- * spreadsheets show names rightly. Numbers stay numbers. No accommodations.
+ * spreadsheets show names rightly. Numbers stay numbers. No accommodations, unless they are handed in.
  */
-export function gradebookCsv({ students, assignments, cells }: WrittenGradebook): string {
+export function gradebookCsv(
+  { students, assignments, cells }: WrittenGradebook,
+  further: readonly FurtherColumn[] = [],
+): string {
   const cellOf = new Map(cells.map((cell) => [`${cell.studentId} ${cell.assignmentId}`, cell]));
   const header = [
     'Card',
     'Name',
     ...assignments.flatMap(({ title }) => [csvText(title), csvText(`${title}: state`)]),
+    ...further.map(({ head }) => head),
   ];
   const rows = students.map(({ id, cardNumber, displayName }) => [
     cardNumber,
@@ -49,6 +56,7 @@ export function gradebookCsv({ students, assignments, cells }: WrittenGradebook)
       const mark = cell === undefined || cell.mark === null ? null : oneDecimal(cell.mark);
       return [mark, cell === undefined ? '' : stateWords[cell.state]];
     }),
+    ...further.map(({ of }) => of(id)),
   ]);
   return stringify([header, ...rows], { bom: true, record_delimiter: 'windows' });
 }
