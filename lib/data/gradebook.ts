@@ -1,6 +1,7 @@
 import 'server-only';
 import { canSeeClass, canTakeFromClass, type Viewer } from '../auth/policy';
 import { studentMean } from '../grading/assignment-mark';
+import type { CountingRule } from '../grading/counted-mark';
 import { weightedMean } from '../grading/weighted-mean';
 import type { Skill } from '../course/skills';
 import { skillsOfLabs } from '../mastery/skills-of-labs';
@@ -32,6 +33,7 @@ export type GradebookAssignment = {
   title: string;
   dueAt: string | null;
   passMark: number;
+  counting: CountingRule;
   weight: number;
   needsSignOff: boolean;
   parts: { partId: string; lab: Lab; weight: number }[];
@@ -115,6 +117,7 @@ async function readGradebook(classId: string, only: GradebookPart, now: Date): P
       title: assignment.title,
       dueAt: assignment.dueAt?.toISOString() ?? null,
       passMark: assignment.passMark,
+      counting: assignment.counting,
       weight: assignment.weight,
       needsSignOff: assignment.needsSignOff,
       parts:

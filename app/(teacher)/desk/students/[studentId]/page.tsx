@@ -2,18 +2,19 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { AttemptTable } from '@/components/desk/attempt-table';
 import { DecisionForms } from '@/components/desk/decision-forms';
-import { zonedTimeText } from '@/components/grading/zoned-time';
-import { GradebookStateMark } from '@/components/grading/gradebook/gradebook-state-mark';
+import { CellStanding } from '@/components/grading/gradebook/cell-standing';
 import { markText } from '@/components/grading/mark-text';
+import { PartsTable } from '@/components/grading/gradebook/parts-table';
 import { buttonLook } from '@/components/ui/button-look';
 import { EmptyState } from '@/components/ui/empty-state';
+import { LinkButton } from '@/components/ui/link-button';
 import { PageHeader } from '@/components/ui/page-header';
 import { Panel } from '@/components/ui/panel';
 import { PrintButton } from '@/components/ui/print-button';
 import { TextLink } from '@/components/ui/text-link';
 import { getViewer } from '@/lib/auth/session';
 import { getClass } from '@/lib/data/classes';
-import { getGradebook, getStudentRecord } from '@/lib/data/gradebook';
+import { getStudentGradebook, getStudentRecord } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
 import { decideDue, decideExcuse, decideMark } from '../../decision-actions';
 
@@ -27,23 +28,25 @@ export default async function StudentPage({ params }: { params: Promise<{ studen
   const { student, attempts } = record;
   const [details, gradebook] = await Promise.all([
     getClass(viewer, student.classId),
-    getGradebook(viewer, student.classId),
+    getStudentGradebook(viewer, { studentId }),
   ]);
   if (details === null || gradebook === null) notFound();
-  const mayTeach = details.role !== 'observer';
+  const mayTakeOut = details.role === 'owner' || details.role === 'teacher';
+  const mayTeach = mayTakeOut && details.archivedAt === null;
+  const mean = gradebook.students[0]?.mean ?? null;
   const practice = attempts.filter((attempt) => attempt.mode === 'practice');
   return (
     <>
       <PageHeader
         title={student.displayName}
-        lead={`Card ${student.cardNumber} of ${student.className}`}
+        lead={`Card ${student.cardNumber} of ${student.className}${gradebook.students[0]?.left === true ? ' · has left' : ''}${mean === null ? '' : ` · mean of what is complete: ${markText(mean)}`}`}
         crumbs={[
           { label: 'Desk', href: routes.teacher.desk() },
           { label: student.className, href: routes.teacher.classGradebook(student.classId) },
         ]}
         actions={
           <>
-            {mayTeach ? (
+            {mayTakeOut ? (
               <a
                 className={buttonLook('quiet', 'normal')}
                 href={routes.teacher.studentFile(student.id)}
@@ -63,16 +66,13 @@ export default async function StudentPage({ params }: { params: Promise<{ studen
           </EmptyState>
         ) : null}
         {gradebook.assignments.map((assignment) => {
-          const cell = gradebook.cells.find(
-            (entry) => entry.studentId === student.id && entry.assignmentId === assignment.id,
-          );
+          const cell = gradebook.cells.find((entry) => entry.assignmentId === assignment.id);
           if (cell === undefined) return null;
           const target = {
             studentId: student.id,
             assignmentId: assignment.id,
             timeZone: details.timeZone,
           };
-          const due = cell.extendedDueAt ?? assignment.dueAt;
           return (
             <Panel
               key={assignment.id}
@@ -81,28 +81,15 @@ export default async function StudentPage({ params }: { params: Promise<{ studen
                   {assignment.title}
                 </TextLink>
               }
+              actions={
+                <LinkButton href={routes.teacher.gradebookCell(student.id, assignment.id)}>
+                  What was decided
+                </LinkButton>
+              }
             >
               <div className="space-y-4">
-                <p className="flex flex-wrap items-baseline gap-x-4 gap-y-1">
-                  {cell.mark === null ? null : (
-                    <span className="font-figures text-2xl font-semibold">
-                      {markText(cell.mark)}
-                      <span className="text-sm font-normal text-soft">
-                        {' '}
-                        of 100, pass {markText(assignment.passMark)}
-                      </span>
-                    </span>
-                  )}
-                  <GradebookStateMark state={cell.state} />
-                  {cell.overridden ? (
-                    <span className="text-sm text-soft">mark set by hand</span>
-                  ) : null}
-                  <span className="text-sm text-soft">
-                    {due === null
-                      ? 'no due time'
-                      : `due ${zonedTimeText(due, details.timeZone)}${cell.extendedDueAt === null ? '' : ' (own due time)'}`}
-                  </span>
-                </p>
+                <CellStanding {...{ cell, assignment }} timeZone={details.timeZone} />
+                {cell.parts.length > 1 ? <PartsTable parts={cell.parts} /> : null}
                 <AttemptTable
                   caption={`Attempts at ${assignment.title}`}
                   attempts={attempts.filter(
@@ -113,7 +100,7 @@ export default async function StudentPage({ params }: { params: Promise<{ studen
                 {mayTeach ? (
                   <DecisionForms
                     idPrefix={assignment.id}
-                    excused={cell.state === 'excused'}
+                    excused={cell.excused}
                     timeZone={details.timeZone}
                     actions={{
                       mark: decideMark.bind(null, target),

@@ -1,0 +1,23 @@
+'use server';
+
+import { revalidatePath } from 'next/cache';
+import { z } from 'zod';
+import type { FormAnswer } from '@/components/desk/action-form';
+import { getViewer } from '@/lib/auth/session';
+import { undoLastDecision } from '@/lib/data/audit-trail';
+import { routes } from '@/lib/routes';
+import { done, refused } from '../../../../read-form';
+
+const targetSchema = z.object({
+  studentId: z.string(),
+  assignmentId: z.string(),
+  auditId: z.string(),
+});
+
+/** Undoes the decision that the page showed as the last one. */
+export async function undo(target: z.infer<typeof targetSchema>): Promise<FormAnswer> {
+  const undone = await undoLastDecision(await getViewer(), targetSchema.parse(target));
+  if (!undone.ok) return refused(undone.problem, {});
+  revalidatePath(routes.teacher.desk(), 'layout');
+  return done('Undone.');
+}
