@@ -5,7 +5,12 @@ import { routes } from '@/lib/routes';
 import { StudentMenu, type StudentActions } from './student-menu';
 import { zonedTimeText } from '@/components/grading/zoned-time';
 
-/** The class list: who has a card, who has been here. */
+function cardText({ leftAt, hasCard }: RosterRow) {
+  if (leftAt !== null) return 'not in use';
+  return hasCard ? 'made' : <span className="text-caution">not yet made</span>;
+}
+
+/** The class list: who has a card, who has been here; who has left comes last, in grey. */
 export function RosterTable({
   roster,
   timeZone,
@@ -44,14 +49,15 @@ export function RosterTable({
       </thead>
       <tbody>
         {roster.map((row) => (
-          <tr key={row.studentId}>
+          <tr key={row.studentId} className={row.leftAt === null ? undefined : 'text-soft'}>
             <th scope="row">
               <Link className="link" href={routes.teacher.student(row.studentId)}>
                 {row.displayName}
               </Link>
+              {row.leftAt === null ? '' : ' (left)'}
             </th>
             <td className="number">{row.cardNumber}</td>
-            <td>{row.hasCard ? 'made' : <span className="text-caution">not yet made</span>}</td>
+            <td>{cardText(row)}</td>
             <td className="whitespace-nowrap">
               {row.lastSeenAt === null ? (
                 <span className="text-soft">not yet</span>

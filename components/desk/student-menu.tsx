@@ -17,6 +17,7 @@ import { routes } from '@/lib/routes';
 export type StudentActions = {
   rename: (studentId: string, name: string) => Promise<Result<null>>;
   remove: (studentId: string) => Promise<Result<null>>;
+  markLeft: (studentId: string, left: boolean) => Promise<Result<null>>;
   allowExtraAttempts: (studentId: string, extra: number) => Promise<Result<null>>;
   allowExtraTime: (studentId: string, extra: ExtraTime) => Promise<Result<null>>;
 };
@@ -159,7 +160,15 @@ export function StudentMenu({
           </Button>
         </form>
         <div className="flex flex-wrap gap-2 border-t border-line pt-4">
-          <LinkButton href={cardHref}>Make a new card</LinkButton>
+          {student.leftAt === null ? (
+            <LinkButton href={cardHref}>Make a new card</LinkButton>
+          ) : null}
+          <Button
+            busy={busy}
+            onClick={() => run(() => actions.markLeft(student.studentId, student.leftAt === null))}
+          >
+            {student.leftAt === null ? 'Has left' : 'Is back'}
+          </Button>
           <a
             className={buttonLook('quiet', 'normal')}
             href={routes.teacher.studentFile(student.studentId)}
@@ -173,6 +182,11 @@ export function StudentMenu({
             </Button>
           )}
         </div>
+        <p className="max-w-measure text-sm text-soft">
+          {student.leftAt === null
+            ? 'Who has left cannot sign in and is asked for nothing; all work is kept, and “Is back” undoes it.'
+            : 'Left the class. “Is back” lets the old card in again; all work is still here.'}
+        </p>
         {asking ? (
           <Notice tone="danger" live="alert" title={`Remove ${student.displayName} for good?`}>
             <p>

@@ -1,24 +1,30 @@
 import 'server-only';
 import { hashSecret, newCardWords } from '../auth/passwords';
 import { canSeeClass, canTakeFromClass, canTeachClass, type Viewer } from '../auth/policy';
+import { mostStudents } from '../roster/student-name';
 import { classOfStudent, mayWithClass } from './access';
 import { writeAudit } from './audit';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { readExtraTime } from './extra-time';
 import type { ExtraTime } from './extra-time-input';
-import { firstMessage, nameSchema } from './names';
+import { firstMessage } from './names';
 import { failure, notFound, success, type Result } from './result';
 import { logSecurityEvent } from './security-log';
+import { forgetStudents } from './student-forgetting';
+import { studentNameSchema } from './student-name';
 
 export { setExtraAttempts, setExtraTime } from './accommodations';
 export { exportStudent } from './student-export';
+export { setLeft } from './student-leaving';
 
 export type RosterRow = {
   studentId: string;
   cardNumber: number;
   displayName: string;
   hasCard: boolean;
+  /** When the student left the class; null: is here. UTC, ISO 8601. */
+  leftAt: string | null;
   /**
    * When the student last did something here: signed in and looked, or began or handed in an attempt.
    * Sign-ins are forgotten in time, work is not. UTC, ISO 8601.
@@ -38,9 +44,7 @@ export type SignInCard = {
   className: string;
 };
 
-const studentNameSchema = nameSchema('A name', 60);
-const mostStudents = 500;
-
+/** In the order of their cards; those who left come last. */
 export async function listRoster(viewer: Viewer, classId: string): Promise<RosterRow[] | null> {
   if (!(await mayWithClass(viewer, classId, canSeeClass))) return null;
   const seesAccommodations = await mayWithClass(viewer, classId, canTakeFromClass);
@@ -52,6 +56,7 @@ export async function listRoster(viewer: Viewer, classId: string): Promise<Roste
       cardNumber: true,
       displayName: true,
       secretHash: true,
+      leftAt: true,
       accommodation: { select: { extraAttempts: true, extraTime: true } },
       sessions: { select: { lastSeenAt: true }, orderBy: { lastSeenAt: 'desc' }, take: 1 },
     },
@@ -61,11 +66,16 @@ export async function listRoster(viewer: Viewer, classId: string): Promise<Roste
     where: { student: { classId } },
     _max: { startedAt: true, submittedAt: true },
   });
-  return students.map((student) => ({
+  const inOrder = [
+    ...students.filter(({ leftAt }) => leftAt === null),
+    ...students.filter(({ leftAt }) => leftAt !== null),
+  ];
+  return inOrder.map((student) => ({
     studentId: student.id,
     cardNumber: student.cardNumber,
     displayName: student.displayName,
     hasCard: student.secretHash !== null,
+    leftAt: student.leftAt?.toISOString() ?? null,
     lastSeenAt: latest(
       student.sessions.map(({ lastSeenAt }) => lastSeenAt),
       work
@@ -103,7 +113,7 @@ export async function addStudents(
     displayNames.push(parsed.data);
   }
   return db().$transaction(async (transaction) => {
-    const there = await transaction.student.count({ where: { classId } });
+    const there = await transaction.student.count({ where: { classId, leftAt: null } });
     if (there + displayNames.length > mostStudents) {
       return failure('too-many', `A class holds at most ${mostStudents} students.`, 'names');
     }
@@ -156,10 +166,7 @@ export async function removeStudent(
   const classId = await classOfStudent(viewer, studentId, canTeachClass);
   if (classId === null) return notFound();
   await db().$transaction(async (transaction) => {
-    await transaction.student.delete({ where: { id: studentId } });
-    // What audit and security log say about this student goes as well: a deleted child leaves no trace.
-    await transaction.audit.deleteMany({ where: { classId, subject: { contains: studentId } } });
-    await transaction.securityEvent.deleteMany({ where: { subject: studentId } });
+    await forgetStudents(transaction, classId, [studentId]);
     await writeAudit(
       transaction,
       viewer,
@@ -170,7 +177,7 @@ export async function removeStudent(
   return success(null);
 }
 
-/** New secrets; the old ones and every session opened with them end. */
+/** New secrets, for those who are here; the old ones and every session opened with them end. */
 export async function issueCards(
   viewer: Viewer,
   classId: string,
@@ -185,7 +192,7 @@ export async function issueCards(
         ? { secretHash: null }
         : { id: { in: [...which] } };
   const students = await db().student.findMany({
-    where: { classId, ...chosen },
+    where: { classId, leftAt: null, ...chosen },
     orderBy: { cardNumber: 'asc' },
     select: {
       id: true,

@@ -17,12 +17,15 @@ export async function addStudents(page: Page, classId: string): Promise<void> {
   const column = page.getByLabel('Column with the name to show');
   const birds = await column.getByRole('option', { name: /^Bird:/ }).getAttribute('value');
   await column.selectOption(birds);
-  const preview = page.getByRole('table', { name: 'Preview of the students to add' });
-  await expect(preview.getByLabel('Name in row 2')).toHaveValue('Petrel');
-  await expect(page.getByText('2 to add; 1 row is left out until mended')).toBeVisible();
-  await preview.getByLabel('Name in row 4').fill('Whimbrel');
+  const read = page.getByRole('table', { name: 'Names from The pasted text, column Bird' });
+  await expect(read.getByLabel('Name in row 2')).toHaveValue('Petrel');
+  await expect(page.getByText('2 names read; 1 row is left out until mended')).toBeVisible();
+  await read.getByLabel('Name in row 4').fill('Whimbrel');
+  await page.getByRole('button', { name: 'Preview' }).click();
+  await expect(page.getByText('The pasted text: 3 new.')).toBeVisible();
   await page.getByRole('button', { name: 'Add 3 students' }).click();
   await expect(page.getByText('3 students added.')).toBeVisible();
+  await page.getByRole('button', { name: 'Done' }).click();
 }
 
 /** Their cards; gives the one of the student of that name. */

@@ -2,8 +2,8 @@ import { Checkbox } from '@/components/ui/checkbox';
 import { Field } from '@/components/ui/field';
 import { Notice } from '@/components/ui/notice';
 import { Select } from '@/components/ui/select';
-import type { PersonalKind, RosterColumn } from './roster-columns';
-import type { ColumnMapping } from './roster-preview';
+import type { ColumnMapping } from '@/lib/roster/list-check';
+import type { PersonalKind, RosterColumn } from '@/lib/roster/roster-columns';
 
 const kindText: Readonly<Record<PersonalKind, string>> = {
   email: 'email addresses',
@@ -15,7 +15,7 @@ const kindText: Readonly<Record<PersonalKind, string>> = {
   guardian: 'family or other contacts',
 };
 
-/** Which column is the name, and what is left behind. */
+/** Which column is the name, which an id, and what is left behind. */
 export function ColumnChoice({
   columns,
   mapping,
@@ -72,6 +72,7 @@ export function ColumnChoice({
                   ...mapping,
                   nameColumn,
                   joinColumn: mapping.joinColumn === nameColumn ? null : mapping.joinColumn,
+                  idColumn: mapping.idColumn === nameColumn ? null : mapping.idColumn,
                 });
               }}
             >
@@ -92,6 +93,27 @@ export function ColumnChoice({
               }
             >
               <option value="">nothing</option>
+              {open.filter((column) => column.index !== mapping.nameColumn).map(option)}
+            </Select>
+          )}
+        </Field>
+        <Field
+          label="Column with an id"
+          hint="A number or code of the school’s own that stays from list to list: then a later list changes names instead of doubling students. A national number is never needed."
+          optional
+        >
+          {(control) => (
+            <Select
+              {...control}
+              value={mapping.idColumn ?? ''}
+              onChange={(event) =>
+                onChange({
+                  ...mapping,
+                  idColumn: event.target.value === '' ? null : Number(event.target.value),
+                })
+              }
+            >
+              <option value="">none: students are known again by name</option>
               {open.filter((column) => column.index !== mapping.nameColumn).map(option)}
             </Select>
           )}

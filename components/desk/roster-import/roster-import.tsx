@@ -1,237 +1,190 @@
 'use client';
 
-import { useState, useTransition, type ChangeEvent } from 'react';
+import { useState, useTransition } from 'react';
 import { Button } from '@/components/ui/button';
 import { ErrorSummary, type ShownProblem } from '@/components/ui/error-summary';
-import { Field } from '@/components/ui/field';
 import { Notice } from '@/components/ui/notice';
 import { StatusLine } from '@/components/ui/status-line';
 import { Tabs } from '@/components/ui/tabs';
-import { TextArea } from '@/components/ui/text-input';
+import type { ImportOutcome, RosterPreview } from '@/lib/data/roster-import';
+import type { RosterList } from '@/lib/data/roster-import-input';
 import type { Result } from '@/lib/data/result';
-import { ColumnChoice } from './column-choice';
-import { RosterPreview } from './roster-preview-table';
-import type { TableRow } from './read-table';
-import { guessHeaderRow, guessNameColumn, rosterColumns } from './roster-columns';
-import { namesToAdd, previewTable, previewTyped, type ColumnMapping } from './roster-preview';
+import { listOf, type Ways } from './chosen-list';
+import type { ImportActions } from './import-actions';
+import { ImportDone } from './import-done';
+import { ImportPreview } from './import-preview';
+import { OneRosterWay } from './one-roster-way';
+import { TableWay } from './table-way';
+import { TypedWay } from './typed-way';
 
-/** A spreadsheet that was pasted or opened, and what was chosen about its columns. */
-type OpenTable = { rows: readonly TableRow[]; mapping: ColumnMapping | null; note: string | null };
+type Shown =
+  | { step: 'list' }
+  | { step: 'preview'; list: RosterList; preview: RosterPreview }
+  | { step: 'done'; outcome: ImportOutcome };
+
+const nothing: Ways = { way: 'typed', typed: '', table: null, zip: null };
 
 /**
- * Adds students: typed one to a line, or out of spreadsheet columns. Everything is read in this
- * page; only the names that the teacher has seen in the preview are sent.
+ * Three ways to a list of students, and one way on: what would change is shown first, and only what was
+ * shown is done. Whatever is read stays in this page; names and ids alone are sent.
  */
 export function RosterImport({
-  existingNames,
-  addStudents,
+  actions,
+  className,
+  rememberedId,
+  today,
 }: {
-  existingNames: readonly string[];
-  addStudents: (names: string[]) => Promise<Result<{ added: number }>>;
+  actions: ImportActions;
+  className: string;
+  /** The class of the school's file that this one was last filled from. */
+  rememberedId: string | null;
+  /** The day in the class's zone: "2026-11-26". */
+  today: string;
 }) {
-  const [way, setWay] = useState('typed');
-  const [typed, setTyped] = useState('');
-  const [pasted, setPasted] = useState('');
-  const [table, setTable] = useState<OpenTable | null>(null);
-  const [corrections, setCorrections] = useState<ReadonlyMap<number, string>>(new Map());
+  const [ways, setWays] = useState(nothing);
+  const [shown, setShown] = useState<Shown>({ step: 'list' });
   const [problems, setProblems] = useState<readonly ShownProblem[]>([]);
   const [said, setSaid] = useState('');
-  const [adding, startAdding] = useTransition();
+  const [busy, start] = useTransition();
+  const chosen = listOf(ways);
 
-  const rows =
-    way === 'typed'
-      ? previewTyped(typed, existingNames)
-      : table?.mapping
-        ? previewTable(table.rows, table.mapping, existingNames, corrections)
-        : [];
-  const names = namesToAdd(rows);
-
-  function startOver(): void {
-    setTable(null);
-    setCorrections(new Map());
-    setProblems([]);
-  }
-
-  function refuse(message: string): void {
-    startOver();
-    setProblems([{ code: 'unreadable', message, field: 'roster-columns' }]);
-  }
-
-  async function open(text: string, note: string | null): Promise<void> {
-    const { readTable } = await import('./read-table');
-    const read = readTable(text);
-    if (!read.ok) {
-      refuse(read.message);
-      return;
-    }
-    startOver();
-    const hasHeader = guessHeaderRow(read.rows);
-    const nameColumn = guessNameColumn(rosterColumns(read.rows, hasHeader));
-    if (nameColumn === null) {
-      refuse(
-        'None of the columns looks like a name. Copy the column with the names, and nothing else.',
-      );
-      return;
-    }
-    setTable({ rows: read.rows, mapping: { hasHeader, nameColumn, joinColumn: null }, note });
-    setSaid(`${read.rows.length} rows read.`);
-  }
-
-  async function openFile(event: ChangeEvent<HTMLInputElement>): Promise<void> {
-    const file = event.target.files?.[0];
-    // Lets the same file be chosen again after it was mended.
-    event.target.value = '';
-    if (file === undefined) return;
-    const { decodeTable, largestTableBytes, looksLikeWorkbook } = await import('./read-table');
-    if (file.size > largestTableBytes) {
-      refuse(
-        `That file is larger than a class list needs (over ${largestTableBytes / 1024} kB). Save only the columns with the names.`,
-      );
-      return;
-    }
-    const bytes = new Uint8Array(await file.arrayBuffer());
-    if (looksLikeWorkbook(bytes)) {
-      refuse(
-        'That is a spreadsheet’s own file. Save it as CSV first, or copy the columns and paste them here.',
-      );
-      return;
-    }
-    const { text, encoding } = decodeTable(bytes);
-    await open(
-      text,
-      encoding === 'windows-1252'
-        ? 'The file is not in UTF-8; it was read in the older Western code page. Check names with accents.'
-        : null,
-    );
-  }
-
-  function add(): void {
-    startAdding(async () => {
+  const refuse = (field: string) => (messages: readonly string[]) => {
+    setSaid('');
+    setProblems(messages.map((message) => ({ code: 'unreadable', message, field })));
+  };
+  function ask<T>(work: () => Promise<Result<T>>, then: (value: T) => void): void {
+    start(async () => {
       try {
-        const answer = await addStudents(names);
-        if (!answer.ok) {
-          setProblems([answer.problem]);
-          return;
-        }
-        setSaid(
-          `${answer.value.added} ${answer.value.added === 1 ? 'student' : 'students'} added. Their cards can be made on the Cards page.`,
-        );
-        setTyped('');
-        setPasted('');
-        startOver();
+        const answer = await work();
+        setProblems(answer.ok ? [] : [answer.problem]);
+        if (answer.ok) then(answer.value);
       } catch {
         setProblems([
           {
             code: 'unreachable',
-            message:
-              'They could not be added: the server did not answer. Nothing is lost; try again.',
+            message: 'The server did not answer. Your list is still here; try again.',
           },
         ]);
       }
     });
   }
+  function preview(list: RosterList): void {
+    setSaid('');
+    ask(
+      () => actions.preview(list),
+      (value) => setShown({ step: 'preview', list, preview: value }),
+    );
+  }
 
   return (
     <div className="space-y-4">
-      <Notice title="A pseudonym will do">
-        <p>
-          Students see their own name on their card and nowhere else is it needed. First names,
-          initials or made-up names keep the class recognisable to you and to nobody else.
-        </p>
-      </Notice>
       <ErrorSummary problems={problems} />
-      <Tabs
-        label="Ways to add students"
-        value={way}
-        onValueChange={(next) => {
-          setWay(next);
-          setProblems([]);
-        }}
-        tabs={[
-          {
-            id: 'typed',
-            label: 'Type names',
-            content: (
-              <Field label="Names" hint="One to a line.">
-                {(control) => (
-                  <TextArea
-                    {...control}
-                    rows={8}
-                    className="max-w-md"
-                    value={typed}
-                    onChange={(event) => setTyped(event.target.value)}
-                  />
-                )}
-              </Field>
-            ),
-          },
-          {
-            id: 'columns',
-            label: 'Paste or open columns',
-            content: (
-              <div className="space-y-4">
-                <Field
-                  id="roster-columns"
-                  label="Paste columns from a spreadsheet"
-                  hint="Or text with commas or semicolons. It is read on this computer; only the names you confirm are sent."
-                >
-                  {(control) => (
-                    <TextArea
-                      {...control}
-                      rows={6}
-                      className="max-w-2xl font-figures"
-                      value={pasted}
-                      onChange={(event) => setPasted(event.target.value)}
-                    />
-                  )}
-                </Field>
-                <div className="flex flex-wrap items-end gap-x-6 gap-y-3">
-                  <Button onClick={() => void open(pasted, null)}>Read the columns</Button>
-                  <Field label="or open a CSV or TSV file">
-                    {(control) => (
-                      <input
-                        {...control}
-                        type="file"
-                        accept=".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain"
-                        className="block min-h-(--target) text-sm file:me-3 file:min-h-(--target) file:rounded-md file:border file:border-strong file:bg-panel file:px-4 file:font-semibold"
-                        onChange={(event) => void openFile(event)}
-                      />
-                    )}
-                  </Field>
-                </div>
-                {table?.mapping ? (
-                  <>
-                    {table.note === null ? null : <Notice tone="caution" title={table.note} />}
-                    <ColumnChoice
-                      columns={rosterColumns(table.rows, table.mapping.hasHeader)}
-                      mapping={table.mapping}
-                      onChange={(mapping) => setTable({ ...table, mapping })}
-                    />
-                  </>
-                ) : null}
-              </div>
-            ),
-          },
-        ]}
-      />
-      {rows.length === 0 ? null : (
-        <RosterPreview
-          rows={rows}
-          onCorrect={
-            way === 'typed'
-              ? null
-              : (rowNumber, name) => setCorrections(new Map(corrections).set(rowNumber, name))
+      {shown.step === 'done' ? (
+        <ImportDone
+          outcome={shown.outcome}
+          busy={busy}
+          onMore={() => setShown({ step: 'list' })}
+          onTakeBack={() =>
+            ask(
+              () => actions.takeBack(shown.outcome.undo),
+              () => {
+                setShown({ step: 'list' });
+                setSaid('The import was taken back. The roster is as it was.');
+              },
+            )
           }
         />
-      )}
-      <div className="flex flex-wrap items-center gap-4">
-        <Button variant="primary" busy={adding} disabled={names.length === 0} onClick={add}>
-          {names.length === 0
-            ? 'Add students'
-            : `Add ${names.length} ${names.length === 1 ? 'student' : 'students'}`}
-        </Button>
-        <StatusLine>{adding ? 'Adding…' : said}</StatusLine>
-      </div>
+      ) : null}
+      {shown.step === 'preview' ? (
+        <ImportPreview
+          preview={shown.preview}
+          source={chosen.source}
+          keepNames={shown.list.keepNames}
+          busy={busy}
+          onKeepNames={(keepNames) => preview({ ...shown.list, keepNames })}
+          onBack={() => {
+            setProblems([]);
+            setShown({ step: 'list' });
+          }}
+          onCommit={() =>
+            ask(
+              () => actions.commit(shown.list, shown.preview.fingerprint),
+              (outcome) => {
+                setWays({ ...nothing, way: ways.way });
+                setShown({ step: 'done', outcome });
+              },
+            )
+          }
+        />
+      ) : null}
+      {shown.step === 'list' ? (
+        <>
+          <Notice title="A pseudonym will do">
+            <p>
+              Students see their own name on their card and nowhere else is it needed. First names,
+              initials or made-up names keep the class recognisable to you and to nobody else.
+            </p>
+          </Notice>
+          <Tabs
+            label="Ways to a class list"
+            value={ways.way}
+            onValueChange={(way) => {
+              setWays({ ...ways, way });
+              setProblems([]);
+            }}
+            tabs={[
+              {
+                id: 'typed',
+                label: 'Type names',
+                content: (
+                  <TypedWay text={ways.typed} onChange={(typed) => setWays({ ...ways, typed })} />
+                ),
+              },
+              {
+                id: 'columns',
+                label: 'Paste or open columns',
+                content: (
+                  <TableWay
+                    table={ways.table}
+                    onTable={(table) => {
+                      setProblems([]);
+                      setWays((now) => ({ ...now, table }));
+                    }}
+                    onRefuse={(message) => refuse('roster-columns')([message])}
+                  />
+                ),
+              },
+              {
+                id: 'zip',
+                label: 'OneRoster zip',
+                content: (
+                  <OneRosterWay
+                    zip={ways.zip}
+                    onZip={(zip) => setWays((now) => ({ ...now, zip }))}
+                    onRefuse={refuse('roster-zip')}
+                    rememberedId={rememberedId}
+                    className={className}
+                    today={today}
+                  />
+                ),
+              },
+            ]}
+          />
+          <div className="flex flex-wrap items-center gap-4">
+            <Button
+              variant="primary"
+              busy={busy}
+              disabled={chosen.list === null}
+              onClick={() => {
+                if (chosen.list !== null) preview(chosen.list);
+              }}
+            >
+              Preview
+            </Button>
+            <StatusLine>{busy ? 'Looking at the roster…' : said}</StatusLine>
+          </div>
+        </>
+      ) : null}
     </div>
   );
 }

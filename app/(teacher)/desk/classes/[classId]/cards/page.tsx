@@ -19,8 +19,9 @@ export default async function CardsPage({
   searchParams: Promise<Record<string, string | string[] | undefined>>;
 }) {
   const { details, viewer, mayTeach } = await classOf(params);
-  const [roster, query] = await Promise.all([listRoster(viewer, details.id), searchParams]);
-  if (roster === null) notFound();
+  const [everybody, query] = await Promise.all([listRoster(viewer, details.id), searchParams]);
+  if (everybody === null) notFound();
+  const roster = everybody.filter((row) => row.leftAt === null);
   if (!mayTeach) {
     return (
       <Notice title="Cards are made by the teachers of the class">

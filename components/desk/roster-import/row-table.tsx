@@ -1,14 +1,17 @@
 import { TriangleAlert } from 'lucide-react';
 import { TableFrame } from '@/components/ui/table-frame';
 import { TextInput } from '@/components/ui/text-input';
-import { nameProblemText, type PreviewRow } from './roster-preview';
+import { rowProblemText, type ListRow } from '@/lib/roster/list-check';
 
-/** What will be added, and which rows will not, each with its reason. */
-export function RosterPreview({
+/** The rows as they were read; those that are left out until mended say why. */
+export function RowTable({
   rows,
+  source,
   onCorrect,
 }: {
-  rows: readonly PreviewRow[];
+  rows: readonly ListRow[];
+  /** "class.csv, column Name": where the names stand. */
+  source: string;
   /** null where the text itself is at hand to be changed. */
   onCorrect: ((rowNumber: number, name: string) => void) | null;
 }) {
@@ -16,15 +19,17 @@ export function RosterPreview({
   return (
     <div className="space-y-2">
       <p role="status" className="font-semibold">
-        {rows.length - wrong} to add
+        {rows.length - wrong} {rows.length - wrong === 1 ? 'name' : 'names'} read
         {wrong === 0
           ? ''
           : `; ${wrong} ${wrong === 1 ? 'row is' : 'rows are'} left out until mended`}
       </p>
-      <TableFrame caption="Preview of the students to add" captionHidden className="max-w-3xl">
+      <TableFrame caption={`Names from ${source}`} className="max-w-3xl">
         <thead>
           <tr>
-            <th scope="col">Row</th>
+            <th scope="col" className="number">
+              Row
+            </th>
             <th scope="col">Name to show</th>
             <th scope="col">Check</th>
           </tr>
@@ -52,7 +57,7 @@ export function RosterPreview({
                 ) : (
                   <span className="flex items-start gap-1.5">
                     <TriangleAlert aria-hidden="true" className="mt-0.5 size-4 shrink-0" />
-                    {nameProblemText(row.problem)}
+                    {rowProblemText(row.problem)}
                   </span>
                 )}
               </td>

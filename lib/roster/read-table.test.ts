@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { decodeTable, looksLikeWorkbook, largestTableBytes, readTable } from './read-table';
+import {
+  decodeTable,
+  firstNotUtf8,
+  largestTableBytes,
+  looksLikeWorkbook,
+  readTable,
+} from './read-table';
 
 const cells = (text: string) => {
   const table = readTable(text);
@@ -48,7 +54,7 @@ describe('reading spreadsheet columns', () => {
   it('says that a quotation mark is never closed', () => {
     const table = readTable('name\n"Ash\nLou');
     expect(table).toMatchObject({ ok: false });
-    expect(!table.ok && table.message).toContain('never closed');
+    expect(!table.ok && table.message).toContain('opened in row 2 and never closed');
   });
 
   it.each([
@@ -57,6 +63,18 @@ describe('reading spreadsheet columns', () => {
     ['empty cells only', ',,\n,,'],
   ])('refuses %s with a sentence', (_, text) => {
     expect(readTable(text)).toMatchObject({ ok: false });
+  });
+
+  it('names the row from which on ten thousand are too many', () => {
+    const rows = Array.from({ length: 10_000 }, (_, index) => `Student ${String(index)},x`);
+    const table = readTable(['Name,Form', ...rows].join('\n'));
+    expect(!table.ok && table.message).toContain('From row 502 on');
+    expect(!table.ok && table.message).toContain('10001 rows');
+  });
+
+  it('names the row of what is no text', () => {
+    const table = readTable('name\nA\0s\0h\0');
+    expect(!table.ok && table.message).toContain('Row 2 is no plain text');
   });
 
   it('refuses more text than a class list needs', () => {
@@ -81,6 +99,15 @@ describe('the bytes of an uploaded file', () => {
       text: 'Zoë',
       encoding: 'windows-1252',
     });
+  });
+
+  it('name the first cell that is no UTF-8', () => {
+    const line = new TextEncoder().encode('Form,Name\n7b,Ash\n7b,Zo');
+    expect(firstNotUtf8(Uint8Array.of(...line, 0xeb, 0x0a))).toEqual({
+      rowNumber: 3,
+      column: 'Name',
+    });
+    expect(firstNotUtf8(new TextEncoder().encode('Name\nZoë'))).toBe(null);
   });
 
   it("are known for a spreadsheet's own file, which cannot be read as text", () => {

@@ -1,8 +1,11 @@
 import { CsvError, parse } from 'csv-parse/browser/esm/sync';
+import { rowOfCsvError } from './one-roster/read-csv';
+import { mostStudents } from './student-name';
 
-/** Longest text and most rows that are read: far above a class list, far below what stalls a browser. */
-export const largestTableBytes = 512 * 1024;
-export const mostTableRows = 1000;
+/** Far above a class list, far below what stalls a browser. */
+export const largestTableBytes = 2 * 1024 * 1024;
+/** A class and a row that names the columns. */
+const mostTableRows = mostStudents + 1;
 
 export type Delimiter = ',' | ';' | '\t' | '|';
 /** A row keeps the number that a spreadsheet shows beside it, so that a problem can name it. */
@@ -21,11 +24,18 @@ export function readTable(text: string): ReadTable {
     return {
       ok: false,
       message:
-        'That is more text than a class list needs (over 512 kB). Copy only the columns with the names.',
+        'That is more text than a class list needs (over 2 MB). Keep only the columns with the names.',
     };
   }
   const clean = text.replace(/^\uFEFF/, '');
   if (clean.trim() === '') return { ok: false, message: 'There is nothing in it yet.' };
+  if (clean.includes('\0')) {
+    const row = clean.slice(0, clean.indexOf('\0')).split('\n').length;
+    return {
+      ok: false,
+      message: `Row ${String(row)} is no plain text. Save the list as CSV in UTF-8, then open it again.`,
+    };
+  }
 
   const delimiter = guessDelimiter(clean);
   const records = readRecords(clean, delimiter);
@@ -35,10 +45,11 @@ export function readTable(text: string): ReadTable {
     .map((record, index) => ({ rowNumber: index + 1, cells: record.map((cell) => cell.trim()) }))
     .filter((row) => row.cells.some((cell) => cell !== ''));
   if (rows.length === 0) return { ok: false, message: 'Every row is empty.' };
-  if (rows.length > mostTableRows) {
+  const tooMany = rows[mostTableRows];
+  if (tooMany !== undefined) {
     return {
       ok: false,
-      message: `There are ${String(rows.length)} rows. At most ${String(mostTableRows)} are read at a time.`,
+      message: `From row ${String(tooMany.rowNumber)} on there are too many: a class holds at most ${String(mostStudents)} students, and this list has ${String(rows.length)} rows. Keep only the rows of this class. Nothing was taken.`,
     };
   }
   return { ok: true, rows, delimiter };
@@ -60,7 +71,8 @@ function readRecords(text: string, delimiter: Delimiter): string[][] | { message
 
 function explain(error: CsvError): string {
   if (error.code === 'CSV_QUOTE_NOT_CLOSED') {
-    return 'A quotation mark (") is opened and never closed, so the columns cannot be told apart. Remove it or close it, then try again.';
+    const row = rowOfCsvError(error);
+    return `A quotation mark (") is opened${row === null ? '' : ` in row ${String(row)}`} and never closed, so the columns cannot be told apart. Remove it or close it, then try again.`;
   }
   return `The columns cannot be told apart: ${error.message}.`;
 }
@@ -83,6 +95,19 @@ function guessDelimiter(text: string): Delimiter {
 
 /** Quoted cells blanked out, since they may hold separators and line breaks of their own. */
 const unquoted = (text: string): string => text.slice(0, 20_000).replace(/"(?:[^"]|"")*"/g, 'x');
+
+/** The first cell with a letter that is not in UTF-8; null when all are. */
+export function firstNotUtf8(bytes: Uint8Array): { rowNumber: number; column: string } | null {
+  const table = readTable(new TextDecoder('utf-8').decode(bytes));
+  if (!table.ok) return null;
+  for (const { rowNumber, cells } of table.rows) {
+    const at = cells.findIndex((cell) => cell.includes('\uFFFD'));
+    if (at < 0) continue;
+    const label = table.rows[0]?.cells[at] ?? '';
+    return { rowNumber, column: label === '' ? String(at + 1) : label };
+  }
+  return null;
+}
 
 /**
  * The text of an uploaded file. Spreadsheets save UTF-8, UTF-16 with a byte order mark, or the old

@@ -25,6 +25,8 @@ const headerWords: readonly (readonly [PersonalKind, RegExp])[] = [
 const nameWords =
   /name|student|pupil|learner|pseudonym|alias|nick|vorname|nachname|prénom|\bnom\b|nombre|apellido/;
 
+const idHeader = /^(sourced ?id|(student|pupil|learner)?[ _-]?id)$/i;
+
 const email = /^[^\s@]+@[^\s@]+\.[^\s@]+$/;
 const date = /^(\d{1,4}[./-]\d{1,2}[./-]\d{1,4})$/;
 const phone = /^\+?[\d ()./-]{7,}$/;
@@ -76,6 +78,19 @@ function kindOfMost(cells: readonly string[]): PersonalKind | null {
     : null;
 }
 
+/** A column that says of itself that it is an id, and has another in each row; null when none does. */
+export function guessIdColumn(
+  rows: readonly TableRow[],
+  columns: readonly RosterColumn[],
+): number | null {
+  const named = columns.find(
+    ({ label, personal }) => personal === null && idHeader.test(label.trim()),
+  );
+  if (named === undefined) return null;
+  const ids = rows.slice(1).map((row) => row.cells[named.index] ?? '');
+  return ids.every((id) => id !== '') && new Set(ids).size === ids.length ? named.index : null;
+}
+
 /** The column most likely to hold the name to show, or null when every column is personal or empty. */
 export function guessNameColumn(columns: readonly RosterColumn[]): number | null {
   const open = columns.filter((column) => column.personal === null);
@@ -83,7 +98,7 @@ export function guessNameColumn(columns: readonly RosterColumn[]): number | null
     open.find((column) =>
       /display|pseudonym|alias|nick|preferred|known as/.test(column.label.toLowerCase()),
     ) ??
-    open.find((column) => nameWords.test(column.label.toLowerCase())) ??
+    open.find(({ label }) => nameWords.test(label.toLowerCase()) && !idHeader.test(label.trim())) ??
     // A column of bare numbers is a register number, not a name.
     open.find((column) => column.samples.some((cell) => /\p{L}/u.test(cell))) ??
     open[0];

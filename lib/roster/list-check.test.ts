@@ -1,0 +1,144 @@
+import { describe, expect, it } from 'vitest';
+import { readTable, type TableRow } from './read-table';
+import { entriesOf, rowProblemText, rowsOfTable, rowsOfTyped } from './list-check';
+import { guessHeaderRow, guessIdColumn, guessNameColumn, rosterColumns } from './roster-columns';
+import { longestDisplayName } from './student-name';
+
+function rowsOf(text: string): readonly TableRow[] {
+  const table = readTable(text);
+  if (!table.ok) throw new Error(table.message);
+  return table.rows;
+}
+
+describe('what the columns hold', () => {
+  const rows = rowsOf(
+    'No,Given,Family,E-Mail,Date of birth\n1,Ash,Reed,ash@school.test,2011-03-04\n2,Lou,Fern,lou@school.test,2011-09-12',
+  );
+
+  it('is told from a header row', () => {
+    expect(guessHeaderRow(rows)).toBe(true);
+    expect(rosterColumns(rows, true).map((column) => column.personal)).toEqual([
+      null,
+      null,
+      null,
+      'email',
+      'birth-date',
+    ]);
+  });
+
+  it('is told from the cells where there is no header', () => {
+    const bare = rowsOf('Ash,ash@school.test,4.3.2011\nLou,lou@school.test,12.9.2011');
+    expect(guessHeaderRow(bare)).toBe(false);
+    expect(rosterColumns(bare, false).map((column) => column.personal)).toEqual([
+      null,
+      'email',
+      'birth-date',
+    ]);
+  });
+
+  it('shows no cell of a personal column', () => {
+    expect(rosterColumns(rows, true)[3]?.samples).toEqual([]);
+  });
+
+  it('passes over register numbers when it looks for the name', () => {
+    expect(guessNameColumn(rosterColumns(rows, true))).toBe(1);
+  });
+
+  it('offers no name column when every column is personal', () => {
+    expect(guessNameColumn(rosterColumns(rowsOf('a@b.test\nc@d.test'), false))).toBeNull();
+  });
+});
+
+describe('a column of ids', () => {
+  const guess = (text: string) => {
+    const rows = rowsOf(text);
+    return guessIdColumn(rows, rosterColumns(rows, true));
+  };
+
+  it('is known by its name, where each row has another', () => {
+    expect(guess('Student ID,Name\na1,Ash\na2,Lou')).toBe(0);
+    expect(guess('Name,sourcedId\nAsh,a1\nLou,a2')).toBe(1);
+  });
+
+  it('is not taken where ids repeat, are missing or only look like a number', () => {
+    expect(guess('id,Name\na1,Ash\na1,Lou')).toBe(null);
+    expect(guess('id,Name\na1,Ash\n,Lou')).toBe(null);
+    expect(guess('Nr,Name\n1,Ash\n2,Lou')).toBe(null);
+  });
+});
+
+describe('the rows of a list', () => {
+  const rows = rowsOf('Given;Family\nAsh;Reed\nLou;Fern\nash;REED\n;\nKit;');
+  const joined = { hasHeader: true, nameColumn: 0, joinColumn: 1, idColumn: null };
+  const names = (list: ReturnType<typeof rowsOfTable>) => entriesOf(list).map(({ name }) => name);
+
+  it('join two columns with one space, and take one alone where the other is empty', () => {
+    expect(rowsOfTable(rows, joined).map((row) => row.name)).toEqual([
+      'Ash Reed',
+      'Lou Fern',
+      'ash REED',
+      'Kit',
+    ]);
+  });
+
+  it('name the row that a name repeats, whatever its capitals and the coding of its accents', () => {
+    expect(rowsOfTable(rows, joined)[2]?.problem).toEqual({ code: 'repeats-name', rowNumber: 2 });
+    expect(rowsOfTyped('Zo\u00EB\nZoe\u0308')[1]?.problem).toEqual({
+      code: 'repeats-name',
+      rowNumber: 1,
+    });
+  });
+
+  it('take two of one name with an id each, and refuse one id for two', () => {
+    const withIds = { hasHeader: true, nameColumn: 0, joinColumn: null, idColumn: 1 };
+    const list = rowsOfTable(rowsOf('Name,id\nAsh,1\nAsh,2\nLou,2'), withIds);
+    expect(list.map((row) => row.problem)).toEqual([
+      null,
+      null,
+      { code: 'repeats-id', rowNumber: 3 },
+    ]);
+    expect(entriesOf(list)).toEqual([
+      { row: 2, sourcedId: '1', name: 'Ash' },
+      { row: 3, sourcedId: '2', name: 'Ash' },
+    ]);
+  });
+
+  it('say of a row with no name, too long a one, an address and a formula what is wrong', () => {
+    const bad = rowsOfTable(
+      rowsOf(`x,1\n,2\n${'n'.repeat(longestDisplayName + 1)},3\na b@c.de,4\n=cmd,5`),
+      { hasHeader: false, nameColumn: 0, joinColumn: null, idColumn: null },
+    );
+    expect(bad.map((row) => row.problem?.code ?? null)).toEqual([
+      null,
+      'empty',
+      'too-long',
+      'email',
+      'formula',
+    ]);
+    for (const { problem } of bad) if (problem) expect(rowProblemText(problem)).toMatch(/[.]$/);
+  });
+
+  // OWASP ASVS 5.0, 1.2.10, and the same signs in their full-width forms.
+  it.each(['=1+1', '+44', '-2', '−2', '@sum', '＝1', '＋1', '－1', '＠a', '\t=1', ' \u200B=1'])(
+    'take no name that a spreadsheet would run: %s',
+    (typed) => {
+      expect(rowsOfTyped(typed)[0]?.problem?.code).toBe('formula');
+    },
+  );
+
+  it.each(["O'Neill", 'Anne-Marie', "'t Hooft", 'Ash (left-handed)', 'Zoë 2', '李雷'])(
+    'take %s',
+    (typed) => {
+      expect(rowsOfTyped(typed)[0]?.problem).toBe(null);
+    },
+  );
+
+  it('take a correction typed over a row', () => {
+    const corrected = rowsOfTable(rows, joined, new Map([[4, 'Ash Reed 2']]));
+    expect(names(corrected)).toEqual(['Ash Reed', 'Lou Fern', 'Ash Reed 2', 'Kit']);
+  });
+
+  it('come typed one to a line, blank ones skipped', () => {
+    expect(names(rowsOfTyped('  Ash   Reed \n\nLou\n'))).toEqual(['Ash Reed', 'Lou']);
+  });
+});
