@@ -1,4 +1,5 @@
 import { stringify } from 'csv-stringify/sync';
+import { oneDecimal } from '../exports/one-decimal';
 import type { GradebookState } from '../grading/gradebook-state';
 import { csvText } from './csv-text';
 
@@ -26,9 +27,6 @@ type WrittenGradebook = {
     mark: number | null;
   }[];
 };
-
-/** One decimal, half up on the decimal as written: 68.05 becomes 68.1. */
-export const oneDecimal = (mark: number): number => Number(`${Math.round(Number(`${mark}e1`))}e-1`);
 
 /** A column after those of the marks, for who chose it. */
 type FurtherColumn = { head: string; of: (studentId: string) => string | number };

@@ -10,10 +10,10 @@ const nobody: LiveFacts = {
   ...{ lastSeenAt: null, signedOut: false, open: null, question: null, reading: null },
   ...{ answers: [], handedIn: [] },
 };
-const open = {
+const open: NonNullable<LiveFacts['open']> = {
   ...{ attemptId: 'a', assignmentId: 'x', lab: 'level', mode: 'check', title: 'Level' },
   ...{ part: null, stage: null, startedAt: at(0), lastStepAt: at(0) },
-} as const;
+};
 const work = (minutes: number, passed: boolean, gateFailed = false): HandedIn => ({
   ...{ attemptId: `h${String(minutes)}`, assignmentId: 'x', lab: 'level', mode: 'check' },
   ...{ title: 'Level', at: at(minutes), passed, gateFailed },

@@ -7,9 +7,14 @@ import { storedItemSchema } from './stored-item';
 
 /**
  * Everything that is kept about one student, for the student or the family to have; not the hash of
- * the secret, and not the key of a question that is still open. For the class's owner and teachers.
+ * the secret, and not the key of a question that is still open. Accommodations only where chosen. For the
+ * class's owner and teachers.
  */
-export async function exportStudent(viewer: Viewer, studentId: string): Promise<object | null> {
+export async function exportStudent(
+  viewer: Viewer,
+  studentId: string,
+  { accommodations = false }: { accommodations?: boolean } = {},
+): Promise<object | null> {
   if ((await classOfStudent(viewer, studentId, canTakeFromClass)) === null) return null;
   const kept = await db().student.findUnique({
     where: { id: studentId },
@@ -18,21 +23,28 @@ export async function exportStudent(viewer: Viewer, studentId: string): Promise<
       cardNumber: true,
       class: { select: { name: true } },
       accommodation: { select: { extraAttempts: true, extraTime: true } },
-      groups: { select: { group: { select: { name: true } } } },
+      sourcedId: true,
+      leftAt: true,
+      groups: { select: { group: { select: { name: true, kitId: true } } } },
       sessions: { select: { createdAt: true, lastSeenAt: true, endedAt: true, device: true } },
       overrides: {
         select: { assignmentId: true, mark: true, excused: true, note: true, changedAt: true },
       },
       extensions: { select: { assignmentId: true, dueAt: true, note: true, changedAt: true } },
       observations: {
+        // What was taken back is no longer said of the student.
+        where: { retractedAt: null },
+        orderBy: { observedAt: 'asc' },
         select: {
           skill: true,
           level: true,
           gates: true,
           instrument: true,
           conditions: true,
+          prompts: true,
           note: true,
           observedAt: true,
+          receivedAt: true,
         },
       },
       attempts: {
@@ -49,6 +61,11 @@ export async function exportStudent(viewer: Viewer, studentId: string): Promise<
           startedAt: true,
           submittedAt: true,
           submission: true,
+          returnedAt: true,
+          comments: {
+            orderBy: { changedAt: 'asc' },
+            select: { criterion: true, text: true, changedAt: true },
+          },
           events: {
             orderBy: [{ at: 'asc' }, { sequence: 'asc' }],
             select: { sequence: true, kind: true, payload: true, at: true },
@@ -75,7 +92,12 @@ export async function exportStudent(viewer: Viewer, studentId: string): Promise<
     },
   });
   if (kept === null) return null;
-  return { ...kept, questions: kept.questions.map(asTheStudentMaySee) };
+  const { accommodation, ...always } = kept;
+  return {
+    ...always,
+    ...(accommodations ? { accommodation } : {}),
+    questions: kept.questions.map(asTheStudentMaySee),
+  };
 }
 
 /** A question that still waits is as the student sees it: its answer would be in the file. */

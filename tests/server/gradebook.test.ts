@@ -12,7 +12,7 @@ import {
   getStudentRecord,
   overrideMark,
 } from '@/lib/data/gradebook';
-import { oneDecimal } from '@/lib/data/gradebook-csv';
+import { oneDecimal } from '@/lib/exports/one-decimal';
 import { useSchoolDatabase } from '../support/school-database';
 import {
   afterDue,

@@ -1,6 +1,10 @@
 /** A download that no cache keeps: it names students. */
-export const sendFile = (text: string, fileName: string, type: string): Response =>
-  new Response(text, {
+export const sendFile = (
+  content: string | Uint8Array<ArrayBuffer>,
+  fileName: string,
+  type: string,
+): Response =>
+  new Response(content, {
     headers: {
       'Content-Type': type,
       'Content-Disposition': `attachment; filename="${fileName}"`,

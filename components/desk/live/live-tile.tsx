@@ -64,7 +64,7 @@ export function LiveTile({
         box,
       )}
     >
-      <div className="flex items-baseline justify-between gap-2">
+      <div className="flex items-center justify-between gap-2">
         <p className={classNames('min-w-0 font-semibold break-words', large && 'text-2xl')}>
           {tile.href === null ? tile.label : <TextLink href={tile.href}>{tile.label}</TextLink>}
         </p>
