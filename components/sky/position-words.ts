@@ -45,10 +45,13 @@ export function sidewaysInWords({ signpost, fistsRight }: HandPosition): string 
   return `${fistsInWords(fistsRight)} ${side} of the ${signpost.word} signpost`;
 }
 
+/** From here on no direction along the horizon helps. */
+export const nearlyZenithFists = 8.5;
+
 /** "four fists up, two fists right of the south-east signpost" */
 export function positionInWords(azimuthDeg: number, altitudeDeg: number): string {
   const position = handPosition(azimuthDeg, altitudeDeg);
-  if (position.fistsUp >= 8.5) return 'almost straight up';
+  if (position.fistsUp >= nearlyZenithFists) return 'almost straight up';
   return `${fistsInWords(position.fistsUp)} up, ${sidewaysInWords(position)}`;
 }
 

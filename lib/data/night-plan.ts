@@ -1,7 +1,7 @@
 import 'server-only';
 import { canSeeClass, type Viewer } from '../auth/policy';
 import type { NoEvening } from '../night/evening';
-import { fortnightFrom, type FortnightEvening } from '../night/fortnight';
+import { fortnightFrom, type Fortnight } from '../night/fortnight';
 import type { NightPlan } from '../night/plan-night';
 import { mayWithClass } from './access';
 import { systemClock, type Clock } from './clock';
@@ -10,7 +10,7 @@ import { notFound, success, type Result } from './result';
 
 export type ClassNightPlan = PlannedEvening & {
   plan: { ok: true; plan: NightPlan } | { ok: false; reason: NoEvening };
-  fortnight: { evenings: readonly FortnightEvening[]; best: string | null };
+  fortnight: Fortnight;
 };
 
 /** A plan of one evening of the class and the two weeks from it on; nothing of it is kept. */

@@ -18,6 +18,13 @@ export type FortnightEvening = {
 const nights = 14;
 const stepMinutes = 10;
 
+export type Fortnight = {
+  evenings: FortnightEvening[];
+  best: string | null;
+  /** Where none of them gets dark: the first later evening that does, within a year. */
+  nextDark: string | null;
+};
+
 /**
  * The coming fourteen evenings from a local date on, each until the same wall clock, and the best of them:
  * the most dark minutes without the Moon, then the most dark minutes with the thinner Moon. Null where no
@@ -26,12 +33,28 @@ const stepMinutes = 10;
 export function fortnightFrom(
   site: NightSite,
   { localDate, endsAt }: { localDate: string; endsAt: string },
-): { evenings: FortnightEvening[]; best: string | null } {
+): Fortnight {
   const evenings = Array.from({ length: nights }, (_, day) =>
     eveningBySunAndMoon(site, dayAfter(localDate, day), endsAt),
   );
   const [best] = [...evenings].sort(darkestFirst);
-  return { evenings, best: best !== undefined && best.darkMinutes > 0 ? best.localDate : null };
+  if (best !== undefined && best.darkMinutes > 0) {
+    return { evenings, best: best.localDate, nextDark: null };
+  }
+  return { evenings, best: null, nextDark: nextDarkAfter(site, localDate, endsAt) };
+}
+
+/** Looked for week by week, then day by day: darkness comes and goes with the season. */
+function nextDarkAfter(site: NightSite, localDate: string, endsAt: string): string | null {
+  const isDark = (day: number): boolean =>
+    eveningBySunAndMoon(site, dayAfter(localDate, day), endsAt).darkMinutes > 0;
+  for (let week = nights; week <= 366; week += 7) {
+    if (!isDark(week)) continue;
+    let day = week;
+    while (day > nights && isDark(day - 1)) day -= 1;
+    return dayAfter(localDate, day);
+  }
+  return null;
 }
 
 const darkestFirst = (a: FortnightEvening, b: FortnightEvening): number =>

@@ -7,7 +7,8 @@ import { separationDeg, directionFromAzAlt } from '../units/vector';
 import { clockTime, eveningOf, momentsOf, type NightSite } from './evening';
 import { fortnightFrom } from './fortnight';
 import { momentAt } from './night-pairs';
-import { planNight } from './plan-night';
+import { cardPairs } from './card-pairs';
+import { goodHitRate, planNight } from './plan-night';
 
 const catalogue = loadCatalogue();
 const kits = loadKits().map(({ id, name, telescope, eyepieces, observingEyepieceId }) => {
@@ -102,6 +103,50 @@ describe.each(places)('a night plan at %s', (_, site) => {
   });
 });
 
+describe('a telescope that begins with a poor pair', () => {
+  // In the southern midsummer the first two stars at dusk stand none too well for each other.
+  const yard = {
+    ...south,
+    horizon: loadSites().find(({ id }) => id === 'school-yard')?.horizon ?? [],
+  };
+  const plans = ['2027-01-05', '2027-01-12'].map((date) => planOf(yard, date, '23:30'));
+  const poor = plans.flatMap((plan) => plan.goodLater.map((late) => ({ plan, ...late })));
+
+  it('is told when a good one comes, and none was good before', () => {
+    expect(poor.filter(({ later }) => later !== null).length).toBeGreaterThan(0);
+    for (const { plan, kitId, later } of poor) {
+      const own = plan.hours.flatMap(({ instant, pairs }) =>
+        pairs
+          .filter((one) => one.kitId === kitId)
+          .map((one) => ({ instant, hitRate: one.pairs[0]?.hitRate ?? 0 })),
+      );
+      expect(own[0]?.hitRate).toBeLessThan(goodHitRate);
+      const early = own.filter(({ instant }) => later === null || instant < later.instant);
+      expect(early.every(({ hitRate }) => hitRate < goodHitRate)).toBe(true);
+      if (later !== null) expect(later.pair.hitRate).toBeGreaterThanOrEqual(goodHitRate);
+    }
+  });
+
+  it('takes out a card that begins with the good one', () => {
+    for (const { plan, kitId, later } of poor) {
+      const [first, ...rest] = cardPairs(plan, kitId);
+      expect(first).toEqual(later ?? first);
+      const times = [first, ...rest].map((one) => one?.instant ?? '');
+      expect(times).toEqual([...new Set(times)].sort());
+    }
+  });
+});
+
+describe('an evening without two stars', () => {
+  it('still shows the Moon and the planets that the eye finds', () => {
+    // The Moon of 24 June 2026 is past its first quarter, so it stands in the south at sunset (from memory:
+    // full on 29 June 2026).
+    const plan = planOf(siteAt(60, 10.75, 'Europe/Oslo'), '2026-06-23', '23:00');
+    expect(plan.twoStarsFrom).toBeNull();
+    expect(plan.toShow.every(({ kind }) => kind === 'moon' || kind === 'planet')).toBe(true);
+  });
+});
+
 describe('an evening', () => {
   it('may end after midnight', () => {
     const read = eveningOf(north, { localDate: '2026-12-05', endsAt: '01:00' });
@@ -149,8 +194,22 @@ describe('a fortnight', () => {
     expect(full?.illuminatedFraction).toBeGreaterThan(0.98);
   });
 
-  it('has no best where it never gets dark', () => {
-    const far = siteAt(66, 25.7, 'Europe/Helsinki');
-    expect(fortnightFrom(far, { localDate: '2026-06-14', endsAt: '23:59' }).best).toBeNull();
+  // The midnight Sun stands at φ + δ − 90°: at 60° N it sinks 12° only while δ < 18°, which it is from
+  // about 1 August on (δ by any almanac, from memory: 18.1° on 1 August, 17.0° on 5 August); by one in the
+  // morning, when the class packs up, the Sun of that longitude is at its lowest.
+  it('has no best where it never gets dark, and says when it does again', () => {
+    const far = siteAt(60, 10.75, 'Europe/Oslo');
+    const light = fortnightFrom(far, { localDate: '2026-06-14', endsAt: '01:30' });
+    expect(light.best).toBeNull();
+    expect(light.nextDark).toMatch(/^2026-08-0[1-5]$/);
+    const dark = fortnightFrom(far, { localDate: light.nextDark ?? '', endsAt: '01:30' });
+    expect(dark).toMatchObject({ nextDark: null });
+    expect(dark.evenings[0]?.darkMinutes).toBeGreaterThan(0);
+  });
+
+  it('looks ahead for a year and not for ever', () => {
+    // Who packs up at noon has gone before every sunset.
+    const { nextDark } = fortnightFrom(north, { localDate: '2026-06-14', endsAt: '12:00' });
+    expect(nextDark).toBeNull();
   });
 });

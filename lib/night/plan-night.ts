@@ -14,7 +14,12 @@ import {
   type NightMoment,
   type PlannedPair,
 } from './night-pairs';
-import { worthShowing, type ShowingKit, type WorthShowing } from './worth-showing';
+import {
+  worthShowing,
+  worthShowingByEye,
+  type ShowingKit,
+  type WorthShowing,
+} from './worth-showing';
 
 export type PlanKit = NightKit & ShowingKit;
 
@@ -85,7 +90,8 @@ export function planNight({
         })),
       })),
       goodLater: kits.flatMap((kit) => goodLaterFor(kit, dark, moments)),
-      toShow: worthShowing(site, kits, dark),
+      toShow:
+        start === undefined ? worthShowingByEye(site, moments) : worthShowing(site, kits, dark),
     },
   };
 }

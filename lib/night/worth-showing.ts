@@ -37,13 +37,25 @@ type Candidate = Pick<WorthShowing, 'name' | 'kind' | 'with'> & {
 };
 
 /** What stands well in the dark part of the evening, the brightest kinds first. */
-export function worthShowing(
+export const worthShowing = (
   site: NightSite,
   kits: readonly ShowingKit[],
   dark: readonly NightMoment[],
+): WorthShowing[] => standingWell(site, [...wanderers(), ...fixedTargets(kits)], dark);
+
+/** Moon and planets, which the eye finds in twilight too, on an evening that has no two stars. */
+export const worthShowingByEye = (
+  site: NightSite,
+  moments: readonly NightMoment[],
+): WorthShowing[] => standingWell(site, wanderers(), moments);
+
+function standingWell(
+  site: NightSite,
+  candidates: readonly Candidate[],
+  moments: readonly NightMoment[],
 ): WorthShowing[] {
-  return [...wanderers(), ...fixedTargets(kits)].flatMap((candidate) => {
-    const stands = dark
+  return candidates.flatMap((candidate) => {
+    const stands = moments
       .map((moment) => ({ instant: moment.instant, ...candidate.at(moment) }))
       .filter((one) => isClear(site, one));
     const [first] = stands;

@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { createAssignment } from '@/lib/data/assignments';
+import { db } from '@/lib/data/db';
 import { getNightPlan } from '@/lib/data/night-plan';
 import { useSchoolDatabase } from '../support/school-database';
 import {
@@ -57,6 +58,47 @@ describe('a night plan', () => {
     valueOf(await createAssignment(school.owner, school.classId, questions, monday));
     const after = valueOf(await getNightPlan(school.owner, school.classId, {}, monday));
     expect(after.sites).toEqual(before.sites);
+  });
+
+  describe('in another town', () => {
+    const town = (name: string) =>
+      getNightPlan(school.owner, school.classId, { town: name }, monday);
+    const row = {
+      ...{ name: 'Quito', foldedName: 'quito', foldedAscii: 'quito', country: 'EC', region: '18' },
+      ...{ latitudeDeg: -0.23, longitudeDeg: -78.52, elevationM: 2850 },
+      ...{ timeZone: 'America/Guayaquil', population: 1_400_000 },
+    };
+    beforeAll(async () => {
+      const small = { id: 2, population: 900, name: 'Quitos', timeZone: 'Asia/Manila' };
+      await db().place.createMany({
+        data: [
+          { ...row, id: 1 },
+          { ...row, ...small, country: 'PH', foldedName: 'quitos', foldedAscii: 'quitos' },
+        ],
+      });
+    });
+
+    test('stands at the first of that name, offers the others, and keeps the place in its address', async () => {
+      const found = valueOf(await town('QUITO'));
+      expect(found).toMatchObject({ placeName: 'Quito', timeZone: 'America/Guayaquil' });
+      expect(found.otherTowns.map(({ label }) => label)).toEqual(['Quitos, Philippines']);
+      const again = { site: found.siteId };
+      const kept = valueOf(await getNightPlan(school.owner, school.classId, again, monday));
+      expect(kept).toMatchObject({ placeName: 'Quito', siteId: found.siteId, otherTowns: [] });
+      // With each of the three skylines.
+      expect(kept.sites.filter(({ label }) => label.startsWith('Quito,'))).toHaveLength(3);
+    });
+
+    test('says when there is none of that name', async () => {
+      const refused = await town('Nowhere at all');
+      expect(refused.ok ? null : refused.problem.field).toBe('town');
+    });
+
+    test('that is not there any more, the class stands where it otherwise does', async () => {
+      const gone = { site: 'at-99-open-field' };
+      const plan = valueOf(await getNightPlan(school.owner, school.classId, gone, monday));
+      expect(plan.placeName).not.toBe('Quito');
+    });
   });
 
   test.each([

@@ -1,15 +1,18 @@
 import { TableFrame } from '@/components/ui/table-frame';
 import { clockTime } from '@/lib/night/evening';
 import type { PlannedPair } from '@/lib/night/night-pairs';
-import type { PlannedHour } from '@/lib/night/plan-night';
+import type { LaterPair, PlannedHour } from '@/lib/night/plan-night';
 import { spanInWords, whereInWords } from './night-words';
 
 /** Hour by hour, the pair for each telescope and another one for when cloud comes. */
 export function NightPairsTable({
   hours,
+  goodLater,
   timeZone,
 }: {
   hours: readonly PlannedHour[];
+  /** Telescopes whose first pair is poor, with when a good one comes. */
+  goodLater: readonly LaterPair[];
   timeZone: string;
 }) {
   const kits = hours[0]?.pairs.map(({ kitName }) => kitName) ?? [];
@@ -34,6 +37,7 @@ export function NightPairsTable({
             {pairs.map(({ kitId, pairs: own }) => (
               <td key={kitId} className="min-w-56">
                 {own.length === 0 ? <span className="text-soft">No pair</span> : null}
+                <PoorYet later={laterThan(instant, kitId, goodLater)} timeZone={timeZone} />
                 {own.map((pair, index) => (
                   <Pair key={pair.stars[0].hip} pair={pair} spare={index > 0} timeZone={timeZone} />
                 ))}
@@ -43,6 +47,28 @@ export function NightPairsTable({
         ))}
       </tbody>
     </TableFrame>
+  );
+}
+
+/** The good pair that this telescope should wait for at that hour; undefined where it need not. */
+const laterThan = (
+  instant: string,
+  kitId: string,
+  goodLater: readonly LaterPair[],
+): LaterPair['later'] | undefined => {
+  const late = goodLater.find((one) => one.kitId === kitId);
+  if (late === undefined) return undefined;
+  return late.later === null || instant < late.later.instant ? late.later : undefined;
+};
+
+function PoorYet({ later, timeZone }: { later: LaterPair['later'] | undefined; timeZone: string }) {
+  if (later === undefined) return null;
+  return (
+    <p className="text-sm font-semibold text-caution">
+      {later === null
+        ? 'Poor, and nothing better comes'
+        : `Poor: wait until ${clockTime(later.instant, timeZone)}, ${later.pair.stars.map(({ name }) => name).join(' and ')}`}
+    </p>
   );
 }
 

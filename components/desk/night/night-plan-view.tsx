@@ -10,7 +10,7 @@ import { ShowTable } from './show-table';
 
 /** One evening: how it goes, what speaks for it, the pairs, what to show. */
 export function NightPlanView({ plan, timeZone }: { plan: NightPlan; timeZone: string }) {
-  const { evening, firstStar, twoStarsFrom, hours, toShow } = plan;
+  const { evening, firstStar, twoStarsFrom, hours, goodLater, toShow } = plan;
   return (
     <div className="space-y-8">
       <Part title="The evening">
@@ -44,16 +44,18 @@ export function NightPlanView({ plan, timeZone }: { plan: NightPlan; timeZone: s
                 ? ''
                 : ` The first star that can be used is ${firstStar.name} at ${clockTime(firstStar.instant, timeZone)}, ${whereInWords(firstStar)}.`}
             </p>
-            <NightPairsTable hours={hours} timeZone={timeZone} />
+            <NightPairsTable hours={hours} goodLater={goodLater} timeZone={timeZone} />
           </>
         )}
       </Part>
       <Part title="What to show afterwards">
         <p className="mb-2 max-w-measure text-sm text-soft">
-          Times when each stands two fists up and clear of your skyline, once two stars can be used.
+          {twoStarsFrom === null
+            ? 'Moon and planets that stand two fists up and clear of your skyline: the eye finds them in twilight, and the telescope is steered there by hand.'
+            : 'Times when each stands two fists up and clear of your skyline, once two stars can be used.'}
         </p>
         {toShow.length === 0 ? (
-          <p>Nothing of our list stands two fists up in the dark part of this evening.</p>
+          <p>Nothing of our list stands two fists up this evening.</p>
         ) : (
           <ShowTable toShow={toShow} timeZone={timeZone} />
         )}

@@ -1,11 +1,15 @@
 import { nearestSignpost } from '@/components/sky/directions';
-import { fistsInWords, toHalfFists } from '@/components/sky/position-words';
+import { fistsInWords, nearlyZenithFists, toHalfFists } from '@/components/sky/position-words';
 import { clockTime } from '@/lib/night/evening';
-import type { NightPlan } from '@/lib/night/plan-night';
+import type { LaterPair, NightPlan } from '@/lib/night/plan-night';
 
 /** "three fists up in the north-west" */
-export const whereInWords = (star: { azimuthDeg: number; altitudeDeg: number }): string =>
-  `${fistsInWords(toHalfFists(star.altitudeDeg))} up in the ${nearestSignpost(star.azimuthDeg).word}`;
+export function whereInWords(star: { azimuthDeg: number; altitudeDeg: number }): string {
+  const fistsUp = toHalfFists(star.altitudeDeg);
+  return fistsUp >= nearlyZenithFists
+    ? 'almost straight up'
+    : `${fistsInWords(fistsUp)} up in the ${nearestSignpost(star.azimuthDeg).word}`;
+}
 
 /** "18:10–20:50" */
 export const spanInWords = (from: string, until: string, timeZone: string): string =>
@@ -37,15 +41,27 @@ export const noEveningText = {
   },
 } as const;
 
+/** Of two weeks without darkness: why, and when it comes back. */
+export function noDarkFortnightText(
+  evenings: readonly { darkFrom: string | null }[],
+  nextDark: string | null,
+): string {
+  const late = evenings.some(({ darkFrom }) => darkFrom !== null);
+  const why = late
+    ? 'On none of these evenings does it get dark before packing up. A later end would help.'
+    : 'The nights are too short and too light now: the Sun stays less than 12° below the horizon. That is the season, not your planning.';
+  if (nextDark === null) return why;
+  return `${why} With the same end, dark evenings come from about ${dayInWords(nextDark)} on. Until then there are the labs, and the Moon by eye.`;
+}
+
 export type NightHint = { tone: 'go' | 'careful' | 'stop'; text: string; because: string };
 
 /** A Moon as wide as this drowns the fainter stars while it is up; common practice, no source. */
 const brightMoon = 0.6;
-const goodHitRate = 0.9;
 
 /** What speaks for and against the evening, each with what it rests on. */
 export function nightHints(
-  { evening, twoStarsFrom, hours }: NightPlan,
+  { evening, twoStarsFrom, hours, goodLater }: NightPlan,
   timeZone: string,
 ): NightHint[] {
   const { moon, to, times } = evening;
@@ -80,16 +96,12 @@ export function nightHints(
       because: 'How far it is lit is computed; what it drowns is common practice.',
     });
   }
-  for (const { kitName, pairs } of hours[0]?.pairs ?? []) {
-    const [best] = pairs;
-    if (best !== undefined && best.hitRate >= goodHitRate) continue;
+  for (const late of goodLater) {
+    const first = hours[0]?.pairs.find(({ kitId }) => kitId === late.kitId)?.pairs[0];
     hints.push({
       tone: 'careful',
-      text:
-        best === undefined
-          ? `${kitName} has no pair at the start.`
-          : `${kitName} begins with ${String(Math.round(100 * best.hitRate))} of 100 targets in the eyepiece: look at the next hour’s pair before you align.`,
-      because: 'The hit rate of the best pair then; an approximation.',
+      text: laterInWords(late, first?.hitRate ?? null, timeZone),
+      because: 'The hit rates of the best pairs, every ten minutes; an approximation.',
     });
   }
   hints.push({
@@ -98,6 +110,22 @@ export function nightHints(
     because: 'Nothing here knows the weather.',
   });
   return hints;
+}
+
+/** What a telescope that begins poorly should do: wait for a good pair, or do without. */
+function laterInWords(
+  { kitName, later }: LaterPair,
+  firstHitRate: number | null,
+  timeZone: string,
+): string {
+  const begins =
+    firstHitRate === null
+      ? `${kitName} has no pair at the start`
+      : `${kitName} begins with ${String(Math.round(100 * firstHitRate))} of 100 targets in the eyepiece`;
+  if (later === null)
+    return `${begins}, and has no better pair before packing up: centre twice as carefully, and check on a third star.`;
+  const names = later.pair.stars.map(({ name }) => name).join(' and ');
+  return `${begins}. Wait until ${clockTime(later.instant, timeZone)}: ${names} give ${String(Math.round(100 * later.pair.hitRate))}.`;
 }
 
 export const percent = (share: number): string => `${String(Math.round(100 * share))} %`;

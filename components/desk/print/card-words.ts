@@ -1,5 +1,5 @@
 import { offsetText } from '@/components/lab/clock-and-place/clock-words';
-import { handPosition } from '@/components/sky/position-words';
+import { handPosition, nearlyZenithFists } from '@/components/sky/position-words';
 import type { EnteredSettings } from '@/lib/clock/entered-settings';
 import type { ImageOrientation } from '@/lib/optics/image-orientation';
 
@@ -16,6 +16,7 @@ export function fistsInFigures(halfFists: number): string {
  */
 export function cardDirection(star: { azimuthDeg: number; altitudeDeg: number }): string {
   const { fistsUp, fistsRight, signpost } = handPosition(star.azimuthDeg, star.altitudeDeg);
+  if (fistsUp >= nearlyZenithFists) return 'almost straight up';
   const up = `${fistsInFigures(fistsUp)} ${fistsUp <= 1 ? 'fist' : 'fists'} up`;
   if (fistsRight === 0) return `${up}, due ${signpost.word}`;
   const side = fistsRight > 0 ? 'right' : 'left';

@@ -3,8 +3,13 @@ import { notFound } from 'next/navigation';
 import { FortnightTable } from '@/components/desk/night/fortnight-table';
 import { NightForm } from '@/components/desk/night/night-form';
 import { NightPlanView, NoEveningNotice } from '@/components/desk/night/night-plan-view';
-import { dayInWords, noEveningText } from '@/components/desk/night/night-words';
+import {
+  dayInWords,
+  noDarkFortnightText,
+  noEveningText,
+} from '@/components/desk/night/night-words';
 import { PrintButton } from '@/components/ui/print-button';
+import { TextLink } from '@/components/ui/text-link';
 import { getNightPlan } from '@/lib/data/night-plan';
 import { routes } from '@/lib/routes';
 import { classOf } from '../class-of';
@@ -42,7 +47,14 @@ export default async function NightPage({
         <p className="text-lg font-semibold">
           {dayInWords(localDate)}, {placeName}, until {endsAt}
         </p>
-        <span className="no-print">
+        <span className="no-print flex flex-wrap items-baseline gap-x-5 gap-y-2">
+          <TextLink
+            href={routes.teacher.classFieldCards(details.id, {
+              ...{ date: localDate, ends: endsAt, site: siteId },
+            })}
+          >
+            Field cards for this evening
+          </TextLink>
           <PrintButton />
         </span>
       </div>
@@ -57,10 +69,16 @@ export default async function NightPage({
         </h2>
         <p className="mb-2 max-w-measure text-sm text-soft">
           {fortnight.best === null
-            ? 'None of these evenings gets dark before packing up.'
+            ? noDarkFortnightText(fortnight.evenings, fortnight.nextDark)
             : 'Darkest is the evening with the most minutes between nautical dusk and packing up that are without the Moon. The weather decides the rest.'}
         </p>
-        <FortnightTable {...fortnight} planned={localDate} timeZone={timeZone} hrefFor={hrefFor} />
+        <FortnightTable
+          evenings={fortnight.evenings}
+          best={fortnight.best}
+          planned={localDate}
+          timeZone={timeZone}
+          hrefFor={hrefFor}
+        />
       </section>
     </>
   );
