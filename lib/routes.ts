@@ -113,6 +113,11 @@ export const routes = {
     /** An assignment as a student finds it; nothing is kept. */
     assignmentPreview: (assignmentId: string) =>
       `/desk/assignments/${segment(assignmentId)}/preview`,
+    /** One part of it to try; the query holds the round. */
+    partPreview: (assignmentId: string, partId: string, query?: QueryValues) =>
+      withQuery(`/desk/assignments/${segment(assignmentId)}/preview/${segment(partId)}`, query),
+    /** The same or another class gets the assignment as a draft. */
+    copyAssignment: (assignmentId: string) => `/desk/assignments/${segment(assignmentId)}/copy`,
     classRoster: (classId: string) => `/desk/classes/${segment(classId)}/roster`,
     classCards: (classId: string) => `/desk/classes/${segment(classId)}/cards`,
     classSettings: (classId: string) => `/desk/classes/${segment(classId)}/settings`,
@@ -131,6 +136,8 @@ export const routes = {
     /** Downloads all that is kept about a student. */
     studentFile: (studentId: string) => `/desk/students/${segment(studentId)}/data.json`,
     attempt: (attemptId: string) => `/desk/attempts/${segment(attemptId)}`,
+    /** The attempt's own task with its answer key. */
+    attemptKey: (attemptId: string) => `/desk/attempts/${segment(attemptId)}/key`,
     account: () => '/desk/account',
   },
 

@@ -14,8 +14,15 @@ import { dueInWords } from './due-words';
 import { PartActions, PartRow } from './part-row';
 import { StartForm } from './start-form';
 
+type CardProps = {
+  assignment: StudentAssignment;
+  now: Date;
+  /** For a teacher's look: where a part is tried instead of started. */
+  tryAt?: (partId: string) => string;
+};
+
 /** One assignment as its student sees it: when it is due, what to read, how it stands, and what is next. */
-export function AssignmentCard({ assignment, now }: { assignment: StudentAssignment; now: Date }) {
+export function AssignmentCard({ assignment, now, tryAt }: CardProps) {
   const { assignmentId, title, placeName, parts } = assignment;
   const [only, ...more] = parts;
   const single = more.length === 0 ? only : undefined;
@@ -45,17 +52,19 @@ export function AssignmentCard({ assignment, now }: { assignment: StudentAssignm
         <Standing assignment={assignment} />
       </div>
       {single === undefined ? (
-        <Parts assignment={assignment} now={now} />
+        <Parts assignment={assignment} now={now} tryAt={tryAt} />
       ) : (
         <div className="self-end md:col-span-2">
           <div className="flex flex-wrap items-start gap-3">
-            <PartActions assignment={assignment} part={single} now={now} />
-            <StartForm
-              action={startPracticeRound}
-              values={{ assignmentId, partId: single.partId }}
-              label={withoutSky ? 'Practise such questions' : 'Practise under this sky'}
-              variant="quiet"
-            />
+            <PartActions assignment={assignment} part={single} now={now} tryAt={tryAt} />
+            {tryAt === undefined ? (
+              <StartForm
+                action={startPracticeRound}
+                values={{ assignmentId, partId: single.partId }}
+                label={withoutSky ? 'Practise such questions' : 'Practise under this sky'}
+                variant="quiet"
+              />
+            ) : null}
           </div>
           <p className="mt-3 flex flex-wrap gap-x-6 gap-y-1 text-sm">
             {single.lastSubmittedAttemptId === null || !assignment.feedbackVisible ? null : (
@@ -72,7 +81,7 @@ export function AssignmentCard({ assignment, now }: { assignment: StudentAssignm
 }
 
 /** What to read first, then what is marked, in order. */
-function Parts({ assignment, now }: { assignment: StudentAssignment; now: Date }) {
+function Parts({ assignment, now, tryAt }: CardProps) {
   const { lessons, parts } = assignment;
   return (
     <div className="md:col-span-2">
@@ -88,7 +97,7 @@ function Parts({ assignment, now }: { assignment: StudentAssignment; now: Date }
       )}
       <ol>
         {parts.map((part) => (
-          <PartRow key={part.partId} assignment={assignment} part={part} now={now} />
+          <PartRow key={part.partId} assignment={assignment} part={part} now={now} tryAt={tryAt} />
         ))}
       </ol>
     </div>

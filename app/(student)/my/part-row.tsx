@@ -14,10 +14,12 @@ type PartProps = {
   assignment: Pick<StudentAssignment, 'assignmentId' | 'dueAt'>;
   part: StudentPart;
   now: Date;
+  /** For a teacher's look: where the part is tried instead of started. */
+  tryAt?: (partId: string) => string;
 };
 
 /** One part of an assignment of several: how it stands, its mark, and its next step. */
-export function PartRow({ assignment, part, now }: PartProps) {
+export function PartRow({ assignment, part, now, tryAt }: PartProps) {
   const name = partName(part);
   return (
     <li className="grid gap-x-6 gap-y-2 border-t border-line py-3 sm:grid-cols-[minmax(0,1fr)_auto] sm:items-center">
@@ -33,17 +35,24 @@ export function PartRow({ assignment, part, now }: PartProps) {
           <p className="text-sm">A safety gate was failed: not yet, whatever the mark.</p>
         ) : null}
       </div>
-      <PartActions assignment={assignment} part={part} now={now} name={name} />
+      <PartActions assignment={assignment} part={part} now={now} tryAt={tryAt} name={name} />
     </li>
   );
 }
 
 /** Start, go on or take again; see what came of it; practise. Named after the part where there are several. */
-export function PartActions({ assignment, part, now, name }: PartProps & { name?: string }) {
+export function PartActions({ assignment, part, now, tryAt, name }: PartProps & { name?: string }) {
   const { assignmentId, dueAt } = assignment;
   const { partId, lastSubmittedAttemptId } = part;
   const standing = { ...part, dueAt };
   const said = name === undefined ? undefined : <span className="sr-only">: {name}</span>;
+  if (tryAt !== undefined)
+    return (
+      <LinkButton href={tryAt(partId)} variant="primary">
+        {name === undefined ? 'Start the check' : 'Start'}
+        {said}
+      </LinkButton>
+    );
   return (
     <div className="flex flex-wrap items-center gap-3">
       <StepButton

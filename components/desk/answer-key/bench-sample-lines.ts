@@ -7,14 +7,14 @@ import { finderReview } from '@/components/lab/finder/finder-review';
 import { levelReview } from '@/components/lab/level/level-review';
 import { powerReview } from '@/components/lab/power/power-review';
 import { putItTogetherReview } from '@/components/lab/put-it-together/put-it-together-review';
-import type { AnswerKeyPreview } from '@/lib/data/assignments';
+import type { LabSamples } from '@/lib/data/lab-tasks/lab-tasks';
 import type { BenchLab } from '@/lib/variants/bench/bench-labs';
 
 type SampleLines = { template: string; lines: readonly AnswerLine[] };
 
 /** The model answer of each kind of task, in the lab's own words. */
 export function benchSampleLines(
-  preview: Extract<AnswerKeyPreview, { lab: BenchLab }>,
+  preview: Extract<LabSamples, { lab: BenchLab }>,
 ): SampleLines[] {
   switch (preview.lab) {
     case 'put-it-together':

@@ -2,9 +2,9 @@ import { evidenceInFigures } from '@/components/grading/fault/fault-result-words
 import { cureWords } from '@/components/lab/fault/cure-words';
 import { lookWords } from '@/components/lab/fault/evidence/look-words';
 import { faultWords } from '@/components/lab/fault/fault-words';
-import type { AnswerKeyPreview } from '@/lib/data/assignments';
+import type { LabSamples } from '@/lib/data/lab-tasks/lab-tasks';
 
-type Sample = Extract<AnswerKeyPreview, { lab: 'what-went-wrong' }>['variants'][number]['sample'];
+type Sample = Extract<LabSamples, { lab: 'what-went-wrong' }>['variants'][number]['sample'];
 
 /** One faulty evening: what was behind it, what else would be right, and what it shows. */
 export function FaultSample({ sample }: { sample: Sample }) {

@@ -63,7 +63,7 @@ export function PartKey({
           <TemptingStarsTable answerKey={key} />
         </>
       ) : null}
-      <SampleTasks preview={preview} />
+      <SampleTasks preview={preview} answerKey={key} />
     </div>
   );
 }

@@ -2,9 +2,9 @@ import { templateText } from '@/components/grading/template-text';
 import { ItemPicture } from '@/components/questions/item-picture';
 import { Panel } from '@/components/ui/panel';
 import { skillTitles } from '@/lib/course/skills';
-import type { AnswerKeyPreview } from '@/lib/data/assignments';
+import type { LabSamples } from '@/lib/data/lab-tasks/lab-tasks';
 
-type Variants = Extract<AnswerKeyPreview, { lab: 'lesson-questions' }>['variants'];
+type Variants = Extract<LabSamples, { lab: 'lesson-questions' }>['variants'];
 
 /** A drawn set on each lesson: each question with its right answer and how one gets there. */
 export function QuestionSamples({ variants }: { variants: Variants }) {

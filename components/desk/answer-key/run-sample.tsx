@@ -1,7 +1,7 @@
 import { outcomeInWords } from '@/components/lab/fault/evidence/outcome-words';
-import type { AnswerKeyPreview } from '@/lib/data/assignments';
+import type { LabSamples } from '@/lib/data/lab-tasks/lab-tasks';
 
-type Sample = Extract<AnswerKeyPreview, { lab: 'alignment-run' }>['variants'][number]['sample'];
+type Sample = Extract<LabSamples, { lab: 'alignment-run' }>['variants'][number]['sample'];
 
 /** What an operator who makes no mistake gets, with the errors that this sample's telescope hides. */
 export function RunSample({ sample }: { sample: Sample }) {

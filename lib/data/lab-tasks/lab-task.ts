@@ -184,6 +184,16 @@ export function defineLabTask<
       })),
     }),
 
+    /** The same of a task that an attempt keeps. */
+    sampleOf(stored: { variant: unknown; answerKey: unknown }) {
+      const variant = spec.variantSchema.parse(stored.variant);
+      const answerKey = spec.answerKeySchema.parse(stored.answerKey);
+      return {
+        lab,
+        variants: [{ template: variant.template, sample: spec.sample({ variant, answerKey }) }],
+      };
+    },
+
     /** A round that is kept nowhere: made of its address and marked at once. */
     makeRound: (input: Omit<UnreadTaskInput, 'templates'>): V =>
       make({ ...input, templates }).variant,

@@ -21,10 +21,12 @@ import {
   type AnswerKeyPreview,
   type AssignmentPartDetails,
 } from '@/lib/data/assignments';
+import { listExtensions } from '@/lib/data/assignment-extensions';
 import { getClass } from '@/lib/data/classes';
 import { getGradebook } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
 import { kitChoices, siteChoices } from '../../form-choices';
+import { ExtensionsPanel } from './extensions-panel';
 import { publish, release, removeAssignment } from './actions';
 
 export const metadata: Metadata = { title: 'Assignment' };
@@ -41,10 +43,11 @@ export default async function AssignmentPage({
   const viewer = await getViewer();
   const assignment = await getAssignment(viewer, assignmentId);
   if (assignment === null) notFound();
-  const [previews, details, gradebook] = await Promise.all([
+  const [previews, details, gradebook, extensions] = await Promise.all([
     previewAnswerKey(viewer, assignmentId),
     getClass(viewer, assignment.classId),
     assignment.state === 'published' ? getGradebook(viewer, assignment.classId) : null,
+    listExtensions(viewer, assignmentId),
   ]);
   if (previews === null || details === null) notFound();
   const { id, state, canEdit, policy } = assignment;
@@ -74,8 +77,12 @@ export default async function AssignmentPage({
         actions={
           <>
             {canEdit ? (
-              <LinkButton href={routes.teacher.editAssignment(id)}>Change</LinkButton>
+              <>
+                <LinkButton href={routes.teacher.editAssignment(id)}>Change</LinkButton>
+                <LinkButton href={routes.teacher.copyAssignment(id)}>Copy…</LinkButton>
+              </>
             ) : null}
+            <LinkButton href={routes.teacher.assignmentPreview(id)}>As a student</LinkButton>
             <PrintButton>Print the key</PrintButton>
             {canEdit ? (
               <ConfirmAction
@@ -141,6 +148,13 @@ export default async function AssignmentPage({
         ))}
         {isDraft || rows.length === 0 ? null : (
           <ProgressPanel rows={rows} underWay={assignment.attemptsUnderWay} />
+        )}
+        {extensions === null ? null : (
+          <ExtensionsPanel
+            assignmentId={id}
+            timeZone={assignment.dueTimeZone}
+            extensions={extensions}
+          />
         )}
         <Panel title="Setting">
           <AssignmentSummary

@@ -65,6 +65,7 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
             {assignmentId === null ? null : (
               <LinkButton href={routes.teacher.assignment(assignmentId)}>The assignment</LinkButton>
             )}
+            <LinkButton href={routes.teacher.attemptKey(attempt.id)}>The answer key</LinkButton>
             <PrintButton />
           </>
         }
