@@ -25,10 +25,11 @@ export function PartFiguresPanel({
   students: readonly Student[];
 }) {
   const lab = labText[part.lab].name;
+  const several = assignment.parts.length > 1;
   const title =
-    assignment.parts.length > 1 || assignment.title !== lab
+    several || assignment.title !== lab
       ? `${assignment.title}: ${lab}`
-      : assignment.title;
+      : `${assignment.title}: what was marked`;
   return (
     <Panel level={4} title={title}>
       {part.people === 0 ? (

@@ -9,8 +9,8 @@ export function ShareBar({ share, tone = 'good' }: { share: number; tone?: 'good
       <span
         className={
           tone === 'good'
-            ? 'block h-full bg-accent [print-color-adjust:exact] print:bg-[#999999]'
-            : 'block h-full [print-color-adjust:exact]'
+            ? 'block h-full border-e-2 border-ink bg-accent [print-color-adjust:exact] print:bg-[#999999]'
+            : 'block h-full border-e-2 border-ink [print-color-adjust:exact]'
         }
         style={{
           width: `${String(percent)}%`,

@@ -1,0 +1,225 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { submitAttempt } from '@/lib/data/attempts';
+import { getClassStatistics } from '@/lib/data/class-statistics';
+import { db } from '@/lib/data/db';
+import { excuse } from '@/lib/data/gradebook';
+import { answerQuestion, nextQuestion } from '@/lib/data/questions';
+import { setLeft } from '@/lib/data/roster';
+import { storedItemSchema } from '@/lib/data/stored-item';
+import type { Viewer } from '@/lib/auth/policy';
+import { rightAnswer, wrongAnswers } from '@/lib/items/answers-to-try';
+import { gradeItem } from '@/lib/items/grade-item';
+import { misconceptions } from '@/lib/items/misconceptions';
+import { questionsOf, questionsTask, rightAnswersOf } from '../support/lab-work';
+import { useSchoolDatabase } from '../support/school-database';
+import {
+  answerFor,
+  makeSchool,
+  monday,
+  published,
+  started,
+  valueOf,
+  type School,
+} from '../support/school';
+
+useSchoolDatabase();
+let school: School;
+beforeAll(async () => {
+  school = await makeSchool();
+});
+
+type Student = Extract<Viewer, { kind: 'student' }>;
+
+const statisticsOf = async (viewer: Viewer = school.owner) => {
+  const found = await getClassStatistics(viewer, school.classId, monday);
+  if (found === null) throw new Error('the class is not to be seen');
+  return found;
+};
+const assignmentIn = async (assignmentId: string) => {
+  const found = (await statisticsOf()).assignments.find(({ id }) => id === assignmentId);
+  if (found === undefined) throw new Error('the assignment is missing');
+  return found;
+};
+
+async function handedIn(
+  student: Student,
+  assignmentId: string,
+  submission: (attemptId: string) => Promise<object>,
+): Promise<string> {
+  const attemptId = await started(student, assignmentId);
+  const sent = { submission: await submission(attemptId), idempotencyKey: `key-${attemptId}` };
+  valueOf(await submitAttempt(student, attemptId, sent, monday));
+  return attemptId;
+}
+const best = (attemptId: string) => answerFor(attemptId, 'best');
+
+/** Puts a known result in the place of the grader's. */
+async function setResult(attemptId: string, total: number, result: object): Promise<void> {
+  await db().mark.updateMany({
+    where: { attemptId },
+    data: { total, result: { total, ...result } },
+  });
+}
+const criteria = (first: number, second: number) => [
+  { id: 'first-star', earned: first, possible: 40 },
+  { id: 'second-star', earned: second, possible: 60 },
+];
+
+describe('who may see what a class’s work says', () => {
+  test('are its teachers, observers too, and whoever covers it', async () => {
+    const { classId } = school;
+    const cover = (of: string) =>
+      ({ kind: 'cover', coverId: 'a cover', classId: of, displayName: 'Cover teacher' }) as const;
+    for (const viewer of [school.owner, school.colleague, school.observer, cover(classId)])
+      expect(await getClassStatistics(viewer, classId, monday)).not.toBeNull();
+    for (const viewer of [
+      ...[school.stranger, school.ann, school.dee, school.anonymous],
+      cover(school.otherClassId),
+    ])
+      expect(await getClassStatistics(viewer, classId, monday)).toBeNull();
+    expect(await getClassStatistics(school.owner, 'no such class', monday)).toBeNull();
+  });
+
+  test('find nothing of another class in it', async () => {
+    const there = await getClassStatistics(school.stranger, school.otherClassId, monday);
+    expect(there).toMatchObject({ assignments: [], questions: [], ideas: [], isDemo: false });
+    expect(there?.students.map(({ displayName }) => displayName)).toEqual(['Dee']);
+  });
+});
+
+describe('an assignment', () => {
+  test('has the marks that count, and apart who is excused and who has none', async () => {
+    const assignmentId = await published(school);
+    const low = await handedIn(school.ann, assignmentId, best);
+    const high = await handedIn(school.ann, assignmentId, best);
+    await setResult(low, 40, { criteria: criteria(20, 20) });
+    await setResult(high, 90, { criteria: criteria(30, 60) });
+    const decision = { studentId: school.ben.studentId, assignmentId, note: 'Away.' };
+    valueOf(await excuse(school.owner, decision, monday));
+    expect(await assignmentIn(assignmentId)).toMatchObject({
+      ...{ marks: [90], reached: 1, gateFailed: 0, excused: 1, withoutMark: 1, passMark: 70 },
+    });
+  });
+
+  test('has the criteria of first attempts alone', async () => {
+    const assignmentId = await published(school);
+    for (const [student, first, second] of [
+      [school.ann, criteria(20, 60), criteria(40, 60)],
+      [school.ben, criteria(40, 0), criteria(40, 60)],
+    ] as const) {
+      await setResult(await handedIn(student, assignmentId, best), 80, { criteria: first });
+      await setResult(await handedIn(student, assignmentId, best), 100, { criteria: second });
+    }
+    const [part] = (await assignmentIn(assignmentId)).parts;
+    expect(part).toMatchObject({ people: 2, lab: 'pick-the-pair' });
+    expect(part?.criteria).toMatchObject([
+      // 20 and 40 of 40; 60 and 0 of 60. The two go opposite ways.
+      { id: 'first-star', people: 2, difficulty: 0.75, full: 1, nothing: 0, itemRest: -1 },
+      { id: 'second-star', people: 2, difficulty: 0.5, full: 1, nothing: 1, itemRest: -1 },
+    ]);
+  });
+
+  test('names who failed which gate at first, and whose failure still stands', async () => {
+    const assignmentId = await published(school);
+    const gates = [{ id: 'sun' }, { id: 'sun' }];
+    const failed: string[] = [];
+    for (const student of [school.ann, school.ben]) {
+      const attemptId = await handedIn(student, assignmentId, best);
+      await setResult(attemptId, 80, { criteria: criteria(40, 40), gates });
+      await db().mark.updateMany({ where: { attemptId }, data: { gateFailed: true } });
+      failed.push(attemptId);
+    }
+    const mended = await handedIn(school.ben, assignmentId, best);
+    await setResult(mended, 90, { criteria: criteria(40, 50), gates: [] });
+    const found = await assignmentIn(assignmentId);
+    expect(found.parts[0]?.gates).toEqual([
+      {
+        id: 'sun',
+        attempts: [school.ann, school.ben].map(({ studentId }, index) => ({
+          ...{ studentId, attemptId: failed[index] },
+        })),
+      },
+    ]);
+    expect(found.parts[0]?.gateStandsFor).toEqual([school.ann.studentId]);
+    expect(found).toMatchObject({ marks: [80, 90], reached: 1, gateFailed: 1 });
+  });
+
+  test('gives away the idea behind a slip, with the lesson that answers it', async () => {
+    const assignmentId = await published(school);
+    const result = { criteria: criteria(40, 0), advice: { code: 'too-close', separationDeg: 9 } };
+    await setResult(await handedIn(school.cy, assignmentId, best), 40, result);
+    expect((await statisticsOf()).ideas).toContainEqual({
+      id: 'two-stars-too-close',
+      sentence: misconceptions['two-stars-too-close'],
+      lesson: 'choosing-alignment-stars',
+      studentIds: [school.cy.studentId],
+      ...{ inQuestions: 0, inLabs: 1 },
+    });
+  });
+});
+
+describe('questions', () => {
+  test('of a set count each student once in every family, by the first answer', async () => {
+    const assignmentId = await published(school, {}, monday, questionsTask);
+    const first = await handedIn(school.ann, assignmentId, rightAnswersOf);
+    await handedIn(school.ann, assignmentId, async () => Promise.resolve({ answers: [] }));
+    await handedIn(school.ben, assignmentId, rightAnswersOf);
+    const asked = new Set((await questionsOf(first)).map(({ family }) => family));
+    const { questions } = await statisticsOf();
+    for (const family of asked) {
+      const found = questions.find((one) => one.family === family);
+      // Ben may have been asked about it too; what was left out in the second set counts nothing.
+      expect(found).toMatchObject({ difficulty: 1, wrong: 0, partly: 0, kinds: [] });
+      expect([1, 2]).toContain(found?.people);
+    }
+    const [part] = (await assignmentIn(assignmentId)).parts;
+    expect(part).toMatchObject({ people: 2, criteria: [], gates: [] });
+    // Both all right: nothing to tell apart.
+    expect(part?.reliability).toBeNull();
+  });
+
+  test('of practice tell what was answered instead, and the idea behind it', async () => {
+    const asked: { family: string; idea: string | undefined; right: boolean }[] = [];
+    for (let round = 0; round < 12; round += 1) {
+      const lesson = 'power-without-smoke';
+      const { id } = valueOf(await nextQuestion(school.cy, { lesson }, monday));
+      const row = await db().askedQuestion.findUniqueOrThrow({ where: { id } });
+      const item = storedItemSchema.parse(row.item);
+      const telling = wrongAnswers(item)
+        .map((answer) => ({ answer, grading: gradeItem(item, answer) }))
+        .find(({ grading }) => grading.ok && grading.feedback.misconceptions.length > 0);
+      const answer = telling?.answer ?? rightAnswer(item);
+      valueOf(await answerQuestion(school.cy, id, answer, monday));
+      const idea =
+        telling?.grading.ok === true ? telling.grading.feedback.misconceptions[0] : undefined;
+      asked.push({ family: item.family, idea, right: telling === undefined });
+    }
+    const { questions, ideas } = await statisticsOf();
+    const told = asked.filter(({ idea }) => idea !== undefined);
+    expect(told).not.toEqual([]);
+    for (const { idea } of told) {
+      const found = ideas.find(({ id }) => id === idea);
+      expect(found?.studentIds).toContain(school.cy.studentId);
+      expect(found?.lesson).toBe('power-without-smoke');
+    }
+    const missed = told.find(
+      ({ family }) => asked.find((one) => one.family === family)?.right === false,
+    );
+    const figures = questions.find(({ family }) => family === missed?.family);
+    const chosen = figures?.kinds.flatMap(({ choices }) => choices) ?? [];
+    expect(chosen.some(({ right, people }) => !right && people > 0)).toBe(true);
+    expect(figures?.note).toBeNull();
+  });
+});
+
+test('who has left is in no figure', async () => {
+  const before = await statisticsOf();
+  const assignmentId = await published(school);
+  await handedIn(school.ann, assignmentId, best);
+  expect((await assignmentIn(assignmentId)).marks).toHaveLength(1);
+  valueOf(await setLeft(school.owner, school.ann.studentId, true, monday));
+  const after = await statisticsOf();
+  expect(after.students).toHaveLength(before.students.length - 1);
+  expect(JSON.stringify(after)).not.toContain(school.ann.studentId);
+  expect((await assignmentIn(assignmentId)).marks).toEqual([]);
+});
