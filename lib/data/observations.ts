@@ -123,8 +123,8 @@ async function keepNote(
     if (there.student.classId !== classId || there.assessorId !== viewer.teacherId) {
       return refusedNote(key, 'The number of this note is taken. Write it once more.');
     }
-    const { retractedAt, student: _, ...row } = there;
-    const known = retractedAt === null ? asKnown(readObservation(row, timeZone), viewer) : null;
+    const gone = there.retractedAt !== null;
+    const known = gone ? null : asKnown(readObservation(there, timeZone), viewer);
     return { outcome: 'already-there', key, known };
   }
   const student = await transaction.student.findFirst({
@@ -230,9 +230,7 @@ async function takeBack(
     const entry = { classId, action: 'observation-brought-back', subject, after };
     await writeAudit(transaction, viewer, entry, clock);
   }
-  const known = back.map(({ retractedAt: _, ...one }) =>
-    asKnown(readObservation(one, timeZone), viewer),
-  );
+  const known = back.map((one) => asKnown(readObservation(one, timeZone), viewer));
   return { outcome: 'taken-back', key, back: known };
 }
 

@@ -2,11 +2,11 @@ import 'server-only';
 import { z } from 'zod';
 import { canSeeClass, canTeachClass, type Viewer } from '../auth/policy';
 import { loadKits } from '../content/sky-catalogue';
-import { skills, type Skill } from '../course/skills';
+import { skills } from '../course/skills';
 import { agreementOfLevels } from '../measurement/agreement';
 import { masteryOf } from '../mastery/mastery';
-import type { HelpLevel, NeededLevel } from '../mastery/sign-off';
-import type { KnownNote } from '../mastery/sign-off-note';
+import type { HelpLevel } from '../mastery/sign-off';
+import type { AssessorAgreement, SignOffSheet } from '../mastery/sign-off-sheet';
 import { classAccessSelect, mayWithClass, teacherIdOf } from './access';
 import { writeAudit } from './audit';
 import { systemClock, type Clock } from './clock';
@@ -19,41 +19,6 @@ import {
 } from './observation-rows';
 import { failure, notFound, success, type Result } from './result';
 import { collectEvidence } from './skill-evidence';
-
-export type SignOffStudent = {
-  id: string;
-  displayName: string;
-  cardNumber: number;
-  groupId: string | null;
-  /** What was mastered in the labs. */
-  indoors: Skill[];
-};
-export type SignOffGroup = { id: string; name: string; telescope: string | null };
-/** Two assessors who looked at the same student, skill and evening. */
-export type AssessorAgreement = {
-  pairs: number;
-  /** Share of pairs with the same level, 0–1. */
-  alike: number;
-  /** κ with quadratic weights; null when all gave one level, so that chance alone would agree. */
-  weighted: number | null;
-};
-export type SignOffSheet = {
-  classId: string;
-  className: string;
-  /** IANA; evenings go by it. */
-  timeZone: string;
-  needed: NeededLevel;
-  /** Null for who only reads. */
-  teacherId: string | null;
-  /** Names of the telescopes that a group can be given. */
-  telescopes: string[];
-  groups: SignOffGroup[];
-  /** By card number; who has left is not asked outside. */
-  students: SignOffStudent[];
-  notes: KnownNote[];
-  /** Null while no two have looked at the same. */
-  agreement: AssessorAgreement | null;
-};
 
 /** What a teacher takes outside, of the whole class: who, in which group, and what was seen so far. */
 export async function getSignOffSheet(

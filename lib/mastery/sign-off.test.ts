@@ -108,11 +108,13 @@ describe('an evening', () => {
   });
 });
 
+type Newer = Parameters<typeof meetEarlier>[0];
+type Said = Omit<Newer, 'over'>;
+
 describe('a note that meets an earlier one of the same evening', () => {
-  const earlier = { key: 'a', level: 2, gates: [], prompts: 1, note: '' } as const;
-  const later = { key: 'b', level: 3, gates: [], prompts: 0, note: '', over: null } as const;
-  const reads = (note: Parameters<typeof meetEarlier>[0], old: readonly (typeof earlier)[]) =>
-    meetEarlier(note, old).kind;
+  const earlier: Said = { key: 'a', level: 2, gates: [], prompts: 1, note: '' };
+  const later: Newer = { key: 'b', level: 3, gates: [], prompts: 0, note: '', over: null };
+  const reads = (note: Newer, old: readonly Said[]) => meetEarlier(note, old).kind;
 
   it('is new where there is none', () => {
     expect(reads(later, [])).toBe('new');

@@ -1,0 +1,80 @@
+import { routes } from '@/lib/routes';
+
+/**
+ * The service worker that opens the sign-off page without a connection. It keeps one page, the shell,
+ * which was fetched without cookies and so is nobody's, with the scripts and styles that it names. A
+ * page's nonce is good for one answer only: the kept one is given the hashes of its scripts instead.
+ * Nothing else is kept, and nothing is answered from here while the server answers.
+ */
+export const workerSource = `
+const cacheName = 'duskbench-outside';
+const shell = ${JSON.stringify(routes.outside())};
+/** Milliseconds until a bad connection counts as none. */
+const patience = 6000;
+
+async function hashOf(text) {
+  const digest = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
+  return "'sha256-" + btoa(String.fromCharCode(...new Uint8Array(digest))) + "'";
+}
+
+async function policyFor(html, policy) {
+  const inline = (tag) => [...html.matchAll(new RegExp('<' + tag + '(?![^>]*\\\\ssrc=)[^>]*>([\\\\s\\\\S]*?)</' + tag + '>', 'g'))];
+  const hashes = async (tag) => (await Promise.all(inline(tag).map(([, text]) => hashOf(text)))).join(' ');
+  const [scripts, styles] = [await hashes('script'), await hashes('style')];
+  return policy
+    .split(';')
+    .map((rule) => {
+      const kept = rule.replace(/'nonce-[^']*'/g, '').replace("'strict-dynamic'", '').trim();
+      if (kept.startsWith('script-src ')) return kept + ' ' + scripts;
+      if (kept.startsWith('style-src ') && !kept.includes("'unsafe-inline'")) return kept + ' ' + styles;
+      return kept;
+    })
+    .join('; ');
+}
+
+async function keepShell() {
+  const answer = await fetch(shell, { credentials: 'omit', cache: 'no-store' });
+  if (!answer.ok) throw new Error('no shell');
+  const html = await answer.text();
+  const named = html.match(/(?:\\/_next\\/)?static\\/(?:chunks|css)\\/[^"'\\\\\\s<>]+?\\.(?:js|css)/g) ?? [];
+  const files = new Set(named.map((name) => (name.startsWith('/') ? name : '/_next/' + name)));
+  const cache = await caches.open(cacheName);
+  await Promise.all([...files].map((file) => cache.add(file).catch(() => undefined)));
+  const policy = await policyFor(html, answer.headers.get('content-security-policy') ?? '');
+  const headers = { 'Content-Type': 'text/html; charset=utf-8', 'Content-Security-Policy': policy };
+  await cache.put(shell, new Response(html, { headers }));
+}
+
+self.addEventListener('install', (event) => {
+  event.waitUntil(keepShell().then(() => self.skipWaiting()));
+});
+self.addEventListener('activate', (event) => {
+  event.waitUntil(self.clients.claim());
+});
+self.addEventListener('message', (event) => {
+  if (event.data === 'keep-shell') event.waitUntil(keepShell().catch(() => undefined));
+});
+
+async function page(request) {
+  const stop = new AbortController();
+  const timer = setTimeout(() => stop.abort(), patience);
+  try {
+    return await fetch(request, { signal: stop.signal });
+  } catch {
+    return (await caches.match(shell)) ?? Response.error();
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
+self.addEventListener('fetch', (event) => {
+  const { request } = event;
+  const url = new URL(request.url);
+  if (request.method !== 'GET' || url.origin !== self.location.origin) return;
+  if (request.mode === 'navigate') event.respondWith(page(request));
+  else if (url.pathname.startsWith('/_next/static/')) {
+    const kept = () => caches.match(request, { ignoreSearch: true });
+    event.respondWith(fetch(request).catch(async () => (await kept()) ?? Response.error()));
+  }
+});
+`;

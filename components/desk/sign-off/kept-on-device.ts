@@ -1,0 +1,134 @@
+import { z } from 'zod';
+import { conditionsSchema } from '@/lib/mastery/sign-off-note';
+import { queueSchema, type Waiting } from '@/lib/mastery/sign-off-queue';
+import { signOffSheetSchema, type SignOffSheet } from '@/lib/mastery/sign-off-sheet';
+
+/**
+ * What a phone keeps, by class and teacher, in the browser's own storage: it is there without a connection
+ * and without https, and outlives a reload. The queue holds no names. The sheet does; it is kept only when
+ * asked for, until noon of the next day or the sign-out.
+ */
+const queuePrefix = 'duskbench-sign-off-queue';
+const sheetPrefix = 'duskbench-sign-off-sheet';
+const eveningPrefix = 'duskbench-sign-off-evening';
+
+export type Owner = { classId: string; teacherId: string };
+const nameOf = (prefix: string, { classId, teacherId }: Owner): string =>
+  `${prefix}:${classId}:${teacherId}`;
+
+function storage(): Storage | null {
+  try {
+    return window.localStorage;
+  } catch {
+    // A browser may refuse storage altogether: then notes live as long as the page.
+    return null;
+  }
+}
+
+/** Whether it was written. */
+function write(name: string, value: unknown): boolean {
+  try {
+    const store = storage();
+    store?.setItem(name, JSON.stringify(value));
+    return store !== null;
+  } catch {
+    return false;
+  }
+}
+
+function read<T>(name: string, schema: z.ZodType<T>): T | null {
+  try {
+    const text = storage()?.getItem(name) ?? null;
+    if (text === null) return null;
+    const parsed = schema.safeParse(JSON.parse(text));
+    return parsed.success ? parsed.data : null;
+  } catch {
+    return null;
+  }
+}
+
+const names = (prefix: string): string[] =>
+  Object.keys(storage() ?? {}).filter((name) => name.startsWith(`${prefix}:`));
+
+export function readQueue(owner: Owner): Waiting[] {
+  const name = nameOf(queuePrefix, owner);
+  const queue = read(name, queueSchema);
+  const text = queue === null ? (storage()?.getItem(name) ?? null) : null;
+  // What another version of the page has written is put aside, never written over.
+  if (text !== null) storage()?.setItem(`${name}:unread`, text);
+  return queue ?? [];
+}
+
+/** False when the browser keeps nothing. */
+export function writeQueue(owner: Owner, waiting: readonly Waiting[]): boolean {
+  const name = nameOf(queuePrefix, owner);
+  if (waiting.length > 0) return write(name, waiting);
+  storage()?.removeItem(name);
+  return true;
+}
+
+export const isQueueOf = (owner: Owner, name: string | null): boolean =>
+  name === nameOf(queuePrefix, owner);
+
+/** How many notes of this teacher, of whatever class, have not been sent yet. */
+export const countWaiting = (teacherId: string): number =>
+  names(queuePrefix)
+    .filter((name) => name.endsWith(`:${teacherId}`))
+    .reduce((sum, name) => sum + (read(name, queueSchema)?.length ?? 0), 0);
+
+const keptSheetSchema = z.object({ until: z.iso.datetime(), sheet: signOffSheetSchema });
+
+/** Noon of the next day, by the device's clock. */
+export function noonTomorrow(now: Date): Date {
+  const noon = new Date(now);
+  noon.setDate(noon.getDate() + 1);
+  noon.setHours(12, 0, 0, 0);
+  return noon;
+}
+
+export const keepSheet = (owner: Owner, sheet: SignOffSheet, until: Date): boolean =>
+  write(nameOf(sheetPrefix, owner), { until: until.toISOString(), sheet });
+
+export type KeptSheet = { until: Date; sheet: SignOffSheet };
+
+function asKept(name: string, now: Date): KeptSheet | null {
+  const kept = read(name, keptSheetSchema);
+  if (kept === null) return null;
+  const until = new Date(kept.until);
+  return until > now ? { until, sheet: kept.sheet } : null;
+}
+
+export const keptSheet = (owner: Owner, now: Date): KeptSheet | null =>
+  asKept(nameOf(sheetPrefix, owner), now);
+
+/** The sheet of a class, whoever kept it: without a connection nobody can say who is signed in. */
+export function anyKeptSheet(classId: string, now: Date): KeptSheet | null {
+  const all = names(`${sheetPrefix}:${classId}`).flatMap((name) => asKept(name, now) ?? []);
+  return all.toSorted((one, other) => other.until.getTime() - one.until.getTime())[0] ?? null;
+}
+
+/** Clears the sheets that are past their time. */
+export function forgetOldSheets(now: Date): void {
+  for (const name of names(sheetPrefix)) {
+    if (asKept(name, now) === null) storage()?.removeItem(name);
+  }
+}
+
+/** Clears every sheet: at sign-out, or when it is no longer wanted here. The queue stays. */
+export function forgetSheets(): void {
+  for (const name of names(sheetPrefix)) storage()?.removeItem(name);
+}
+
+const eveningSchema = z.object({
+  /** YYYY-MM-DD: what was set holds for that evening. */
+  evening: z.string(),
+  conditions: conditionsSchema,
+  /** Empty: each group's own. */
+  telescope: z.string(),
+});
+export type EveningSettings = z.infer<typeof eveningSchema>;
+
+export const readEvening = (owner: Owner): EveningSettings | null =>
+  read(nameOf(eveningPrefix, owner), eveningSchema);
+export const writeEvening = (owner: Owner, settings: EveningSettings): boolean =>
+  write(nameOf(eveningPrefix, owner), settings);

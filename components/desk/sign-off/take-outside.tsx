@@ -1,0 +1,103 @@
+'use client';
+
+import { useState, useSyncExternalStore } from 'react';
+import { Button } from '@/components/ui/button';
+import { Panel } from '@/components/ui/panel';
+import type { SignOffSheet } from '@/lib/mastery/sign-off-sheet';
+import { routes } from '@/lib/routes';
+import { forgetSheets, keepSheet, keptSheet, noonTomorrow, type Owner } from './kept-on-device';
+
+const nothingChanges = () => () => undefined;
+const untilText = (until: Date): string =>
+  new Intl.DateTimeFormat('en-GB', { weekday: 'long', hour: '2-digit', minute: '2-digit' }).format(
+    until,
+  );
+
+/** The worker that opens the page without a connection; browsers allow one on https or localhost only. */
+async function setUpWorker(classId: string): Promise<boolean> {
+  try {
+    const scope = routes.teacher.classSignOff(classId);
+    const worker = await navigator.serviceWorker.register(routes.outsideWorker(), { scope });
+    worker.active?.postMessage('keep-shell');
+    return await new Promise((ready) => {
+      const waiting = worker.installing;
+      if (waiting === null) {
+        ready(true);
+        return;
+      }
+      waiting.addEventListener('statechange', () => {
+        if (waiting.state === 'activated') ready(true);
+        if (waiting.state === 'redundant') ready(false);
+      });
+    });
+  } catch {
+    return false;
+  }
+}
+
+/** Asked once an evening: whether this phone may keep the names and skills until noon tomorrow. */
+export function TakeOutside({ sheet, owner }: { sheet: SignOffSheet; owner: Owner }) {
+  const secure = useSyncExternalStore(
+    nothingChanges,
+    () => window.isSecureContext && 'serviceWorker' in navigator,
+    () => null,
+  );
+  const alive = secure !== null;
+  const [changed, setChanged] = useState<'kept' | 'forgotten' | 'failed' | null>(null);
+  const [busy, setBusy] = useState(false);
+  if (!alive) return null;
+  const kept = keptSheet(owner, new Date());
+  if (!secure) {
+    return (
+      <Panel title="Outside, without a connection">
+        <p className="max-w-measure">
+          Leave this page open; it works without a connection while it stays open. What you note
+          waits on this device and is sent when the connection is back.
+        </p>
+      </Panel>
+    );
+  }
+  return (
+    <Panel title="Take this class outside">
+      <div className="max-w-measure space-y-3">
+        <p aria-live="polite">
+          {kept === null
+            ? 'Keep the names and skills of this class on this phone until noon tomorrow? Then this page opens without a connection, too. They are cleared then, and when you sign out.'
+            : `Kept on this phone until ${untilText(kept.until)}: this page opens without a connection. Clear it when the phone changes hands.`}
+        </p>
+        {changed === 'failed' ? (
+          <p className="font-semibold text-caution" role="alert">
+            It could not be kept. Leave this page open; it works without a connection while it stays
+            open.
+          </p>
+        ) : null}
+        {kept === null ? (
+          <Button
+            className="min-h-11"
+            busy={busy}
+            onClick={() => {
+              setBusy(true);
+              void setUpWorker(sheet.classId).then((works) => {
+                const there = works && keepSheet(owner, sheet, noonTomorrow(new Date()));
+                setChanged(there ? 'kept' : 'failed');
+                setBusy(false);
+              });
+            }}
+          >
+            Keep it until noon tomorrow
+          </Button>
+        ) : (
+          <Button
+            className="min-h-11"
+            onClick={() => {
+              forgetSheets();
+              setChanged('forgotten');
+            }}
+          >
+            Clear it from this phone
+          </Button>
+        )}
+      </div>
+    </Panel>
+  );
+}
