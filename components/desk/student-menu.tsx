@@ -174,7 +174,7 @@ export function StudentMenu({
             href={routes.teacher.studentFile(student.studentId)}
             download
           >
-            Download all data
+            Download data
           </a>
           {asking ? null : (
             <Button variant="danger" onClick={() => setAsking(true)}>
@@ -185,7 +185,8 @@ export function StudentMenu({
         <p className="max-w-measure text-sm text-soft">
           {student.leftAt === null
             ? 'Who has left cannot sign in and is asked for nothing; all work is kept, and “Is back” undoes it.'
-            : 'Left the class. “Is back” lets the old card in again; all work is still here.'}
+            : 'Left the class. “Is back” lets the old card in again; all work is still here.'}{' '}
+          The data leaves out extra attempts and time; the Exports page can add them.
         </p>
         {asking ? (
           <Notice tone="danger" live="alert" title={`Remove ${student.displayName} for good?`}>

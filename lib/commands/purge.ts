@@ -7,13 +7,15 @@ import { findExpired, purge, type PurgeReport } from '../data/purge';
 import { compactDatabase } from '../data/sqlite-file';
 import { chooseData } from './chosen-data';
 
-function show({ classes, sessions, invitations, securityEvents }: PurgeReport): void {
+function show({ classes, sessions, invitations, coverLinks, securityEvents }: PurgeReport): void {
   for (const { name, students, retentionDate } of classes) {
     console.log(
       `  class "${name}", ${students} students, kept until ${retentionDate.slice(0, 10)}`,
     );
   }
-  console.log(`  ${sessions} sessions and ${invitations} invitations that can no longer be used`);
+  console.log(
+    `  ${sessions} sessions, ${invitations} invitations and ${coverLinks} cover links that can no longer be used`,
+  );
   console.log(`  ${securityEvents} entries of the security log, old or about nobody any more`);
 }
 

@@ -9,6 +9,8 @@ export type PurgeReport = {
   classes: readonly { name: string; students: number; retentionDate: string }[];
   sessions: number;
   invitations: number;
+  /** A substitute's links whose day is over or that were ended. */
+  coverLinks: number;
   /** Entries of the security log: old ones, and those about who or what is no more. */
   securityEvents: number;
 };
@@ -21,6 +23,10 @@ const deadSessions = (now: Date) => ({
 });
 const deadInvitations = (now: Date) => ({
   OR: [{ usedAt: { not: null } }, { expiresAt: { lt: now } }],
+});
+
+const deadCoverLinks = (now: Date) => ({
+  OR: [{ endedAt: { not: null } }, { expiresAt: { lt: now } }],
 });
 
 /** "Whether anybody tried" is of no use after a month: the design's limit for the security log. */
@@ -63,6 +69,7 @@ async function expiredIn(client: Transaction, now: Date): Promise<PurgeReport> {
     })),
     sessions: await client.session.count({ where: deadSessions(now) }),
     invitations: await client.invitation.count({ where: deadInvitations(now) }),
+    coverLinks: await client.coverLink.count({ where: deadCoverLinks(now) }),
     securityEvents:
       (await client.securityEvent.count({ where: oldSecurityEvents(now) })) + orphaned.length,
   };
@@ -74,8 +81,8 @@ const longWork = { timeout: 600_000 };
 const idsAtOnce = 500;
 
 /**
- * Deletes classes past their retention date with all that belongs to them, sessions and invitations
- * that can no longer be used, and of the security log what is old or about nobody. All or nothing.
+ * Deletes classes past their retention date with all that belongs to them, sessions, invitations
+ * and cover links that can no longer be used, and of the security log what is old or about nobody. All or nothing.
  */
 export async function purge(now: Date): Promise<PurgeReport> {
   return db().$transaction(async (transaction) => {
@@ -89,6 +96,7 @@ export async function purge(now: Date): Promise<PurgeReport> {
     await transaction.class.deleteMany({ where: { retentionDate: { lte: now } } });
     await transaction.session.deleteMany({ where: deadSessions(now) });
     await transaction.invitation.deleteMany({ where: deadInvitations(now) });
+    await transaction.coverLink.deleteMany({ where: deadCoverLinks(now) });
     return report;
   }, longWork);
 }

@@ -33,10 +33,44 @@ let assignmentId: string;
 const lastSessionOf = async (studentId: string) =>
   (await db().session.findFirstOrThrow({ where: { studentId }, select: { id: true } })).id;
 
-/** Something of every kind that can hang on a student. */
+/** Something of every kind that can hang on a student, and on the class. */
 beforeAll(async () => {
   school = await makeSchool();
   assignmentId = await published(school);
+  const { classId } = school;
+  const group = await db().group.create({
+    data: {
+      ...{ classId, name: 'Wren', kitId: 'wren' },
+      members: {
+        create: [{ studentId: school.ann.studentId }, { studentId: school.ben.studentId }],
+      },
+    },
+    select: { id: true },
+  });
+  await db().extension.create({
+    data: {
+      ...{ assignmentId, groupId: group.id, note: 'Cloudy.', changedAt: monday.now() },
+      dueAt: afterDue(48).now(),
+    },
+  });
+  await db().coverLink.create({
+    data: {
+      ...{ classId, tokenHash: 'a cover link', createdById: school.owner.teacherId },
+      ...{ createdAt: monday.now(), expiresAt: afterDue(0).now() },
+      sessions: {
+        create: {
+          ...{ tokenHash: 'a cover session', device: 'A browser' },
+          ...{ createdAt: monday.now(), lastSeenAt: monday.now() },
+        },
+      },
+    },
+  });
+  await db().invitation.create({
+    data: {
+      ...{ kind: 'teacher', tokenHash: 'an invitation', classId, role: 'observer' },
+      ...{ createdAt: monday.now(), expiresAt: afterDue(0).now() },
+    },
+  });
   for (const student of [school.ann, school.ben]) {
     const { studentId } = student;
     valueOf(await issueCards(school.owner, school.classId, [studentId]));
@@ -70,6 +104,13 @@ beforeAll(async () => {
         key: `seen-${studentId}`,
       },
     });
+    await db().comment.create({
+      data: {
+        ...{ attemptId, teacherId: school.owner.teacherId, changedAt: monday.now() },
+        text: 'Look at the height once more.',
+      },
+    });
+    await db().attempt.update({ where: { id: attemptId }, data: { returnedAt: monday.now() } });
   }
 });
 
@@ -86,6 +127,8 @@ async function rows(studentId?: string): Promise<Record<string, number>> {
     attempts: await db().attempt.count({ where: of }),
     events: await db().event.count({ where: ofAttempt }),
     marks: await db().mark.count({ where: ofAttempt }),
+    comments: await db().comment.count({ where: ofAttempt }),
+    groups: await db().groupMember.count({ where: of }),
     overrides: await db().override.count({ where: of }),
     extensions: await db().extension.count({ where: of }),
     accommodations: await db().accommodation.count({ where: of }),
@@ -109,6 +152,9 @@ test('the export of a student holds all of it and no secret', async () => {
     '"kind":"draft"',
     '"total":',
     '"skill":"align"',
+    'Look at the height once more.',
+    '"kitId":"wren"',
+    '"returnedAt":"2026-11-30',
     '"submission":{',
     '"lesson":"choosing-alignment-stars"',
   ]) {
@@ -117,6 +163,21 @@ test('the export of a student holds all of it and no secret', async () => {
   expect(text).not.toContain('argon2');
   expect(text).not.toContain('tokenHash');
   expect(text).not.toContain(school.ben.studentId);
+});
+
+test('a note that was taken back is no longer said of the student', async () => {
+  const note = { studentId: school.ben.studentId, key: 'taken-back' };
+  const [kept] = await db().observation.findMany({ where: { studentId: note.studentId } });
+  if (kept === undefined) throw new Error('a note was made');
+  await db().observation.create({
+    data: {
+      ...{ ...kept, id: undefined, ...note, note: 'The wrong child.' },
+      ...{ gates: [], conditions: {}, retractedAt: monday.now() },
+    },
+  });
+  const text = JSON.stringify(await exportStudent(school.owner, note.studentId));
+  expect(text).toContain('"skill":"align"');
+  expect(text).not.toContain('The wrong child.');
 });
 
 test('a removed student is gone with everything, the others keep theirs, and the card number is not given again', async () => {
@@ -153,6 +214,10 @@ test('a deleted class leaves nothing but its teachers', async () => {
   expect(await db().scenario.count()).toBe(0);
   expect(await db().scenarioVersion.count()).toBe(0);
   expect(await db().audit.count()).toBe(0);
+  expect(await db().group.count()).toBe(0);
+  expect(await db().coverLink.count()).toBe(0);
+  expect(await db().invitation.count()).toBe(0);
+  expect(await db().session.count({ where: { coverId: { not: null } } })).toBe(0);
   const log = JSON.stringify(await db().securityEvent.findMany());
   for (const id of everybody()) expect(log).not.toContain(id);
   expect(await db().classMember.count({ where: { classId } })).toBe(0);

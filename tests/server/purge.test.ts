@@ -53,6 +53,17 @@ beforeAll(async () => {
     at('2027-10-01T11:00:00Z'),
     at('2027-10-01T11:00:00Z'),
   );
+  const link = (tokenHash: string, expiresAt: Date, endedAt: Date | null = null) => ({
+    ...{ classId, tokenHash, expiresAt, endedAt },
+    createdAt: at('2027-09-30T07:00:00Z'),
+  });
+  await db().coverLink.createMany({
+    data: [
+      link('good until tonight', at('2027-10-01T20:00:00Z')),
+      link('of yesterday', at('2027-09-30T20:00:00Z')),
+      link('ended', at('2027-10-01T20:00:00Z'), at('2027-10-01T09:00:00Z')),
+    ],
+  });
   const monthOld = at('2027-09-01T12:00:00Z');
   const justOlder = at('2027-09-01T11:59:59Z');
   await db().securityEvent.createMany({
@@ -74,6 +85,7 @@ test('what would be deleted is told, and nothing is deleted by telling', async (
     classes: [{ name: 'past', students: 1, retentionDate: '2027-10-01T11:59:59.000Z' }],
     sessions: 2,
     invitations: 0,
+    coverLinks: 2,
     securityEvents: 5,
   };
   expect(await findExpired(now)).toEqual(expected);
@@ -88,6 +100,9 @@ test('a class past its date goes with its students; the other and its open sessi
   expect(classes).toEqual([{ name: 'current' }]);
   expect(students).toEqual([{ class: { name: 'current' } }]);
   expect(sessions).toEqual([{ tokenHash: 'in use' }]);
+  expect(await db().coverLink.findMany({ select: { tokenHash: true } })).toEqual([
+    { tokenHash: 'good until tonight' },
+  ]);
   expect(await db().askedQuestion.findMany({ select: { seed: true } })).toEqual([
     { seed: 'current' },
   ]);

@@ -42,7 +42,7 @@ export function RetentionPanel({
           this line in its scheduler (<code>crontab -e</code>), with the folder of the product; it
           then cleans up each night at ten past three:
         </p>
-        <pre className="overflow-x-auto rounded-md border border-line bg-sunken px-3 py-2 text-sm">
+        <pre className="rounded-md border border-line bg-sunken px-3 py-2 text-sm break-words whitespace-pre-wrap">
           <code>{'10 3 * * * cd /srv/duskbench && npm run purge -- --school --yes'}</code>
         </pre>
         <p className="text-sm text-soft">

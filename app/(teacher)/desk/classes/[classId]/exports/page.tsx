@@ -42,7 +42,7 @@ export default async function ExportsPage({ params }: { params: Promise<{ classI
           title="Marks"
           href={to('marks.csv')}
           inIt="Each student’s mark and state in each published assignment, as the gradebook shows them."
-          forWhom="the school’s own records, or your spreadsheet."
+          forWhom="The school’s own records, or your spreadsheet."
           notInIt="Attempts, comments and reasons. Extra attempts and time only if you tick them."
           submitLabel="Download marks.csv"
         >
@@ -53,7 +53,7 @@ export default async function ExportsPage({ params }: { params: Promise<{ classI
           title="Skills"
           href={to('skills.csv')}
           inIt="Where each student stands in the twelve skills, and whether the skill is signed off at the telescope."
-          forWhom="whoever takes the class over, or plans the evenings outside."
+          forWhom="Whoever takes the class over, or plans the evenings outside."
           notInIt="The single marks and notes behind it: those are on the Skills and Sign-off pages."
           submitLabel="Download skills.csv"
         >
@@ -63,7 +63,7 @@ export default async function ExportsPage({ params }: { params: Promise<{ classI
           title="Attempts"
           href={to('attempts.csv')}
           inIt="One row an attempt, practice too: when it began and was handed in, mark, lateness, what counts, failed safety gates, and the version of the grader."
-          forWhom="looking closely at how the class worked, or a statistics lesson."
+          forWhom="Looking closely at how the class worked, or a statistics lesson."
           notInIt="What was done inside an attempt, and marks that a teacher set by hand: those are in the marks."
           submitLabel="Download attempts.csv"
         >
@@ -73,7 +73,7 @@ export default async function ExportsPage({ params }: { params: Promise<{ classI
           title="Statements (xAPI)"
           href={to('statements.json')}
           inIt="The same attempts as statements of the Experience API 1.0.3, which a learning record store takes in. The same attempt always has the same id."
-          forWhom="a school or trust with a learning record store."
+          forWhom="A school or trust with a learning record store."
           notInIt="Names, unless you tick them: an opaque number stands for the student. Never extra attempts or time."
           submitLabel="Download statements.json"
         >
@@ -83,7 +83,7 @@ export default async function ExportsPage({ params }: { params: Promise<{ classI
           title="One student’s data"
           href={to('student.zip')}
           inIt="Everything kept about one student, as a folder: all of it as data.json, the marks as a table, and a page that says what is what."
-          forWhom="the student or the family, who may ask for it."
+          forWhom="The student or the family, who may ask for it."
           notInIt="The sign-in card’s words (nobody keeps them), answers to open questions, and other students."
           submitLabel="Download the folder"
         >
