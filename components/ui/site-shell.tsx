@@ -146,7 +146,7 @@ function ViewerLinks({ viewer, signOut }: { viewer: Viewer; signOut: () => Promi
 /** Says who is signed in, which matters on a shared computer. */
 function SignOut({ name, signOut }: { name: string; signOut: () => Promise<void> }) {
   return (
-    <form action={signOut} className="flex items-center gap-3">
+    <form action={signOut} data-sign-out className="flex items-center gap-3">
       <span className="hidden max-w-40 truncate text-sm text-on-sky-soft lg:inline" title={name}>
         <span className="sr-only">Signed in as </span>
         {name}
