@@ -52,7 +52,7 @@ export default async function StudentPage({ params }: { params: Promise<{ studen
                 href={routes.teacher.studentFile(student.id)}
                 download
               >
-                Download all data
+                Download data
               </a>
             ) : null}
             <PrintButton />
