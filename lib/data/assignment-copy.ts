@@ -52,7 +52,13 @@ export async function copyAssignment(
     const copied = await newParts(
       transaction,
       classId,
-      { ...rest, parts: parts.map(({ partId: _, ...part }) => part) },
+      // Without their ids, which are the first one's.
+      {
+        ...rest,
+        parts: parts.map(({ lab, templates, windowMinutes, minutesAllowed, weight }) => ({
+          ...{ lab, templates, windowMinutes, minutesAllowed, weight },
+        })),
+      },
       clock.now(),
     );
     const created = await transaction.assignment.create({

@@ -33,6 +33,8 @@ export type AssignmentExtensions = {
   groups: { id: string; name: string; members: number }[];
 };
 
+type Given = AssignmentExtensions['given'][number];
+
 /** For the owner and the teachers only: accommodations are nobody else's business. */
 export async function listExtensions(
   viewer: Viewer,
@@ -63,14 +65,14 @@ export async function listExtensions(
       select: { id: true, name: true, _count: { select: { members: true } } },
     }),
   ]);
-  const given = rows.flatMap(({ dueAt, note, student, group }) => {
+  const given = rows.flatMap(({ dueAt, note, student, group }): Given[] => {
     const shared = { dueAt: dueAt.toISOString(), note };
     if (student !== null)
-      return [{ kind: 'student' as const, id: student.id, name: student.displayName, ...shared }];
-    return group === null ? [] : [{ kind: 'group' as const, ...group, ...shared }];
+      return [{ kind: 'student', id: student.id, name: student.displayName, ...shared }];
+    return group === null ? [] : [{ kind: 'group', ...group, ...shared }];
   });
   return {
-    given: given.toSorted((a, b) => a.kind.localeCompare(b.kind) || a.name.localeCompare(b.name)),
+    given: [...given].sort((a, b) => a.kind.localeCompare(b.kind) || a.name.localeCompare(b.name)),
     accommodations: students.flatMap(({ id, displayName, accommodation }) => {
       const extraAttempts = accommodation?.extraAttempts ?? 0;
       const extraTime = readExtraTime(accommodation?.extraTime);

@@ -104,7 +104,9 @@ const nextSource = (before: Before): Omit<DraftSource, 'title'> => ({
   kitId: before.kitId,
   siteId: before.siteId,
   // A new assignment has parts of its own, like those of the last one.
-  parts: before.parts.map(({ id: _, ...part }) => part),
+  parts: before.parts.map(({ lab, templates, windowMinutes, minutesAllowed, weight }) => ({
+    ...{ lab, templates, windowMinutes, minutesAllowed, weight },
+  })),
   lessons: before.lessons,
   ...{ weight: before.weight, needsSignOff: before.needsSignOff },
   policy: before.policy,
