@@ -71,7 +71,7 @@ export function GroupCard({
       <div className="flex flex-wrap items-center gap-2">
         <Button disabled={chosen.size === 0} onClick={putHere}>
           {chosen.size === 0 ? 'Put here' : `Put ${chosen.size} here`}
-          <span className="sr-only">, into {name}</span>
+          <span className="sr-only"> into {name}</span>
         </Button>
         <Button variant="plain" onClick={remove}>
           Delete<span className="sr-only"> {name}</span>

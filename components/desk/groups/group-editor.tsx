@@ -106,7 +106,7 @@ export function GroupEditor({
   return (
     <>
       <div className="space-y-5 print:hidden">
-        <div className="flex flex-wrap items-center gap-2">
+        <div className="sticky top-0 z-20 -mx-1 flex flex-wrap items-center gap-2 bg-page px-1 py-2">
           <Button variant="primary" busy={busy} disabled={work.isSaved} onClick={store}>
             Save
           </Button>

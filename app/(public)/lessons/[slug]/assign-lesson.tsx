@@ -7,7 +7,9 @@ import { routes } from '@/lib/routes';
 export async function AssignLesson({ slug }: { slug: string }) {
   const viewer = await getViewer();
   if (viewer.kind !== 'teacher') return null;
-  const taught = (await listClasses(viewer)).filter(({ role }) => role !== 'observer');
+  const taught = (await listClasses(viewer)).filter(
+    ({ role, archivedAt }) => role !== 'observer' && archivedAt === null,
+  );
   const [only, ...others] = taught;
   if (only === undefined) return null;
   const formOf = (classId: string) => routes.teacher.newAssignment(classId, { lesson: slug });

@@ -13,6 +13,7 @@ import { getAttemptResult } from '@/lib/data/attempts';
 import { getClass } from '@/lib/data/classes';
 import { getGradebook } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
+import { rightsIn } from '../../classes/[classId]/class-of';
 import { isBenchLab, type BenchLab } from '@/lib/variants/bench/bench-labs';
 import type { Lab } from '@/lib/variants/labs';
 import { AttemptOutcome } from '@/app/attempt-outcome';
@@ -37,6 +38,7 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
     getGradebook(viewer, attempt.classId),
   ]);
   if (details === null || gradebook === null) notFound();
+  const { mayTeach } = rightsIn(details);
   const { assignmentId, studentId, mode, result } = attempt;
   const cell =
     mode === 'check'
@@ -74,7 +76,7 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
         <Panel>
           <AttemptFacts attempt={attempt} timeZone={details.timeZone} counting={counting} />
         </Panel>
-        {cell !== undefined && assignmentId !== null && details.role !== 'observer' ? (
+        {cell !== undefined && assignmentId !== null && mayTeach ? (
           <DecisionForms
             idPrefix="decide"
             excused={cell.state === 'excused'}

@@ -1,7 +1,7 @@
 import { cache } from 'react';
 import { notFound } from 'next/navigation';
 import { getViewer } from '@/lib/auth/session';
-import { getClass } from '@/lib/data/classes';
+import { getClass, type ClassDetails } from '@/lib/data/classes';
 
 /** One look-up per request, for the layout and the page in it. */
 const readClass = cache(async (classId: string) => getClass(await getViewer(), classId));
@@ -11,18 +11,18 @@ export async function classOf(params: Promise<{ classId: string }>) {
   const { classId } = await params;
   const details = await readClass(classId);
   if (details === null) notFound();
-  const teaches = details.role === 'owner' || details.role === 'teacher';
-  const atWork = details.archivedAt === null;
+  return { details, viewer: await getViewer(), ...rightsIn(details) };
+}
+
+/** What a page offers to whoever looks at it. The guard itself is in lib/data. */
+export function rightsIn({ role, archivedAt }: Pick<ClassDetails, 'role' | 'archivedAt'>) {
+  const teaches = role === 'owner' || role === 'teacher';
   return {
-    details,
-    viewer: await getViewer(),
     /** May change things: never once the class is archived. */
-    mayTeach: teaches && atWork,
+    mayTeach: teaches && archivedAt === null,
     /** May take files away and see accommodations: archived or not. */
     mayTakeOut: teaches,
-    /** May let one student in with new words. */
-    mayLetIn: atWork && details.role !== 'observer',
     /** Decides what becomes of the class: archived or not. */
-    mayOwn: details.role === 'owner',
+    mayOwn: role === 'owner',
   };
 }

@@ -15,7 +15,7 @@ import { classOf } from './class-of';
 export const metadata: Metadata = { title: 'Gradebook' };
 
 export default async function GradebookPage({ params }: { params: Promise<{ classId: string }> }) {
-  const { details, viewer, mayTeach } = await classOf(params);
+  const { details, viewer, mayTeach, mayTakeOut } = await classOf(params);
   const gradebook = await getGradebook(viewer, details.id);
   if (gradebook === null) notFound();
   if (gradebook.students.length === 0) {
@@ -67,7 +67,7 @@ export default async function GradebookPage({ params }: { params: Promise<{ clas
       <div className="flex flex-wrap items-end justify-between gap-3">
         <h2 className="text-xl font-semibold">Gradebook</h2>
         <div className="no-print flex flex-wrap gap-2">
-          {mayTeach ? (
+          {mayTakeOut ? (
             // A plain link: it leads to a file, which the router has no page for.
             <a
               className={buttonLook('quiet', 'normal')}

@@ -20,7 +20,7 @@ export function PeopleSection({
     <SettingsSection
       id="people"
       title="People"
-      lead="A teacher does everything with the class but decide what becomes of it. An observer reads and changes nothing; accommodations and files stay hidden from them."
+      lead="A teacher sets, marks and changes everything here; the owner also decides who teaches and what becomes of the class. An observer reads and changes nothing, and sees no accommodations and no files."
     >
       <MemberTable
         members={members}
