@@ -1,10 +1,11 @@
 'use client';
 
-import { useSyncExternalStore } from 'react';
+import { useMemo, useSyncExternalStore } from 'react';
 import { routes } from '@/lib/routes';
 import type { SignInCard } from '@/lib/data/roster';
 import { codeText } from '../class-text';
 import styles from './card-sheets.module.css';
+import { qrPath } from './qr-path';
 
 /**
  * Cards laid out for paper: two columns that fit A4 and Letter alike within the page's margins,
@@ -17,7 +18,9 @@ export function CardSheets({
   cards: readonly SignInCard[];
   perSheet: 8 | 10;
 }) {
-  const origin = useOrigin();
+  const address = `${useOrigin()}${routes.signIn.student()}`;
+  // The page's address alone: a card's words go into no code that a camera keeps.
+  const code = useMemo(() => qrPath(address), [address]);
   const sheets: SignInCard[][] = [];
   for (let from = 0; from < cards.length; from += perSheet)
     sheets.push(cards.slice(from, from + perSheet));
@@ -50,9 +53,16 @@ export function CardSheets({
                 </div>
               </dl>
               <p className={styles.foot}>
-                Duskbench · {origin}
-                {routes.signIn.student()}
+                Duskbench · <span className={styles.address}>{address}</span>
               </p>
+              <svg
+                aria-hidden="true"
+                className={styles.qr}
+                viewBox={`0 0 ${code.size} ${code.size}`}
+                shapeRendering="crispEdges"
+              >
+                <path d={code.path} />
+              </svg>
             </li>
           ))}
         </ul>

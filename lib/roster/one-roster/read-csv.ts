@@ -98,6 +98,5 @@ function recordsOf(file: string, text: string, problems: ProblemList): string[][
 
 /** The row in which csv-parse stopped: one after those it had finished. */
 export function rowOfCsvError(error: CsvError): number | null {
-  const { records }: { records?: unknown } = error;
-  return typeof records === 'number' ? records + 1 : null;
+  return 'records' in error && typeof error.records === 'number' ? error.records + 1 : null;
 }
