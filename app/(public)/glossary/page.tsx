@@ -42,9 +42,11 @@ export default async function GlossaryPage() {
               ))}
             </ul>
           </nav>
-          {groups.map((group) => (
-            <Letter key={group.letter} {...group} />
-          ))}
+          <div className="print:columns-2 print:gap-x-8 print:text-[10pt] print:leading-snug">
+            {groups.map((group) => (
+              <Letter key={group.letter} {...group} />
+            ))}
+          </div>
         </>
       )}
     </div>
@@ -55,12 +57,12 @@ function Letter({ letter, entries }: { letter: string; entries: readonly Glossar
   return (
     <section
       aria-labelledby={letter}
-      className="mb-6 gap-x-6 border-t border-line pt-3 sm:grid sm:grid-cols-[3rem_1fr] print:mb-3"
+      className="mb-6 gap-x-6 border-t border-line pt-3 sm:grid sm:grid-cols-[3rem_1fr] print:mb-2 print:block print:pt-1"
     >
       <h2 id={letter} className="scroll-mt-6 text-xl font-semibold text-accent">
         {letter}
       </h2>
-      <dl className="space-y-2.5">
+      <dl className="space-y-2.5 print:space-y-1.5">
         {entries.map(({ term, definition, lessons }) => (
           <div key={term} className="keep-together">
             <dt className="font-semibold">{term}</dt>

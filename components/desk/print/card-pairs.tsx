@@ -30,10 +30,19 @@ export function CardPairs({
   const begins = clockTime(first.instant, timeZone);
   return (
     <>
-      <FistPanorama
-        title={`The way round the horizon at ${begins}, in fists. In squares: ${namesOf(first.pair)}.`}
-        {...{ stars, horizon, pair: first.pair, spare: first.spare }}
-      />
+      <div
+        role="region"
+        aria-label="Drawing of the sky"
+        // A region that scrolls must be reachable by keyboard (2.1.1).
+        // eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex
+        tabIndex={0}
+        className="overflow-x-auto print:overflow-visible"
+      >
+        <FistPanorama
+          title={`The way round the horizon at ${begins}, in fists. In squares: ${namesOf(first.pair)}.`}
+          {...{ stars, horizon, pair: first.pair, spare: first.spare }}
+        />
+      </div>
       <p className="mb-2">
         The sky at {begins}. Squares: the pair. Rings: the spare pair. One step of the grid is a
         fist at arm’s length. Below, each direction is for the time on its left.

@@ -51,7 +51,7 @@ export function FistPanorama({
       viewBox={`-9 -2 ${String(turn + 11)} ${String(top + 15)}`}
       role="img"
       aria-label={title}
-      className="block w-full text-ink"
+      className="block w-full min-w-[40rem] text-ink print:min-w-0"
       fill="currentColor"
     >
       <defs>

@@ -48,7 +48,7 @@ export function ReportView({
           <tbody>
             {skills.map(({ skill, seen, ...mastery }) => (
               <tr key={skill} className="border-b border-line align-top">
-                <th scope="row" className="py-0.5 text-start font-normal">
+                <th scope="row" className="py-0.5 text-start font-[inherit]">
                   {plainSkill[skill]}
                 </th>
                 <td className="px-3 py-0.5">{indoorsWords(mastery)}</td>
@@ -136,7 +136,7 @@ function WorkTable({
       <tbody>
         {work.map(({ id, title, dueAt, state, mark }) => (
           <tr key={id} className="border-b border-line align-top">
-            <th scope="row" className="py-0.5 text-start font-normal">
+            <th scope="row" className="py-0.5 text-start font-[inherit]">
               {title}
             </th>
             <td className="px-3 py-0.5">{dueAt === null ? '–' : zonedTimeText(dueAt, timeZone)}</td>
