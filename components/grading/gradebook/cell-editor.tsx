@@ -7,13 +7,19 @@ import { gradebookStateText } from './gradebook-state-text';
 import type { GridCell, GridColumn, GridRow } from './grid-rows';
 
 /** The cell that a digit was typed on, and the digit. */
-export type EditedCell = { row: GridRow; column: GridColumn; cell: GridCell; digit: string };
+export type EditedCell = {
+  row: GridRow;
+  column: GridColumn;
+  cell: GridCell;
+  digit: string;
+  from: HTMLElement;
+};
 
 const idPrefix = 'cell-editor';
 
 /** A mark of the teacher's own, begun by typing on a cell: Enter saves, Escape leaves. */
 export function CellEditor({
-  edited: { row, column, cell, digit },
+  edited: { row, column, cell, digit, from },
   action,
   onClose,
 }: {
@@ -30,7 +36,7 @@ export function CellEditor({
       title={`${row.name}: ${column.title}`}
       description={`Now: ${`${cell.mark} ${gradebookStateText[cell.state].word}`.trim()}. Your mark stands above the computed one, which is kept.`}
     >
-      <FocusMark />
+      <FocusMark back={from} />
       <ActionForm
         idPrefix={idPrefix}
         action={async (before, formData) => {
@@ -56,8 +62,19 @@ export function CellEditor({
   );
 }
 
-/** The caret goes behind the digit that was typed, once the dialog has taken the focus. */
-function FocusMark() {
+/**
+ * The caret goes behind the digit that was typed, once the dialog has taken the focus; afterwards the
+ * reader is back on the cell, once the dialog has let go of it.
+ */
+function FocusMark({ back }: { back: HTMLElement }) {
+  useEffect(
+    () => () => {
+      setTimeout(() => {
+        back.focus();
+      }, 0);
+    },
+    [back],
+  );
   useEffect(() => {
     const timer = setTimeout(() => {
       const field = document.getElementById(`${idPrefix}-mark`);

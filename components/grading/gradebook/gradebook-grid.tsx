@@ -41,7 +41,7 @@ export function GradebookGrid({ columns, rows, groups, timeZone, setMark }: Grad
     const [column, marked] = [columns[at], row?.cells[at]];
     if (setMark === null || row === undefined || column === undefined || marked === undefined)
       return;
-    setEdited({ row, column, cell: marked, digit });
+    setEdited({ row, column, cell: marked, digit, from: cell });
   });
   /** Thousands of links that each wait for a click would be slow: one listens for all. */
   const follow = (event: MouseEvent) => {
