@@ -19,6 +19,8 @@ export type LiveNow = {
 
 const tickMs = 10_000;
 const tryAgainMs = 5000;
+/** The server says something every ten seconds. A line that broke without a word is found by its silence. */
+const silenceMs = 35_000;
 
 const readMessage = (event: MessageEvent<unknown>): LiveMessage =>
   liveMessageSchema.parse(JSON.parse(String(event.data)));
@@ -36,14 +38,18 @@ export function useLiveBoard(
     said: '',
   }));
 
+  const firstAt = first.at;
   useEffect(() => {
     let source: EventSource | null = null;
     let retry: ReturnType<typeof setTimeout> | null = null;
     let heardAt = performance.now();
+    // The server's clock when it spoke, and this page's own at that moment.
+    let spoke = { serverMs: Date.parse(firstAt), here: heardAt };
 
     const hear = ({ at, board }: LiveMessage): void => {
-      heardAt = performance.now();
       const heardMs = Date.parse(at);
+      heardAt = performance.now();
+      spoke = { serverMs: heardMs, here: heardAt };
       setNow((before) => ({
         board: board ?? before.board,
         line: 'live',
@@ -56,7 +62,10 @@ export function useLiveBoard(
     const show = (line: LiveLine): void => {
       setNow((before) => ({ ...before, line }));
     };
+    let over = false;
     const connect = (): void => {
+      source?.close();
+      heardAt = performance.now();
       source = new EventSource(streamHref);
       source.addEventListener('board', (event) => {
         hear(readMessage(event));
@@ -65,6 +74,7 @@ export function useLiveBoard(
         hear(readMessage(event));
       });
       source.addEventListener('signed-out', () => {
+        over = true;
         source?.close();
         show('over');
       });
@@ -75,16 +85,18 @@ export function useLiveBoard(
     };
     connect();
     const tick = setInterval(() => {
-      setNow((before) => ({
-        ...before,
-        nowMs: before.heardMs + (performance.now() - heardAt),
-      }));
+      const here = performance.now();
+      if (!over && here - heardAt > silenceMs) {
+        show('lost');
+        connect();
+      }
+      setNow((before) => ({ ...before, nowMs: spoke.serverMs + (here - spoke.here) }));
     }, tickMs);
     return () => {
       source?.close();
       if (retry !== null) clearTimeout(retry);
       clearInterval(tick);
     };
-  }, [streamHref]);
+  }, [streamHref, firstAt]);
   return now;
 }
