@@ -18,6 +18,7 @@ import {
 import { demoAssignment } from './demo-evening';
 import { makeDemoGroups } from './demo-groups';
 import { learners } from './demo-learners';
+import { makeDemoLesson } from './demo-lesson';
 import { answerAsLearner } from './demo-questions';
 import { fixedAt, must, studentViewer, work } from './demo-work';
 import { excuse, extendDue } from './gradebook';
@@ -151,6 +152,8 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
     ...{ place, now, dueInDays: 6, kitId: 'wren', siteId: 'open-field' },
   });
   await workAll(await publish(teacher, classId, asked, hours(-3)), questions, 2);
+
+  await makeDemoLesson({ teacher, classId, students, place, now, hours });
 
   const third = demoAssignment({
     ...pickThePair,

@@ -19,7 +19,7 @@ export function sixInTheEvening(now: Date, days: number, timeZone: string): stri
 }
 
 /** One part that counts as much as any other; by default of every kind of task of the lab. */
-const demoPart = (lab: Lab, templates: readonly Template[] = labOptions[lab].templates) => ({
+export const demoPart = (lab: Lab, templates: readonly Template[] = labOptions[lab].templates) => ({
   ...{ lab, templates: [...templates], windowMinutes: 40, minutesAllowed: null, weight: 1 },
 });
 
@@ -34,6 +34,8 @@ export function demoAssignment(input: {
   siteId: string;
   /** By default every kind of task of the lab. */
   templates?: readonly Template[];
+  /** Marked parts beside the first. */
+  more?: AssignmentInput['parts'];
   /** Slugs of the lessons to read. */
   lessons: AssignmentInput['lessons'];
 }): AssignmentInput {
@@ -50,7 +52,7 @@ export function demoAssignment(input: {
     scenario,
     kitId,
     siteId,
-    parts: [demoPart(lab, input.templates)],
+    parts: [demoPart(lab, input.templates), ...(input.more ?? [])],
     lessons,
     ...{ weight: 1, needsSignOff: false },
     policy: {

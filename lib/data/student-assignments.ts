@@ -1,12 +1,15 @@
 import 'server-only';
 import type { Viewer } from '../auth/policy';
 import type { LessonSlug } from '../course/lessons';
+import type { Skill } from '../course/skills';
 import { assignmentMark } from '../grading/assignment-mark';
 import { gradebookState, type GradebookState } from '../grading/gradebook-state';
+import { skillsOfLabs } from '../mastery/skills-of-labs';
 import { readParts, partsSelect } from './assignment-parts';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { extendedDue, extensionsOf } from './due-times';
+import { signedOffSkills } from './observations';
 import { policyOfAttempt, policyOfColumns, policySelect } from './stored-policy';
 import { partAttemptSelect, partStanding, type StudentPart } from './student-part';
 
@@ -31,6 +34,8 @@ export type StudentAssignment = {
   feedbackVisible: boolean;
   /** Slugs of the lessons to read. */
   lessons: LessonSlug[];
+  /** Skills that the teacher wants to see at the real telescope and has not signed off yet. */
+  toSignOff: Skill[];
   /** What is marked, in order. */
   parts: StudentPart[];
 };
@@ -38,6 +43,7 @@ export type StudentAssignment = {
 const listSelect = (studentId: string) => ({
   id: true,
   title: true,
+  needsSignOff: true,
   dueTimeZone: true,
   feedbackReleasedAt: true,
   ...policySelect,
@@ -71,17 +77,32 @@ export async function listStudentAssignments(
     db().accommodation.findUnique({ where: { studentId }, select: { extraAttempts: true } }),
   ]);
   const now = clock.now();
-  return rows.map((row) => summary(row, studentId, accommodation?.extraAttempts ?? 0, now));
+  const signedOff = rows.some(({ needsSignOff }) => needsSignOff)
+    ? ((await signedOffSkills(classId)).get(studentId) ?? new Set())
+    : new Set();
+  return rows.map((row) =>
+    summary(row, studentId, {
+      extraAttempts: accommodation?.extraAttempts ?? 0,
+      isSignedOff: (skill) => signedOff.has(skill),
+      now,
+    }),
+  );
 }
 
 function summary(
   row: AssignmentRow,
   studentId: string,
-  extraAttempts: number,
-  now: Date,
+  {
+    extraAttempts,
+    isSignedOff,
+    now,
+  }: { extraAttempts: number; isSignedOff: (skill: Skill) => boolean; now: Date },
 ): StudentAssignment {
   const current = policyOfColumns(row);
   const { parts, lessons, placeName } = readParts(row.parts);
+  const toSignOff = row.needsSignOff
+    ? skillsOfLabs(parts.map(({ lab }) => lab)).filter((skill) => !isSignedOff(skill))
+    : [];
   const extension = extendedDue(row.extensions);
   const open = row.attempts.find(({ status }) => status === 'open');
   const dueAt =
@@ -120,6 +141,7 @@ function summary(
       underWay: standings.some(({ shown }) => shown.openAttemptId !== null),
       partMissing: setByHand === null && standings.some(({ submitted }) => !submitted),
       returned: setByHand === null && standings.some(({ returned }) => returned),
+      needsSignOff: toSignOff.length > 0,
       dueAtMs: dueAt === null ? null : Date.parse(dueAt),
       nowMs: now.getTime(),
     }),
@@ -129,6 +151,7 @@ function summary(
     passMark,
     feedbackVisible,
     lessons,
+    toSignOff,
     parts: standings.map(({ shown }) => shown),
   };
 }

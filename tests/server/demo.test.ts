@@ -32,7 +32,7 @@ test('the printed card opens a student who has work to do and work done', async 
   const work = await listStudentAssignments(viewer, monday);
   expect(work.map(({ state }) => state).toSorted()).toEqual([
     'complete',
-    ...Array.from({ length: 5 }, () => 'not-started'),
+    ...Array.from({ length: 6 }, () => 'not-started'),
   ]);
   expect(new Set(work.flatMap(({ parts }) => parts.map(({ lab }) => lab)))).toEqual(
     new Set([
@@ -53,6 +53,7 @@ test('the gradebook is alive: every mark is one that the engine gave', async () 
     'Alignment run',
     'What went wrong?',
     'Questions: level and power',
+    'A lesson: standing it up',
   ]);
   const states = new Set(gradebook?.cells.map(({ state }) => state));
   for (const state of ['complete', 'not-yet', 'missing', 'excused', 'in-progress', 'not-started']) {
@@ -115,7 +116,7 @@ test('the skills of the class are in every state, and the printed student has a 
 
 test('a draft waits beside what is published', async () => {
   const states = (await listAssignments(teacher, classId))?.map(({ state }) => state);
-  expect(states?.toSorted()).toEqual(['draft', ...Array.from({ length: 6 }, () => 'published')]);
+  expect(states?.toSorted()).toEqual(['draft', ...Array.from({ length: 7 }, () => 'published')]);
 });
 
 describe('a second start', () => {

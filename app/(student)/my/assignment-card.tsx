@@ -5,6 +5,7 @@ import { labText } from '@/components/grading/template-text';
 import { markText } from '@/components/grading/mark-text';
 import { Meter } from '@/components/ui/meter';
 import { TextLink } from '@/components/ui/text-link';
+import { skillTitles } from '@/lib/course/skills';
 import type { StudentAssignment } from '@/lib/data/attempts';
 import { routes } from '@/lib/routes';
 import { labOptions } from '@/lib/variants/labs';
@@ -50,6 +51,7 @@ export function AssignmentCard({ assignment, now, tryAt }: CardProps) {
       <div className="space-y-2 md:col-start-2 md:row-start-1">
         <GradebookStateMark state={assignment.state} />
         <Standing assignment={assignment} />
+        <SignOffSaid toSignOff={assignment.toSignOff} />
       </div>
       {single === undefined ? (
         <Parts assignment={assignment} now={now} tryAt={tryAt} />
@@ -101,6 +103,17 @@ function Parts({ assignment, now, tryAt }: CardProps) {
         ))}
       </ol>
     </div>
+  );
+}
+
+/** The whole is complete only when these were seen outdoors; shown once the work itself is begun. */
+function SignOffSaid({ toSignOff }: Pick<StudentAssignment, 'toSignOff'>): ReactNode {
+  if (toSignOff.length === 0) return null;
+  return (
+    <p className="text-sm text-soft">
+      At the telescope your teacher will also look at:{' '}
+      {toSignOff.map((skill) => skillTitles[skill].toLowerCase()).join(', ')}.
+    </p>
   );
 }
 

@@ -1,5 +1,6 @@
 import type { AssignmentDetails } from '@/lib/data/assignments';
 import type { StudentAssignment } from '@/lib/data/attempts';
+import { skillsOfLabs } from '@/lib/mastery/skills-of-labs';
 
 /** The assignment as it stands for a student who has not begun. */
 export const untouched = (assignment: AssignmentDetails): StudentAssignment => ({
@@ -12,6 +13,7 @@ export const untouched = (assignment: AssignmentDetails): StudentAssignment => (
   passMark: assignment.policy.passMark,
   feedbackVisible: true,
   lessons: assignment.lessons,
+  toSignOff: assignment.needsSignOff ? skillsOfLabs(assignment.parts.map(({ lab }) => lab)) : [],
   parts: assignment.parts.map(({ id, lab, templates, weight }) => ({
     ...{ partId: id, lab, templates, weight },
     ...{ state: 'not-started', mark: null, gateFailed: false, attemptsUsed: 0 },
