@@ -55,6 +55,7 @@ export default async function StudentPage({ params }: { params: Promise<{ studen
                 Download data
               </a>
             ) : null}
+            <LinkButton href={routes.teacher.studentReport(student.id)}>For the family</LinkButton>
             <PrintButton />
           </>
         }
