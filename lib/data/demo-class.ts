@@ -17,8 +17,9 @@ import {
 } from './demo-diary';
 import { demoAssignment } from './demo-evening';
 import { makeDemoGroups } from './demo-groups';
-import { learners } from './demo-learners';
 import { makeDemoLesson } from './demo-lesson';
+import { learners } from './demo-learners';
+import { makeDemoObservations } from './demo-observations';
 import { answerAsLearner } from './demo-questions';
 import { fixedAt, must, studentViewer, work } from './demo-work';
 import { excuse, extendDue } from './gradebook';
@@ -50,6 +51,7 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
   const students = pseudonyms.map((name, index) => studentViewer(classId, studentIds[index], name));
   must(await issueCards(teacher, classId, 'all', clock));
   await makeDemoGroups(teacher, classId, studentIds, hours(-8 * 24));
+  await makeDemoObservations(teacher, classId, studentIds, clock);
   for (const [index, learner] of learners.entries()) {
     const studentId = studentIds[index];
     if (studentId !== undefined) await answerAsLearner(studentId, learner, now);

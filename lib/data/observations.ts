@@ -1,8 +1,6 @@
 import 'server-only';
 import { z } from 'zod';
 import { canTeachClass, type Viewer } from '../auth/policy';
-import type { Skill } from '../course/skills';
-import { standingOf } from '../mastery/sign-off';
 import { eveningOf } from '../mastery/evening';
 import {
   meetEarlier,
@@ -18,14 +16,10 @@ import { writeAudit } from './audit';
 import { systemClock, type Clock } from './clock';
 import { db, type Transaction } from './db';
 import { isUniqueViolation } from './is-unique-violation';
-import {
-  asNeededLevel,
-  asObservation,
-  observationSelect,
-  readObservation,
-  type ReadObservation,
-} from './observation-rows';
+import { observationSelect, readObservation, type ReadObservation } from './observation-rows';
 import { failure, notFound, success, type Result } from './result';
+
+export { signedOffSkills } from './sign-off-standings';
 
 const mostAtOnce = 500;
 /** A device's clock may run ahead by so much; our judgement. */
@@ -232,33 +226,4 @@ async function takeBack(
   }
   const known = back.map((one) => asKnown(readObservation(one, timeZone), viewer));
   return { outcome: 'taken-back', key, back: known };
-}
-
-/**
- * The skills that each student of a class is signed off in; whoever is in none is left out. For the
- * server's own use: it asks for no viewer, and whoever calls it has authorised before.
- */
-export async function signedOffSkills(classId: string): Promise<Map<string, Set<Skill>>> {
-  const { timeZone, signOffLevel } = await db().class.findUniqueOrThrow({
-    where: { id: classId },
-    select: { timeZone: true, signOffLevel: true },
-  });
-  const rows = await db().observation.findMany({
-    where: { retractedAt: null, student: { classId } },
-    select: observationSelect,
-  });
-  const byCell = new Map<string, ReadObservation[]>();
-  for (const row of rows.map((one) => readObservation(one, timeZone))) {
-    const cell = `${row.studentId} ${row.skill}`;
-    byCell.set(cell, [...(byCell.get(cell) ?? []), row]);
-  }
-  const signedOff = new Map<string, Set<Skill>>();
-  for (const notes of byCell.values()) {
-    const [first] = notes;
-    const standing = standingOf(notes.map(asObservation), asNeededLevel(signOffLevel));
-    if (first === undefined || !standing.signedOff) continue;
-    const known = signedOff.get(first.studentId) ?? new Set<Skill>();
-    signedOff.set(first.studentId, known.add(first.skill));
-  }
-  return signedOff;
 }

@@ -5,9 +5,15 @@ import { masteryOf, type Mastery } from '../mastery/mastery';
 import { mayWithClass } from './access';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
+import { signOffStandings, type SignOffStanding } from './sign-off-standings';
 import { collectEvidence, shownEvidence, type SkillPiece } from './skill-evidence';
 
-export { getSkillRecord, type SkillRecord, type RecordedPiece } from './skill-record';
+export {
+  getSkillRecord,
+  type RecordedObservation,
+  type SkillRecord,
+  type RecordedPiece,
+} from './skill-record';
 
 export type SkillStanding = Mastery & { skill: Skill };
 
@@ -54,6 +60,10 @@ export type SkillMatrix = {
     cardNumber: number;
     /** In the order of an evening. */
     standings: SkillStanding[];
+    /** Has left the class: stands last, with the work that is kept. */
+    left: boolean;
+    /** At the real telescope; what was not seen there is left out. */
+    signOff: Partial<Record<Skill, SignOffStanding>>;
   }[];
 };
 
@@ -65,21 +75,25 @@ export async function getSkillMatrix(
 ): Promise<SkillMatrix | null> {
   if (!(await mayWithClass(viewer, classId, canSeeClass))) return null;
   const now = clock.now();
-  const [students, pieces] = await Promise.all([
+  const [signOff, students, pieces] = await Promise.all([
+    signOffStandings(classId),
     db().student.findMany({
       where: { classId },
       orderBy: { cardNumber: 'asc' },
-      select: { id: true, displayName: true, cardNumber: true },
+      select: { id: true, displayName: true, cardNumber: true, leftAt: true },
     }),
     collectEvidence({ student: { classId } }, now),
   ]);
+  const stillHere = students.filter(({ leftAt }) => leftAt === null);
+  const gone = students.filter(({ leftAt }) => leftAt !== null);
   return {
-    students: students.map((student) => ({
-      ...student,
+    students: [...stillHere, ...gone].map(({ leftAt, ...student }) => ({
+      ...{ ...student, left: leftAt !== null },
       standings: standings(
         pieces.filter(({ studentId }) => studentId === student.id),
         now,
       ),
+      signOff: Object.fromEntries(signOff.get(student.id) ?? []),
     })),
   };
 }

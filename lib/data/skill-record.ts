@@ -1,5 +1,5 @@
 import 'server-only';
-import { canSeeClass, type Viewer } from '../auth/policy';
+import { canSeeClass, canTeachClass, roleIn, type Viewer } from '../auth/policy';
 import type { Skill } from '../course/skills';
 import { itemAnswerSchema } from '../items/item-answer';
 import { itemBank } from '../items/item-bank';
@@ -7,11 +7,13 @@ import { faceOfItem } from '../items/item-face';
 import { passes } from '../mastery/evidence';
 import { masteryOf, type Mastery } from '../mastery/mastery';
 import { whatItMade, type Made } from '../mastery/what-it-made';
-import { classAccessSelect } from './access';
+import { classAccessSelect, teacherIdOf } from './access';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
+import { observationSelect, readObservation, type ReadObservation } from './observation-rows';
 import { feedbackOf } from './question-feedback';
 import type { AnsweredQuestion } from './questions';
+import { signOffStandings, type SignOffStanding } from './sign-off-standings';
 import { collectEvidence, type SkillPiece } from './skill-evidence';
 import { storedItemSchema } from './stored-item';
 
@@ -37,6 +39,29 @@ export type SkillRecord = {
   standing: Mastery;
   /** Every piece of evidence, oldest first. */
   pieces: RecordedPiece[];
+  /** At the real telescope: null when nobody has seen it there. */
+  signOff: SignOffStanding | null;
+  observations: RecordedObservation[];
+};
+
+/** What an assessor saw at the real telescope. */
+export type RecordedObservation = Pick<
+  ReadObservation,
+  | 'key'
+  | 'evening'
+  | 'level'
+  | 'gates'
+  | 'prompts'
+  | 'note'
+  | 'instrument'
+  | 'conditions'
+  | 'observedAt'
+  | 'receivedAt'
+> & {
+  /** Null when the account is gone. */
+  assessor: string | null;
+  /** The viewer may take it back. */
+  mayTakeBack: boolean;
 };
 
 /** Everything behind one student's standing in one skill, for the class's teachers. */
@@ -55,7 +80,13 @@ export async function getSkillRecord(
   });
   if (student === null || !canSeeClass(viewer, student.class)) return null;
   const now = clock.now();
-  const [evidence, questions] = await Promise.all([
+  const [signOff, observations, evidence, questions] = await Promise.all([
+    signOffStandings(student.class.id),
+    db().observation.findMany({
+      where: { studentId, skill, retractedAt: null },
+      orderBy: [{ observedAt: 'asc' }, { id: 'asc' }],
+      select: { ...observationSelect, assessor: { select: { displayName: true } } },
+    }),
     collectEvidence({ studentId }, now),
     db().askedQuestion.findMany({
       where: { studentId, skill, answeredAt: { lte: now } },
@@ -68,6 +99,19 @@ export async function getSkillRecord(
   return {
     student: { id: studentId, displayName: student.displayName, classId, className, timeZone },
     standing: masteryOf(pieces, now),
+    signOff: signOff.get(studentId)?.get(skill) ?? null,
+    observations: observations.map(({ assessor, ...row }) => {
+      const read = readObservation(row, timeZone);
+      const { key, evening, level, gates, prompts, note, instrument, conditions } = read;
+      const mine =
+        row.assessorId === teacherIdOf(viewer) || roleIn(viewer, student.class) === 'owner';
+      return {
+        ...{ key, evening, level, gates, prompts, note, instrument, conditions },
+        ...{ observedAt: row.observedAt, receivedAt: row.receivedAt },
+        assessor: assessor?.displayName ?? null,
+        mayTakeBack: mine && canTeachClass(viewer, student.class),
+      };
+    }),
     pieces: pieces.map((piece, index) => {
       const { source } = piece;
       const row = source.kind === 'question' ? byId.get(source.questionId) : undefined;

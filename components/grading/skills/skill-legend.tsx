@@ -1,3 +1,4 @@
+import { Telescope } from 'lucide-react';
 import { SkillStateMark } from './skill-state-mark';
 import { skillStates, skillStateText } from './skill-state-text';
 
@@ -17,6 +18,17 @@ export function SkillLegend() {
             <dd className="mb-1 text-soft sm:mb-0">{skillStateText[state].meaning}</dd>
           </div>
         ))}
+        <div className="contents">
+          <dt>
+            <span className="inline-flex items-center gap-1">
+              <Telescope aria-hidden="true" className="size-4 shrink-0" />1 of 2
+            </span>
+          </dt>
+          <dd className="mb-1 text-soft sm:mb-0">
+            evenings at the real telescope that count towards signing off; a gate that failed there
+            says so
+          </dd>
+        </div>
       </dl>
       <p className="mt-2 max-w-measure text-soft">
         “2 of 3” says how many of the row are passed. Practice and checks both tell what somebody

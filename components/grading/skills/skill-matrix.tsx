@@ -1,8 +1,11 @@
 import Link from 'next/link';
+import { CircleCheck, Telescope } from 'lucide-react';
 import { TableFrame } from '@/components/ui/table-frame';
 import { skills, skillTitles, type Skill } from '@/lib/course/skills';
 import type { SkillMatrix, SkillStanding } from '@/lib/data/skill-progress';
+import type { SignOffStanding } from '@/lib/data/sign-off-standings';
 import { neededInARow } from '@/lib/mastery/mastery';
+import { observationsNeeded } from '@/lib/mastery/sign-off';
 import { routes } from '@/lib/routes';
 import { SkillStateMark } from './skill-state-mark';
 import { isMastered, type SkillState } from './skill-state-text';
@@ -18,14 +21,19 @@ export function SkillMatrixTable({ matrix }: { matrix: SkillMatrix }) {
           {skills.map((skill) => (
             <th key={skill} scope="col" className="min-w-[4.9rem] px-1.5!">
               {skillTitles[skill]}
-              <Count standings={students.map((student) => standingIn(student.standings, skill))} />
+              <Count
+                standings={students.map((student) => standingIn(student.standings, skill))}
+                signedOff={
+                  students.filter(({ signOff }) => signOff[skill]?.standing.signedOff).length
+                }
+              />
             </th>
           ))}
         </tr>
       </thead>
       <tbody>
         {students.map((student) => (
-          <tr key={student.id}>
+          <tr key={student.id} className={student.left ? 'text-soft' : undefined}>
             <th scope="row" className="min-w-28 align-middle whitespace-nowrap">
               <span className="me-1.5 inline-block min-w-5 text-end text-xs font-normal text-soft">
                 <span className="sr-only">Card </span>
@@ -34,6 +42,7 @@ export function SkillMatrixTable({ matrix }: { matrix: SkillMatrix }) {
               <Link className="link" href={routes.teacher.student(student.id)}>
                 {student.displayName}
               </Link>
+              {student.left ? <span className="ms-1 text-xs font-normal">left</span> : null}
             </th>
             {skills.map((skill) => (
               <td key={skill} className="px-1.5! align-middle text-xs">
@@ -41,6 +50,7 @@ export function SkillMatrixTable({ matrix }: { matrix: SkillMatrix }) {
                   student={student}
                   skill={skill}
                   standing={standingIn(student.standings, skill)}
+                  signOff={student.signOff[skill]}
                 />
               </td>
             ))}
@@ -55,7 +65,13 @@ const standingIn = (standings: readonly SkillStanding[], skill: Skill) =>
   standings.find((standing) => standing.skill === skill);
 
 /** How many have mastered it, and of how many a review is due. */
-function Count({ standings }: { standings: readonly (SkillStanding | undefined)[] }) {
+function Count({
+  standings,
+  signedOff,
+}: {
+  standings: readonly (SkillStanding | undefined)[];
+  signedOff: number;
+}) {
   const known = standings.filter((standing) => standing !== undefined);
   const mastered = known.filter(isMastered).length;
   const due = known.filter(({ state }) => state === 'review-due').length;
@@ -65,6 +81,9 @@ function Count({ standings }: { standings: readonly (SkillStanding | undefined)[
       <span className="block whitespace-nowrap">
         {due === 0 ? '' : `${String(due)} of them due`}
       </span>
+      <span className="block whitespace-nowrap">
+        {signedOff === 0 ? '' : `${String(signedOff)} signed off`}
+      </span>
     </span>
   );
 }
@@ -73,15 +92,17 @@ function Cell({
   student,
   skill,
   standing,
+  signOff,
 }: {
   student: { id: string; displayName: string };
   skill: Skill;
   standing: SkillStanding | undefined;
+  signOff: SignOffStanding | undefined;
 }) {
   if (standing === undefined) return null;
   const { state, inARow } = standing;
   // An empty cell has nothing behind it: no way leads there, and the eye finds the others sooner.
-  if (state === 'not-started') {
+  if (state === 'not-started' && signOff === undefined) {
     return (
       <span className="flex min-h-(--target-small) items-center">
         <SkillStateMark state={state} shown="" />
@@ -96,8 +117,31 @@ function Cell({
       <span className="sr-only">
         {student.displayName}, {skillTitles[skill]}:{' '}
       </span>
-      <SkillStateMark state={state} shown={shortWord(state, inARow)} />
+      <span className="flex flex-col">
+        <SkillStateMark state={state} shown={shortWord(state, inARow)} />
+        {signOff === undefined ? null : <AtTheTelescope signOff={signOff} />}
+      </span>
     </Link>
+  );
+}
+
+/** Beside what was shown indoors: evenings at the real telescope, of the two it takes. */
+function AtTheTelescope({ signOff }: { signOff: SignOffStanding }) {
+  const { standing, evenings } = signOff;
+  const gate = !standing.signedOff && standing.because === 'gate';
+  return (
+    <span className="inline-flex items-center gap-1 whitespace-nowrap">
+      <Telescope aria-hidden="true" className="size-4 shrink-0" />
+      <span className="sr-only">, at the telescope </span>
+      {String(evenings)} of {String(observationsNeeded)}
+      {standing.signedOff ? (
+        <>
+          <CircleCheck aria-hidden="true" className="size-3.5 shrink-0 text-good" />
+          <span className="sr-only">, signed off</span>
+        </>
+      ) : null}
+      {gate ? <span className="text-danger">gate</span> : null}
+    </span>
   );
 }
 
@@ -108,6 +152,8 @@ function shortWord(state: SkillState, inARow: number): string | undefined {
       return `${String(inARow)} of ${String(neededInARow)}`;
     case 'review-due':
       return 'review';
+    case 'not-started':
+      return '';
     default:
       return undefined;
   }

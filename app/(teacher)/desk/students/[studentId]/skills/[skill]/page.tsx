@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { z } from 'zod';
+import { ObservationList } from '@/components/desk/sign-off/observation-list';
 import { EvidenceList } from '@/components/grading/skills/evidence-list';
 import { RowOfThree } from '@/components/grading/skills/row-of-three';
 import { SkillStateMark } from '@/components/grading/skills/skill-state-mark';
@@ -15,6 +16,7 @@ import { lessonOfSkill } from '@/lib/course/lessons';
 import { skills, skillTitles } from '@/lib/course/skills';
 import { getSkillRecord } from '@/lib/data/skill-progress';
 import { routes } from '@/lib/routes';
+import { takeBackObservation } from './actions';
 
 export const metadata: Metadata = { title: 'Evidence of a skill' };
 
@@ -30,7 +32,7 @@ export default async function StudentSkillPage({
   const { studentId, skill } = parsed.data;
   const record = await getSkillRecord(await getViewer(), studentId, skill);
   if (record === null) notFound();
-  const { student, standing, pieces } = record;
+  const { student, standing, pieces, observations, signOff } = record;
   const title = skillTitles[skill];
   return (
     <>
@@ -58,8 +60,27 @@ export default async function StudentSkillPage({
           {standingWords(standing, (at) => zonedDayText(at, student.timeZone))}
         </p>
       </div>
+      {observations.length === 0 ? null : (
+        <section aria-labelledby="at-the-telescope" className="mb-8">
+          <h2 id="at-the-telescope" className="mb-1 text-xl font-semibold">
+            At the telescope
+          </h2>
+          <ObservationList
+            observations={observations}
+            signOff={signOff}
+            timeZone={student.timeZone}
+            takeBack={(key) =>
+              takeBackObservation.bind(
+                null,
+                { classId: student.classId, studentId: student.id, skill },
+                key,
+              )
+            }
+          />
+        </section>
+      )}
       {pieces.length === 0 ? (
-        <EmptyState title="No evidence yet">
+        <EmptyState title="No evidence from indoors yet">
           <p>
             Questions that {student.displayName} answers and labs that are handed in show here, each
             with what it told of this skill.
@@ -68,7 +89,7 @@ export default async function StudentSkillPage({
       ) : (
         <section aria-labelledby="evidence">
           <h2 id="evidence" className="mb-1 text-xl font-semibold">
-            The evidence
+            The evidence indoors
           </h2>
           <p className="mb-3 max-w-measure text-soft">
             Oldest first, on the class’s clock, {student.timeZone}. What was said of an answer was
