@@ -23,7 +23,10 @@ export function Privacy() {
         of the school year; whoever runs this Duskbench removes what is past it with one command.
       </p>
       <h3 className="mt-6 text-lg font-semibold first:mt-0">Teachers</h3>
-      <p>A name, an email address for signing in, and a hash of the password. No mail is sent.</p>
+      <p>
+        A name, an email address for signing in, and a hash of the password. No mail is sent. A
+        substitute needs none of it: a link lends them one class to read until the end of the day.
+      </p>
       <h3 className="mt-6 text-lg font-semibold first:mt-0">In the browser</h3>
       <p>
         One cookie for the sign-in, which ends after four hours without use for students and twelve

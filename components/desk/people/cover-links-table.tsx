@@ -2,6 +2,7 @@ import { zonedTimeText } from '@/components/grading/zoned-time';
 import { TableFrame } from '@/components/ui/table-frame';
 import type { CoverLinkSummary } from '@/lib/data/cover';
 import { ActionForm, type FormActionFunction } from '../action-form';
+import { coverEndText } from './cover-end-text';
 
 /** The cover links of the last fortnight and what became of each. */
 export function CoverLinksTable({
@@ -39,7 +40,7 @@ export function CoverLinksTable({
             <td className="whitespace-nowrap">
               {link.open ? (
                 <div className="space-y-2">
-                  <p>open until {zonedTimeText(link.expiresAt, timeZone)}</p>
+                  <p>open until {coverEndText(link.expiresAt, timeZone)}</p>
                   {end === null ? null : (
                     <ActionForm
                       idPrefix={`cover-${link.coverId}`}

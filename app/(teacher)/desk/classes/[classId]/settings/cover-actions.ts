@@ -3,7 +3,7 @@
 import { revalidatePath } from 'next/cache';
 import { z } from 'zod';
 import type { FormAnswer } from '@/components/desk/action-form';
-import { zonedTimeText } from '@/components/grading/zoned-time';
+import { coverEndText } from '@/components/desk/people/cover-end-text';
 import { getViewer } from '@/lib/auth/session';
 import { getClass } from '@/lib/data/classes';
 import { createCoverLink, endCoverLink } from '@/lib/data/cover';
@@ -24,7 +24,7 @@ export async function makeCoverLink(
   const { token, expiresAt } = made.value;
   return {
     ok: true,
-    value: { path: routes.cover(token), until: zonedTimeText(expiresAt, details.timeZone) },
+    value: { path: routes.cover(token), until: coverEndText(expiresAt, details.timeZone) },
   };
 }
 
