@@ -109,14 +109,14 @@ export function choicesOf(wrong: readonly WrongAnswer[], right: number): Choice[
     const options = optionsOf(item);
     if (options.length === 0) {
       const [idea] = given.misconceptions;
-      count(idea === undefined ? 'not right' : `against: ${misconceptions[idea]}`, false, 1);
+      count(idea === undefined ? 'not wholly right' : `against: ${misconceptions[idea]}`, false, 1);
       continue;
     }
     const chosen = chosenOf(answer);
     for (const option of options) {
       const people = chosen.includes(option.id) ? 1 : 0;
       // What nobody chose is worth a row only where everybody saw it.
-      if (people > 0 || isShared(option.text))
+      if (people > 0 || (wrong.length > 1 && isShared(option.text)))
         if (item.kind === 'several' || !option.right) count(label(option), option.right, people);
     }
   }

@@ -14,6 +14,8 @@ import {
   reliabilityOfOwnItems,
   standardErrorOfMeasurement,
 } from '../measurement/reliability';
+import { footingOf } from '../measurement/small-class';
+import { borderlineRegression } from '../measurement/standard-setting';
 import { mean, sampleDeviation } from '../measurement/spread';
 import type { LabResultRow, QuestionSetRow } from './class-statistics-rows';
 
@@ -42,6 +44,8 @@ export type CriterionStatistics = {
   difficulty: number;
   full: number;
   nothing: number;
+  /** Of those who were marked by the same criteria; null where it is not among these. */
+  possible: number | null;
   /** Against the other criteria, of those who were marked by the same ones; null where none can be said. */
   itemRest: number | null;
   itemTotal: number | null;
@@ -60,17 +64,53 @@ export type PartFigures = {
   criteria: CriterionStatistics[];
   gates: GateStatistics[];
   reliability: Reliability | null;
+  telescope: AtTelescope | null;
 };
 
+/** Marks of a lab beside the levels of help that its skill took at the real telescope. */
+export type AtTelescope = {
+  /** With both. */
+  people: number;
+  /** The mark that goes with only just signing off; null with too few, or where all had one level. */
+  line: { cut: number; rSquared: number | null } | null;
+};
+
+/** Half-way between the level that signs off and the one below it. Our judgement. */
+const borderline = (signOffLevel: number): number => signOffLevel - 0.5;
+
+/** `levels`: each student's latest level at the lab's skill; null where nobody was seen yet. */
+export function atTelescope(
+  rows: readonly { studentId: string; total: number }[],
+  levels: ReadonlyMap<string, number>,
+  signOffLevel: number,
+): AtTelescope | null {
+  const people = rows.flatMap(({ studentId, total }) => {
+    const rating = levels.get(studentId);
+    return rating === undefined ? [] : [{ rating, mark: total }];
+  });
+  if (people.length === 0) return null;
+  const found =
+    footingOf(people.length) === 'enough'
+      ? borderlineRegression(people, borderline(signOffLevel))
+      : null;
+  return {
+    people: people.length,
+    line: found === null ? null : { cut: found.cut, rSquared: found.rSquared },
+  };
+}
+
 /** One part's first attempts at a lab. */
-export function labFigures(rows: readonly LabResultRow[]): PartFigures {
+export function labFigures(
+  rows: readonly LabResultRow[],
+  telescope: AtTelescope | null,
+): PartFigures {
   const ids = [...new Set(rows.flatMap(({ criteria }) => criteria.map(({ id }) => id)))];
   const alike = largestGroup(rows, ({ criteria }) =>
     criteria.map(({ id, possible }) => `${id} ${String(possible)}`).join('|'),
   );
   const points = alike.map(({ criteria }) => criteria.map(({ earned }) => earned));
   return {
-    people: rows.length,
+    ...{ people: rows.length, telescope },
     criteria: ids.map((id) => criterionFigures(id, { rows, alike, points })),
     gates: gatesOf(rows),
     reliability: reliabilityOf({
@@ -87,7 +127,7 @@ export function setFigures(sets: readonly QuestionSetRow[]): PartFigures {
   const alike = largestGroup(sets, ({ items }) => String(items.length));
   const table = alike.map(({ items }) => items.map(({ share }) => share));
   return {
-    ...{ people: sets.length, criteria: [], gates: [] },
+    ...{ people: sets.length, criteria: [], gates: [], telescope: null },
     reliability: reliabilityOf({
       ...{ from: 'own-questions', table, shares: table },
       marks: alike.map(({ total }) => total),
@@ -111,9 +151,12 @@ function criterionFigures(
   const place = of.alike[0]?.criteria.findIndex((one) => one.id === id) ?? -1;
   const possible = of.alike[0]?.criteria[place]?.possible;
   if (possible === undefined || of.alike.length < 2)
-    return { ...common, itemRest: null, itemTotal: null, upperLower: null };
+    return {
+      ...{ ...common, possible: possible ?? null },
+      ...{ itemRest: null, itemTotal: null, upperLower: null },
+    };
   return {
-    ...common,
+    ...{ ...common, possible },
     itemRest: itemRest(of.points, place),
     itemTotal: itemTotal(of.points, place),
     upperLower: upperLower(column(of.points, place), totals(of.points)) / possible,

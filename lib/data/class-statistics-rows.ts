@@ -164,3 +164,20 @@ export async function questionSets(classId: string): Promise<QuestionSetRow[]> {
     ];
   });
 }
+
+/** The level of help that each student of the class took at last, by skill: skill → student → level. */
+export async function latestLevels(
+  classId: string,
+): Promise<ReadonlyMap<string, ReadonlyMap<string, number>>> {
+  const notes = await db().observation.findMany({
+    where: { student: here(classId), retractedAt: null },
+    orderBy: { observedAt: 'asc' },
+    select: { studentId: true, skill: true, level: true },
+  });
+  const levels = new Map<string, Map<string, number>>();
+  for (const { studentId, skill, level } of notes) {
+    const there = levels.get(skill) ?? new Map<string, number>();
+    levels.set(skill, there.set(studentId, level));
+  }
+  return levels;
+}

@@ -1,13 +1,16 @@
 import 'server-only';
 import { canSeeClass, type Viewer } from '../auth/policy';
+import type { Skill } from '../course/skills';
+import { skillsOfLab } from '../mastery/lab-skills';
 import type { Lab } from '../variants/labs';
 import { classAccessSelect } from './access';
 import { wrongAnswerOf, type WrongAnswer } from './class-statistics-choices';
 import { commonIdeas, type CommonIdea } from './class-statistics-ideas';
-import { labFigures, setFigures, type PartFigures } from './class-statistics-parts';
+import { atTelescope, labFigures, setFigures, type PartFigures } from './class-statistics-parts';
 import { questionFigures, type QuestionStatistics } from './class-statistics-questions';
 import {
   firstLabResults,
+  latestLevels,
   practisedAnswers,
   questionSets,
   type AnswerRow,
@@ -59,14 +62,15 @@ export async function getClassStatistics(
 ): Promise<ClassStatistics | null> {
   const schoolClass = await db().class.findUnique({
     where: { id: classId },
-    select: { ...classAccessSelect, isDemo: true },
+    select: { ...classAccessSelect, isDemo: true, signOffLevel: true },
   });
   if (schoolClass === null || !canSeeClass(viewer, schoolClass)) return null;
-  const [gradebook, labRows, practised, sets] = await Promise.all([
+  const [gradebook, labRows, practised, sets, levels] = await Promise.all([
     getGradebook(viewer, classId, clock),
     firstLabResults(classId),
     practisedAnswers(classId),
     questionSets(classId),
+    latestLevels(classId),
   ]);
   if (gradebook === null) return null;
   const answers: AnswerRow[] = [
@@ -81,10 +85,14 @@ export async function getClassStatistics(
       return read === null ? [] : [[row, read]];
     }),
   );
-  const partFigures = (partId: string, lab: Lab): PartFigures =>
-    lab === 'lesson-questions'
-      ? setFigures(sets.filter((set) => set.partId === partId && set.number === 1))
-      : labFigures(labRows.filter((row) => row.partId === partId));
+  const partFigures = (partId: string, lab: Lab): PartFigures => {
+    if (lab === 'lesson-questions')
+      return setFigures(sets.filter((set) => set.partId === partId && set.number === 1));
+    const rows = labRows.filter((row) => row.partId === partId);
+    const skill = skillSeenIn(lab);
+    const seen = skill === null ? undefined : levels.get(skill);
+    return labFigures(rows, atTelescope(rows, seen ?? new Map(), schoolClass.signOffLevel));
+  };
   return {
     isDemo: schoolClass.isDemo,
     students: gradebook.students
@@ -94,6 +102,13 @@ export async function getClassStatistics(
     questions: questionFigures(answers, wrong),
     ideas: commonIdeas([...wrong.values()], labRows),
   };
+}
+
+/** The one skill whose sign-off a lab's mark can stand beside; null where there are several or none. */
+function skillSeenIn(lab: Lab): Skill | null {
+  if (lab === 'dress-rehearsal' || lab === 'lesson-questions') return null;
+  const [skill, another] = skillsOfLab[lab];
+  return skill === undefined || another !== undefined ? null : skill;
 }
 
 function assignmentsOf(

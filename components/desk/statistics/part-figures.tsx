@@ -7,10 +7,12 @@ import type { CriterionStatistics } from '@/lib/data/class-statistics-parts';
 import { footingOf, type Footing } from '@/lib/measurement/small-class';
 import { capitalised } from '@/lib/wording/capital';
 import { routes } from '@/lib/routes';
+import { AtTheTelescope } from './at-the-telescope';
+import { OwnPassMark } from './own-pass-mark';
 import { PartReliability } from './part-reliability';
 import { criterionTitle, gateTitle } from './result-names';
 import { ShareBar } from './share-bar';
-import { coefficientText, countText, percentText, tooFewText } from './statistics-words';
+import { countText, percentText } from './statistics-words';
 
 type Student = { id: string; displayName: string };
 
@@ -20,7 +22,7 @@ export function PartFiguresPanel({
   part,
   students,
 }: {
-  assignment: Pick<AssignmentStatistics, 'title' | 'parts'>;
+  assignment: Pick<AssignmentStatistics, 'title' | 'parts' | 'passMark'>;
   part: PartStatistics;
   students: readonly Student[];
 }) {
@@ -30,6 +32,9 @@ export function PartFiguresPanel({
     several || assignment.title !== lab
       ? `${assignment.title}: ${lab}`
       : `${assignment.title}: what was marked`;
+  const comparable = part.criteria.flatMap(({ id, possible }) =>
+    possible === null ? [] : [{ id, possible, name: criterionTitle(part.lab, id) }],
+  );
   return (
     <Panel level={4} title={title}>
       {part.people === 0 ? (
@@ -39,6 +44,15 @@ export function PartFiguresPanel({
           {part.criteria.length === 0 ? null : <CriteriaTable part={part} title={title} />}
           <FailedGates part={part} students={students} />
           <PartReliability part={part} title={title} />
+          <AtTheTelescope part={part} passMark={assignment.passMark} />
+          {comparable.length < 2 ? null : (
+            <OwnPassMark
+              id={`own-${part.partId}`}
+              title={title}
+              passMark={assignment.passMark}
+              criteria={comparable}
+            />
+          )}
         </div>
       )}
     </Panel>
@@ -68,7 +82,6 @@ function CriteriaTable({ part, title }: { part: PartStatistics; title: string })
             <td>
               {criterion.full} of {criterion.people} full
               {criterion.nothing === 0 ? '' : `, ${String(criterion.nothing)} nothing`}
-              <Apart criterion={criterion} footing={footing} />
             </td>
           </tr>
         ))}
@@ -92,23 +105,6 @@ function CriterionShare({
       {footing === 'counts-only' ? null : (
         <span className="number min-w-11 shrink-0">{percentText(share)}</span>
       )}
-    </span>
-  );
-}
-
-/** How it goes with the other criteria; greyed where too few bear it, and not at all below ten. */
-function Apart({ criterion, footing }: { criterion: CriterionStatistics; footing: Footing }) {
-  if (footing === 'counts-only' || criterion.itemRest === null) return null;
-  return (
-    <span className={`block text-xs text-soft ${footing === 'enough' ? '' : 'italic'}`}>
-      with the rest {coefficientText(criterion.itemRest)}
-      {criterion.itemTotal === null
-        ? ''
-        : ` (itself included ${coefficientText(criterion.itemTotal)})`}
-      {criterion.upperLower === null
-        ? ''
-        : `; best less weakest 27 %: ${percentText(criterion.upperLower)}`}
-      {footing === 'enough' ? '' : ` (${tooFewText})`}
     </span>
   );
 }

@@ -1,7 +1,9 @@
+import { TableFrame } from '@/components/ui/table-frame';
 import { markText } from '@/components/grading/mark-text';
 import type { PartStatistics } from '@/lib/data/class-statistics';
 import { footingOf } from '@/lib/measurement/small-class';
-import { coefficientText, reliabilitySentences, tooFewText } from './statistics-words';
+import { criterionTitle } from './result-names';
+import { coefficientText, percentText, reliabilitySentences, tooFewText } from './statistics-words';
 
 /** How far the marks of one part would come again: sentences first, coefficients behind a disclosure. */
 export function PartReliability({ part, title }: { part: PartStatistics; title: string }) {
@@ -55,6 +57,7 @@ export function PartReliability({ part, title }: { part: PartStatistics; title: 
             )}
             <Row name="Standard error of measurement, marks" value={markText(found.error)} />
           </dl>
+          {part.criteria.length === 0 ? null : <CriteriaApart part={part} title={title} />}
           {found.from === 'own-questions' ? (
             <p className="mt-1 max-w-measure text-xs">
               Every student was asked other questions, so that differences between questions count
@@ -73,5 +76,47 @@ function Row({ name, value }: { name: string; value: string }) {
       <dt>{name}</dt>
       <dd className="text-end font-semibold tabular-nums">{value}</dd>
     </>
+  );
+}
+
+/** How each criterion goes with the others. */
+function CriteriaApart({ part, title }: { part: PartStatistics; title: string }) {
+  return (
+    <TableFrame
+      tall
+      className="mt-2"
+      caption={
+        <>
+          How each criterion goes with the others (r), itself left out and included, and by how much
+          of its marks the best 27 % are ahead of the weakest
+          <span className="sr-only">: {title}</span>
+        </>
+      }
+    >
+      <thead>
+        <tr>
+          <th scope="col">Criterion</th>
+          <th scope="col" className="number">
+            Left out
+          </th>
+          <th scope="col" className="number">
+            Included
+          </th>
+          <th scope="col" className="number">
+            Ahead
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {part.criteria.map(({ id, itemRest, itemTotal, upperLower }) => (
+          <tr key={id}>
+            <th scope="row">{criterionTitle(part.lab, id)}</th>
+            <td className="number">{itemRest === null ? '–' : coefficientText(itemRest)}</td>
+            <td className="number">{itemTotal === null ? '–' : coefficientText(itemTotal)}</td>
+            <td className="number">{upperLower === null ? '–' : percentText(upperLower)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </TableFrame>
   );
 }

@@ -31,42 +31,37 @@ export function QuestionAnswers({ questions }: { questions: readonly QuestionSta
 function Kind({ kind }: { kind: QuestionStatistics['kinds'][number] }) {
   const { example, people, choices, severalAtOnce } = kind;
   return (
-    <div className="keep-together">
-      <p className="max-w-measure text-sm">
-        <span className="text-soft">For example:</span> “{example}”
-      </p>
-      <TableFrame
-        tall
-        className="mt-1"
-        caption={`${countText(people, 'student')} answered ${severalAtOnce ? 'such a question; several answers could be ticked' : 'such a question'}.`}
-      >
-        <thead>
-          <tr>
-            <th scope="col">Answer</th>
-            <th scope="col">Is it right?</th>
-            <th scope="col" className="w-1/4">
-              Bar
+    <TableFrame
+      tall
+      className="keep-together max-w-3xl"
+      caption={`For example: “${example}” ${countText(people, 'student')} answered such a question${severalAtOnce ? '; several answers could be ticked' : ''}.`}
+    >
+      <thead>
+        <tr>
+          <th scope="col">Answer</th>
+          <th scope="col">Is it right?</th>
+          <th scope="col" className="w-1/4">
+            Bar
+          </th>
+          <th scope="col" className="number">
+            Students
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {choices.map((choice) => (
+          <tr key={`${String(choice.right)} ${choice.text}`}>
+            <th scope="row" className="font-normal!">
+              {choice.text}
             </th>
-            <th scope="col" className="number">
-              Students
-            </th>
+            <td>{choice.right ? 'right' : 'not right'}</td>
+            <td className="align-middle!">
+              <ShareBar share={choice.people / people} tone={choice.right ? 'good' : 'wrong'} />
+            </td>
+            <td className="number">{choice.people}</td>
           </tr>
-        </thead>
-        <tbody>
-          {choices.map((choice) => (
-            <tr key={`${String(choice.right)} ${choice.text}`}>
-              <th scope="row" className="font-normal!">
-                {choice.text}
-              </th>
-              <td>{choice.right ? 'right' : 'not right'}</td>
-              <td className="align-middle!">
-                <ShareBar share={choice.people / people} tone={choice.right ? 'good' : 'wrong'} />
-              </td>
-              <td className="number">{choice.people}</td>
-            </tr>
-          ))}
-        </tbody>
-      </TableFrame>
-    </div>
+        ))}
+      </tbody>
+    </TableFrame>
   );
 }

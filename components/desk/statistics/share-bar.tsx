@@ -14,6 +14,7 @@ export function ShareBar({ share, tone = 'good' }: { share: number; tone?: 'good
         }
         style={{
           width: `${String(percent)}%`,
+          ...(percent === 0 ? { display: 'none' } : {}),
           ...(tone === 'wrong' ? { backgroundImage: hatched } : {}),
         }}
       />

@@ -9,7 +9,8 @@ export const countText = (count: number, one: string, many = `${one}s`): string 
   `${String(count)} ${count === 1 ? one : many}`;
 
 /** "64 %": whole, for a share of people or of marks. */
-export const percentText = (share: number): string => `${String(Math.round(100 * share))} %`;
+export const percentText = (share: number): string =>
+  `${share < 0 ? '−' : ''}${String(Math.round(100 * Math.abs(share)))} %`;
 
 /** A coefficient with the true minus sign: "−.12", ".71". */
 export function coefficientText(r: number): string {
@@ -92,7 +93,7 @@ export function reliabilitySentences(part: PartStatistics): string[] {
 }
 
 const errorSentence = ({ from, error }: Reliability): string =>
-  `If the same students did another ${from === 'own-questions' ? 'set of such questions' : 'task of this kind'}, about two in three would come out within ${markText(error)} marks of the mark they have now.`;
+  `If the same students did another ${from === 'own-questions' ? 'set of such questions' : 'task of this kind'}, about two in three would come out within ${String(Math.round(error))} marks of the mark they have now.`;
 
 function worthSentence({ mean, reliability }: Reliability): string {
   if (mean >= nearlyFull)
