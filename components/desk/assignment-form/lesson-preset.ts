@@ -1,7 +1,6 @@
-import type { LessonSlug } from '@/lib/course/lessons';
-import { course } from '@/lib/course/lessons';
+import { course, type LessonSlug } from '@/lib/course/lessons';
 import { labOfSkill } from '@/lib/mastery/lab-skills';
-import { labOptions, type Lab } from '@/lib/variants/labs';
+import type { Lab } from '@/lib/variants/labs';
 import { newPart, type PartDraft } from './part-draft';
 
 /** The lab where a lesson's skill is practised. */
@@ -24,9 +23,3 @@ export function lessonPreset(
   const questions = newPart('lesson-questions', [slug], [...before, ...bench]);
   return { title, lessons: [slug], parts: [...bench, questions] };
 }
-
-/** Whether a preset of this lesson needs a place and a time. */
-export const presetHasSky = (slug: LessonSlug): boolean => {
-  const lab = labOfLesson(slug);
-  return lab !== null && labOptions[lab].withoutSky !== true;
-};
