@@ -20,7 +20,12 @@ export function OfflineNotice() {
     () => false,
   );
   return (
-    <div role="status" aria-live="polite" className="no-print sticky top-0 z-30">
+    <div
+      role="status"
+      aria-live="polite"
+      // Where a page says itself what waits, this would say it twice and less well.
+      className="no-print sticky top-0 z-30 [body:has([data-keeps-working])_&]:hidden"
+    >
       {offline ? (
         <p className="flex items-center justify-center gap-2 border-b-2 border-caution bg-caution-soft px-4 py-2 text-sm font-semibold text-caution">
           <WifiOff aria-hidden="true" className="size-4 shrink-0" />

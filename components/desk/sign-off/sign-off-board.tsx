@@ -85,7 +85,7 @@ export function SignOffBoard({
   const { last } = state;
   const [first] = last;
   return (
-    <div className="space-y-3 pb-20">
+    <div data-keeps-working="" className="space-y-3 pb-20">
       <QueueLine state={state} store={store} nameOf={nameOf} />
       <div className="grid gap-3 sm:grid-cols-[14rem_1fr] sm:items-end">
         <Field id="sign-off-group" label="Telescope group">
@@ -172,6 +172,9 @@ export function SignOffBoard({
               {last.length === 1 ? nameOf(first.studentId) : `${String(last.length)} students`},{' '}
               {skillTitles[first.skill]}, level {first.level}
               {first.gates.length === 0 ? '' : ', gate failed'}
+              {state.ledger.waiting.length === 0
+                ? ''
+                : ` · ${String(state.ledger.waiting.length)} not sent yet`}
             </span>
             <button
               type="button"

@@ -47,6 +47,8 @@ export class SignOffStore {
     private readonly keeper: QueueKeeper,
     private readonly send: SendNotes,
     private readonly knownChanged: (known: readonly KnownNote[]) => void = () => undefined,
+    /** False: the device knows itself that there is no connection, so nothing need be tried. */
+    private readonly reachable: () => boolean = () => true,
   ) {
     this.state = {
       ledger: { waiting: [], known },
@@ -120,6 +122,10 @@ export class SignOffStore {
           this.show({ connection: 'idle' });
           return;
         }
+        if (!this.reachable()) {
+          this.tryLater();
+          return;
+        }
         if (!(await this.sendSome(items))) return;
       }
     } finally {
@@ -139,13 +145,16 @@ export class SignOffStore {
       // An answer that says nothing of what was sent would otherwise be asked for without end.
       if (sent.answers.some(({ key }) => keys.includes(key))) return true;
     }
-    this.show({ connection: sent.kind === 'answers' ? 'no-answer' : sent.kind });
     // Signed out or refused: a later try comes with a new visit, or by hand.
-    if (sent.kind === 'answers' || sent.kind === 'no-answer') {
-      this.failed += 1;
-      this.timer = setTimeout(() => void this.sendAll(), secondsBeforeTry(this.failed) * 1000);
-    }
+    if (sent.kind === 'answers' || sent.kind === 'no-answer') this.tryLater();
+    else this.show({ connection: sent.kind });
     return false;
+  }
+
+  private tryLater(): void {
+    this.show({ connection: 'no-answer' });
+    this.failed += 1;
+    this.timer = setTimeout(() => void this.sendAll(), secondsBeforeTry(this.failed) * 1000);
   }
 
   /** On what is stored now, since another page of the same browser may have written. */

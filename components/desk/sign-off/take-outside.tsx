@@ -13,6 +13,9 @@ const untilText = (until: Date): string =>
     until,
   );
 
+/** A phone on a school's network has the shell in seconds; our judgement. */
+const patienceMs = 120_000;
+
 /** The worker that opens the page without a connection; browsers allow one on https or localhost only. */
 async function setUpWorker(classId: string): Promise<boolean> {
   try {
@@ -25,6 +28,7 @@ async function setUpWorker(classId: string): Promise<boolean> {
         ready(true);
         return;
       }
+      setTimeout(() => ready(false), patienceMs);
       waiting.addEventListener('statechange', () => {
         if (waiting.state === 'activated') ready(true);
         if (waiting.state === 'redundant') ready(false);

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import type { KnownNote } from '@/lib/mastery/sign-off-note';
 import type { SignOffSheet } from '@/lib/mastery/sign-off-sheet';
 import {
   isQueueOf,
@@ -17,10 +18,12 @@ function storeOf(sheet: SignOffSheet, owner: Owner): SignOffStore {
     write: (waiting: Parameters<typeof writeQueue>[1]) => writeQueue(owner, waiting),
   };
   // The sheet that was taken along must know tomorrow what was sent today.
-  return new SignOffStore(sheet.notes, keeper, sendNotesTo(owner), (known) => {
+  const keepAlong = (known: readonly KnownNote[]) => {
     const kept = keptSheet(owner, new Date());
     if (kept !== null) keepSheet(owner, { ...kept.sheet, notes: [...known] }, kept.until);
-  });
+  };
+  const reachable = () => navigator.onLine;
+  return new SignOffStore(sheet.notes, keeper, sendNotesTo(owner), keepAlong, reachable);
 }
 
 /** The queue of this teacher and class on this device, alive while the page is. */
@@ -37,6 +40,9 @@ export function useSignOff(sheet: SignOffSheet, teacherId: string) {
       if (document.visibilityState === 'visible') store.sendNow();
     };
     store.start();
+    // What was taken along is renewed whenever the server has shown the page anew.
+    const kept = keptSheet(owner, new Date());
+    if (kept !== null && kept.sheet !== sheet) keepSheet(owner, sheet, kept.until);
     window.addEventListener('online', back);
     window.addEventListener('storage', elsewhere);
     document.addEventListener('visibilitychange', seenAgain);
@@ -46,6 +52,6 @@ export function useSignOff(sheet: SignOffSheet, teacherId: string) {
       window.removeEventListener('storage', elsewhere);
       document.removeEventListener('visibilitychange', seenAgain);
     };
-  }, [store, owner]);
+  }, [store, owner, sheet]);
   return { store, state, owner };
 }

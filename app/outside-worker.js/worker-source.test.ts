@@ -1,0 +1,67 @@
+import { createHash, webcrypto } from 'node:crypto';
+import { expect, test } from 'vitest';
+import { workerSource } from './worker-source';
+
+type Handler = (event: { waitUntil: (work: Promise<unknown>) => void }) => void;
+
+/** Runs the worker's script with a network and a cache that are ours. */
+async function install(html: string, policy: string) {
+  const handlers = new Map<string, Handler>();
+  const kept = new Map<string, Response>();
+  const asked: RequestInit[] = [];
+  const cache = {
+    add: (file: string) => Promise.resolve(void kept.set(file, new Response(''))),
+    put: (name: string, response: Response) => Promise.resolve(void kept.set(name, response)),
+  };
+  const scope = {
+    self: {
+      addEventListener: (name: string, handler: Handler) => handlers.set(name, handler),
+      skipWaiting: () => Promise.resolve(),
+    },
+    caches: { open: () => Promise.resolve(cache) },
+    crypto: webcrypto,
+    fetch: (_url: string, init: RequestInit) => {
+      asked.push(init);
+      const headers = { 'content-security-policy': policy };
+      return Promise.resolve(new Response(html, { headers }));
+    },
+  };
+  // The script as a browser runs it: in a scope of its own.
+  // eslint-disable-next-line @typescript-eslint/no-implied-eval
+  const run = new Function(...Object.keys(scope), workerSource) as (...with_: unknown[]) => void;
+  run(...Object.values(scope));
+  const work: Promise<unknown>[] = [];
+  handlers.get('install')?.({ waitUntil: (one) => work.push(one) });
+  await Promise.all(work);
+  return { kept, asked };
+}
+
+const html = `<html><head><style>p{}</style><link href="/_next/static/css/a.css">
+<script src="/_next/static/chunks/b.js" nonce="n1"></script><script nonce="n1">one()</script></head>
+<body><script nonce="n1">self.f=["static/chunks/c.js"]</script></body></html>`;
+const policy =
+  "default-src 'self'; script-src 'self' 'nonce-n1' 'strict-dynamic'; style-src 'self' 'nonce-n1'";
+
+test('the shell is fetched without cookies and kept with the files that it names', async () => {
+  const { kept, asked } = await install(html, policy);
+  expect(asked).toMatchObject([{ credentials: 'omit' }]);
+  expect([...kept.keys()].toSorted()).toEqual([
+    '/_next/static/chunks/b.js',
+    '/_next/static/chunks/c.js',
+    '/_next/static/css/a.css',
+    '/outside',
+  ]);
+});
+
+// CSP level 3: a hash source is the base64 of the digest of the element's text, as node:crypto reckons it.
+test('the kept shell runs its own scripts by their hashes and by no nonce', async () => {
+  const { kept } = await install(html, policy);
+  const found = kept.get('/outside')?.headers.get('content-security-policy') ?? '';
+  const hash = (text: string) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
+  expect(found).not.toContain('nonce');
+  expect(found).not.toContain('strict-dynamic');
+  const scripts = [hash('one()'), hash('self.f=["static/chunks/c.js"]')].join(' ');
+  expect(found).toMatch(/^default-src 'self'; script-src 'self' /);
+  expect(found).toContain(scripts);
+  expect(found).toContain(`style-src 'self'  ${hash('p{}')}`.replace('  ', ' '));
+});
