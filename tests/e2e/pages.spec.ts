@@ -53,14 +53,23 @@ for (const theme of themes) {
     await lookAt(page, routes.teacher.classSkills(classId));
     await lookAt(page, await addressOf(page, /^Alder, Levels:/));
     await lookAt(page, routes.teacher.classNight(classId, { date: '2026-12-05' }));
+    await lookAt(page, routes.teacher.classFieldCards(classId, { date: '2026-12-05' }));
     // The rest is made of the same parts: their colours have been seen above.
     if (theme !== 'light') return;
     await page.goto(routes.teacher.classAssignments(classId));
     const draft = await addressOf(page, /Under a narrow sky/);
+    const lesson = await addressOf(page, /^A lesson: standing it up$/);
     await checkShown(page);
     await lookAt(page, draft);
+    await lookAt(page, lesson);
+    await lookAt(page, `${lesson}/preview`);
     await lookAt(page, `${draft}/edit`);
+    await lookAt(page, `${draft}/copy`);
+    await lookAt(page, `${draft}/preview`);
     await lookAt(page, student);
+    await lookAt(page, `${student}/report`);
+    await lookAt(page, routes.teacher.classPrint(classId));
+    await lookAt(page, routes.teacher.classChecklist(classId));
     await lookAt(page, routes.teacher.classRoster(classId));
     await lookAt(page, routes.teacher.classCards(classId));
     await lookAt(page, routes.teacher.classSettings(classId));
