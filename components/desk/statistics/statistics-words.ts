@@ -85,7 +85,7 @@ export function reliabilitySentences(part: PartStatistics): string[] {
   const { people, reliability: found } = part;
   if (footingOf(people) === 'counts-only')
     return [
-      `${countText(people, 'student')} handed it in: too few to say how far its marks would come again.`,
+      `${countText(people, 'student')} handed it in: too few to say how far its marks would be the same again.`,
     ];
   if (found === null)
     return ['All totals are alike, or there is only one thing marked: nothing can be said.'];
