@@ -2,6 +2,9 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { DecisionForms } from '@/components/desk/decision-forms';
 import { AttemptFacts } from '@/components/grading/attempt-facts';
+import { CommentForms } from '@/components/grading/comments/comment-forms';
+import { TeacherComments } from '@/components/grading/comments/teacher-comments';
+import { criterionNames } from '@/components/grading/criterion-names';
 import { benchTexts } from '@/components/lab/bench/bench-texts';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';
@@ -11,7 +14,9 @@ import { PrintButton } from '@/components/ui/print-button';
 import { getViewer } from '@/lib/auth/session';
 import { getAttemptResult } from '@/lib/data/attempts';
 import { getClass } from '@/lib/data/classes';
-import { getGradebook } from '@/lib/data/gradebook';
+import { systemClock } from '@/lib/data/clock';
+import { getAttemptComments } from '@/lib/data/comments';
+import { getStudentGradebook } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
 import { rightsIn } from '../../classes/[classId]/class-of';
 import { isBenchLab, type BenchLab } from '@/lib/variants/bench/bench-labs';
@@ -19,6 +24,7 @@ import type { Lab } from '@/lib/variants/labs';
 import { AttemptOutcome } from '@/app/attempt-outcome';
 import { decideDue, decideExcuse, decideMark } from '../../decision-actions';
 import { kitChoices } from '../../form-choices';
+import { comment, returnWork, undoReturn } from './actions';
 
 export const metadata: Metadata = { title: 'Attempt' };
 
@@ -33,25 +39,24 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
   const viewer = await getViewer();
   const attempt = await getAttemptResult(viewer, (await params).attemptId);
   if (attempt === null) notFound();
-  const [details, gradebook] = await Promise.all([
-    getClass(viewer, attempt.classId),
-    getGradebook(viewer, attempt.classId),
-  ]);
-  if (details === null || gradebook === null) notFound();
-  const { mayTeach } = rightsIn(details);
   const { assignmentId, studentId, mode, result } = attempt;
-  const cell =
-    mode === 'check'
-      ? gradebook.cells.find(
-          (entry) => entry.studentId === studentId && entry.assignmentId === assignmentId,
-        )
-      : undefined;
+  const [details, gradebook, written] = await Promise.all([
+    getClass(viewer, attempt.classId),
+    mode === 'check' && assignmentId !== null
+      ? getStudentGradebook(viewer, { studentId, assignmentId })
+      : null,
+    getAttemptComments(viewer, attempt.id),
+  ]);
+  if (details === null) notFound();
+  const { mayTeach } = rightsIn(details);
+  const [cell] = gradebook?.cells ?? [];
+  const dueAt = cell?.extendedDueAt ?? gradebook?.assignments[0]?.dueAt ?? null;
+  const names = result === null ? [] : criterionNames(result);
+  const part = cell?.parts.find(({ partId }) => partId === attempt.partId) ?? cell?.parts[0];
+  const overridden = cell?.overridden ?? false;
+  const mark = (overridden ? cell?.mark : part?.mark) ?? null;
   const counting =
-    cell?.mark === undefined ||
-    cell.mark === null ||
-    (cell.mark === attempt.mark && !cell.overridden)
-      ? null
-      : { mark: cell.mark, overridden: cell.overridden };
+    mark === null || (mark === attempt.mark && !overridden) ? null : { mark, overridden };
   const kitName = kitChoices().find(({ id }) => id === attempt.kitId)?.name ?? 'own telescope';
   return (
     <>
@@ -67,6 +72,11 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
             {assignmentId === null ? null : (
               <LinkButton href={routes.teacher.assignment(assignmentId)}>The assignment</LinkButton>
             )}
+            {assignmentId === null || mode === 'practice' ? null : (
+              <LinkButton href={routes.teacher.gradebookCell(studentId, assignmentId)}>
+                In the gradebook
+              </LinkButton>
+            )}
             <LinkButton href={routes.teacher.attemptKey(attempt.id)}>The answer key</LinkButton>
             <PrintButton />
           </>
@@ -79,7 +89,7 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
         {cell !== undefined && assignmentId !== null && mayTeach ? (
           <DecisionForms
             idPrefix="decide"
-            excused={cell.state === 'excused'}
+            excused={cell.excused}
             timeZone={details.timeZone}
             actions={{
               mark: decideMark.bind(null, { studentId, assignmentId, timeZone: details.timeZone }),
@@ -90,6 +100,27 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
               }),
               due: decideDue.bind(null, { studentId, assignmentId, timeZone: details.timeZone }),
             }}
+          />
+        ) : null}
+        {written === null || written.comments.length === 0 ? null : (
+          <Panel title="What teachers wrote">
+            <TeacherComments
+              comments={written.comments}
+              names={names}
+              timeZone={details.timeZone}
+            />
+          </Panel>
+        )}
+        {written !== null && mode === 'check' && assignmentId !== null && mayTeach ? (
+          <CommentForms
+            written={written}
+            names={names}
+            actions={{
+              write: comment.bind(null, attempt.id),
+              giveBack: returnWork.bind(null, attempt.id),
+              takeBack: undoReturn.bind(null, attempt.id),
+            }}
+            dueIsOver={dueAt !== null && new Date(dueAt) < systemClock.now()}
           />
         ) : null}
         {result === null ? (

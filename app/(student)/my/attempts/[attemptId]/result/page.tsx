@@ -1,13 +1,17 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
+import { TeacherComments } from '@/components/grading/comments/teacher-comments';
+import { criterionNames } from '@/components/grading/criterion-names';
 import { markText } from '@/components/grading/mark-text';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';
 import { PageHeader } from '@/components/ui/page-header';
+import { Panel } from '@/components/ui/panel';
 import { getViewer } from '@/lib/auth/session';
 import { loadKits } from '@/lib/content/sky-catalogue';
 import { getAttemptResult, listStudentAssignments, type AttemptResult } from '@/lib/data/attempts';
 import { systemClock } from '@/lib/data/clock';
+import { getAttemptComments } from '@/lib/data/comments';
 import { routes } from '@/lib/routes';
 import { AttemptOutcome } from '@/app/attempt-outcome';
 import { startCheck, startPracticeRound } from '../../../actions';
@@ -25,6 +29,7 @@ export default async function ResultPage({ params }: ResultPageProps) {
   const viewer = await getViewer();
   const attempt = await getAttemptResult(viewer, (await params).attemptId);
   if (attempt === null) notFound();
+  const written = await getAttemptComments(viewer, attempt.id);
   const now = systemClock.now();
   const assignment = (await listStudentAssignments(viewer)).find(
     ({ assignmentId }) => assignmentId === attempt.assignmentId,
@@ -46,6 +51,20 @@ export default async function ResultPage({ params }: ResultPageProps) {
       {/* On paper nothing else tells whose it is. */}
       <p className="hidden print:mb-3 print:block">{attempt.studentName}</p>
       <div className="grid gap-6">
+        {written === null || written.returnedAt === null || written.newerStarted ? null : (
+          <Notice tone="caution" title="Given back for another try">
+            <p>Your teacher gives you one more attempt and says below what to do better.</p>
+          </Notice>
+        )}
+        {written === null || written.comments.length === 0 ? null : (
+          <Panel title="What your teacher wrote">
+            <TeacherComments
+              comments={written.comments}
+              names={attempt.result === null ? [] : criterionNames(attempt.result)}
+              timeZone={zone}
+            />
+          </Panel>
+        )}
         {attempt.result === null ? (
           <Notice tone="info" title="Your answer has arrived">
             <p>{withheldInWords(attempt.feedbackVisibleFrom, zone, now)}</p>

@@ -1,0 +1,47 @@
+'use server';
+
+import { revalidatePath } from 'next/cache';
+import { z } from 'zod';
+import type { FormAnswer } from '@/components/desk/action-form';
+import { getViewer } from '@/lib/auth/session';
+import { writeComment } from '@/lib/data/comments';
+import { giveBack, takeBack } from '@/lib/data/returned-work';
+import { routes } from '@/lib/routes';
+import { done, readForm, refused } from '../../read-form';
+
+const show = (): void => {
+  revalidatePath(routes.teacher.desk(), 'layout');
+};
+
+export async function comment(
+  attemptId: string,
+  _before: FormAnswer,
+  formData: FormData,
+): Promise<FormAnswer> {
+  const form = readForm(z.object({ criterion: z.string(), text: z.string() }), formData);
+  if (!form.ok) return form.answer;
+  const written = await writeComment(await getViewer(), { attemptId, ...form.value });
+  if (!written.ok) return refused(written.problem, form.kept);
+  show();
+  return done(form.value.text.trim() === '' ? 'Taken away.' : 'Saved.');
+}
+
+export async function returnWork(
+  attemptId: string,
+  _before: FormAnswer,
+  formData: FormData,
+): Promise<FormAnswer> {
+  const form = readForm(z.object({ text: z.string() }), formData);
+  if (!form.ok) return form.answer;
+  const given = await giveBack(await getViewer(), { attemptId, ...form.value });
+  if (!given.ok) return refused(given.problem, form.kept);
+  show();
+  return done('Given back.');
+}
+
+export async function undoReturn(attemptId: string): Promise<FormAnswer> {
+  const taken = await takeBack(await getViewer(), attemptId);
+  if (!taken.ok) return refused(taken.problem, {});
+  show();
+  return done('Taken back.');
+}

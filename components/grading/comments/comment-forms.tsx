@@ -1,0 +1,97 @@
+import { ActionForm, type FormActionFunction } from '@/components/desk/action-form';
+import { ConfirmAction } from '@/components/desk/confirm-action';
+import type { AttemptComments } from '@/lib/data/comments';
+
+export type CommentActions = {
+  write: FormActionFunction;
+  giveBack: FormActionFunction;
+  takeBack: FormActionFunction;
+};
+
+/** A teacher's words on an attempt, and giving it back for another try. */
+export function CommentForms({
+  written: { comments, returnedAt, newerStarted },
+  names,
+  actions,
+  dueIsOver,
+}: {
+  written: AttemptComments;
+  names: readonly { id: string; name: string }[];
+  actions: CommentActions;
+  /** Then the student needs more time as well, or cannot start. */
+  dueIsOver: boolean;
+}) {
+  return (
+    <details className="no-print rounded-md border border-line bg-panel px-4 py-3">
+      <summary className="font-semibold">Write a comment, give back for another try</summary>
+      <div className="mt-4 grid gap-8 lg:grid-cols-2">
+        <ActionForm
+          idPrefix="comment"
+          action={actions.write}
+          fields={[
+            {
+              name: 'criterion',
+              label: 'On',
+              type: 'select',
+              defaultValue: '',
+              options: [
+                { value: '', label: written('On the whole', '', comments) },
+                ...names.map(({ id, name }) => ({ value: id, label: written(name, id, comments) })),
+              ],
+            },
+            {
+              name: 'text',
+              label: 'Comment',
+              hint: 'The student reads it with the result. It takes the place of what is written there; empty takes that away.',
+              type: 'note',
+            },
+          ]}
+          submitLabel="Save the comment"
+        />
+        {returnedAt !== null ? (
+          newerStarted ? (
+            <p className="text-soft">Given back, and taken up again.</p>
+          ) : (
+            <div className="space-y-2">
+              <p>Given back: the student may try once more.</p>
+              <ConfirmAction
+                action={actions.takeBack}
+                title="Take the giving back back?"
+                description="The student keeps the attempts that were allowed before. The comment stays."
+                confirmLabel="Take it back"
+              >
+                Take it back…
+              </ConfirmAction>
+            </div>
+          )
+        ) : newerStarted ? (
+          <p className="text-soft">A newer attempt has been started: this one is not given back.</p>
+        ) : (
+          <div className="space-y-2">
+            <ActionForm
+              idPrefix="give-back"
+              action={actions.giveBack}
+              fields={[
+                {
+                  name: 'text',
+                  label: 'Give back: what to do better',
+                  hint: 'The student reads it at once and may try once more.',
+                  type: 'note',
+                },
+              ]}
+              submitLabel="Give back for another try"
+            />
+            {dueIsOver ? (
+              <p className="max-w-measure text-sm text-caution">
+                The due time is over: give more time as well, or the student cannot start.
+              </p>
+            ) : null}
+          </div>
+        )}
+      </div>
+    </details>
+  );
+}
+
+const written = (name: string, id: string, comments: AttemptComments['comments']): string =>
+  comments.some(({ criterion }) => criterion === id) ? `${name} (written)` : name;
