@@ -42,7 +42,7 @@ export async function expectStudentSees(page: Page, title: string, total: number
   await expect(page.getByText(`The mark of this attempt: ${mark} of 100`)).toBeVisible();
 }
 
-/** Goes from the gradebook's cell, which shows the mark, to the attempt, which shows it too. */
+/** Goes from the gradebook's cell, which shows the mark, by the cell's page to the attempt, which shows it too. */
 export async function openFromGradebook(
   page: Page,
   classId: string,
@@ -54,6 +54,7 @@ export async function openFromGradebook(
   await expect(cell).toBeVisible();
   await cell.click();
   await expect(page.getByRole('heading', { level: 1, name: `${student}: ${title}` })).toBeVisible();
+  await page.getByRole('table', { name: `Attempts at ${title}` }).getByRole('link').first().click();
   await expect(page.getByRole('meter', { name: 'Mark of this attempt' })).toHaveAttribute(
     'aria-valuetext',
     new RegExp(`^${mark} of 100; `),
