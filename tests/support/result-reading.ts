@@ -54,7 +54,11 @@ export async function openFromGradebook(
   await expect(cell).toBeVisible();
   await cell.click();
   await expect(page.getByRole('heading', { level: 1, name: `${student}: ${title}` })).toBeVisible();
-  await page.getByRole('table', { name: `Attempts at ${title}` }).getByRole('link').first().click();
+  await page
+    .getByRole('table', { name: `Attempts at ${title}` })
+    .getByRole('link')
+    .first()
+    .click();
   await expect(page.getByRole('meter', { name: 'Mark of this attempt' })).toHaveAttribute(
     'aria-valuetext',
     new RegExp(`^${mark} of 100; `),
