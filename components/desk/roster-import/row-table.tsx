@@ -12,10 +12,11 @@ export function RowTable({
   rows: readonly ListRow[];
   /** "class.csv, column Name": where the names stand. */
   source: string;
-  /** null where the text itself is at hand to be changed. */
+  /** null where the text itself is at hand to be changed; then sound rows are not shown again. */
   onCorrect: ((rowNumber: number, name: string) => void) | null;
 }) {
-  const wrong = rows.filter((row) => row.problem !== null).length;
+  const faulty = rows.filter((row) => row.problem !== null);
+  const wrong = faulty.length;
   return (
     <div className="space-y-2">
       <p role="status" className="font-semibold">
@@ -31,38 +32,37 @@ export function RowTable({
               Row
             </th>
             <th scope="col">Name to show</th>
-            <th scope="col">Check</th>
           </tr>
         </thead>
         <tbody>
-          {rows.map((row) => (
-            <tr key={row.rowNumber}>
-              <td className="number">{row.rowNumber}</td>
-              <td>
-                {onCorrect === null ? (
-                  row.name
-                ) : (
-                  <TextInput
-                    aria-label={`Name in row ${row.rowNumber}`}
-                    aria-invalid={row.problem !== null || undefined}
-                    className="min-w-40"
-                    value={row.typed}
-                    onChange={(event) => onCorrect(row.rowNumber, event.target.value)}
-                  />
-                )}
-              </td>
-              <td className={row.problem === null ? 'text-soft' : 'text-danger'}>
-                {row.problem === null ? (
-                  'fine'
-                ) : (
-                  <span className="flex items-start gap-1.5">
-                    <TriangleAlert aria-hidden="true" className="mt-0.5 size-4 shrink-0" />
-                    {rowProblemText(row.problem)}
-                  </span>
-                )}
-              </td>
-            </tr>
-          ))}
+          {(onCorrect === null ? faulty : rows).map((row) => {
+            const saysId = row.problem === null ? undefined : `row-${row.rowNumber}-says`;
+            return (
+              <tr key={row.rowNumber}>
+                <td className="number">{row.rowNumber}</td>
+                <td className="space-y-1">
+                  {onCorrect === null ? (
+                    row.typed
+                  ) : (
+                    <TextInput
+                      aria-label={`Name in row ${row.rowNumber}`}
+                      aria-describedby={saysId}
+                      aria-invalid={row.problem !== null || undefined}
+                      className="max-w-md"
+                      value={row.typed}
+                      onChange={(event) => onCorrect(row.rowNumber, event.target.value)}
+                    />
+                  )}
+                  {row.problem === null ? null : (
+                    <span id={saysId} className="flex items-start gap-1.5 text-danger">
+                      <TriangleAlert aria-hidden="true" className="mt-0.5 size-4 shrink-0" />
+                      {rowProblemText(row.problem)}
+                    </span>
+                  )}
+                </td>
+              </tr>
+            );
+          })}
         </tbody>
       </TableFrame>
     </div>

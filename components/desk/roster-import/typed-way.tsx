@@ -6,7 +6,7 @@ import { RowTable } from './row-table';
 /** Names typed or pasted one to a line; only lines with something amiss are shown again. */
 export function TypedWay({ text, onChange }: { text: string; onChange: (text: string) => void }) {
   const rows = rowsOfTyped(text);
-  const wrong = rows.filter((row) => row.problem !== null);
+  const wrong = rows.some((row) => row.problem !== null);
   return (
     <div className="space-y-4">
       <Field label="Names" hint="One to a line. Who is in the class already is not added again.">
@@ -20,7 +20,7 @@ export function TypedWay({ text, onChange }: { text: string; onChange: (text: st
           />
         )}
       </Field>
-      {wrong.length === 0 ? null : <RowTable rows={wrong} source="these lines" onCorrect={null} />}
+      {wrong ? <RowTable rows={rows} source="these lines" onCorrect={null} /> : null}
     </div>
   );
 }
