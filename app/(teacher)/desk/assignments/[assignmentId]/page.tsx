@@ -80,6 +80,9 @@ export default async function AssignmentPage({
               <>
                 <LinkButton href={routes.teacher.editAssignment(id)}>Change</LinkButton>
                 <LinkButton href={routes.teacher.copyAssignment(id)}>Copy…</LinkButton>
+                {assignment.attemptsSubmitted === 0 ? null : (
+                  <LinkButton href={routes.teacher.regrade(id)}>Mark again…</LinkButton>
+                )}
               </>
             ) : null}
             <LinkButton href={routes.teacher.assignmentPreview(id)}>As a student</LinkButton>

@@ -41,7 +41,7 @@ export default async function RegradePage({ params }: RegradePageProps) {
             <p className="max-w-measure">
               {replayed === 0
                 ? 'Nothing has been handed in yet.'
-                : `${replayed === 1 ? 'One piece of work was' : `${String(replayed)} pieces of work were`} marked again${changes.length === 0 ? ', and every mark came out as it stands.' : `; ${changes.length === 1 ? 'one comes' : `${String(changes.length)} come`} out otherwise.`}`}
+                : outcome(replayed, changes.length)}
             </p>
             {changes.length === 0 ? null : (
               <p className="max-w-measure text-sm text-soft">
@@ -67,6 +67,16 @@ export default async function RegradePage({ params }: RegradePageProps) {
       </div>
     </>
   );
+}
+
+/** How much was marked again, and how much of it came out otherwise. */
+function outcome(replayed: number, changes: number): string {
+  const work =
+    replayed === 1
+      ? 'One piece of work was marked again'
+      : `${String(replayed)} pieces of work were marked again`;
+  if (changes === 0) return `Nothing would change. ${work}, and every mark came out as it stands.`;
+  return `${work}; ${changes === 1 ? 'one comes' : `${String(changes)} come`} out otherwise.`;
 }
 
 type Change = RegradePreview['changes'][number];
