@@ -12,10 +12,13 @@ const mostRows = 7;
 
 /** Tonight's pairs of one telescope, with where they stand and for how long. */
 export function CardPairs({
+  name,
   card: { pairs },
   night: { horizon, timeZone },
   stars,
 }: {
+  /** Of the card. */
+  name: string;
   card: Pick<FieldCard, 'pairs'>;
   night: { horizon: readonly SkylinePoint[]; timeZone: string };
   stars: readonly SkyPictureStar[];
@@ -32,7 +35,7 @@ export function CardPairs({
     <>
       <div
         role="region"
-        aria-label="Drawing of the sky"
+        aria-label={`Drawing of the sky, ${name}`}
         // A region that scrolls must be reachable by keyboard (2.1.1).
         // eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex
         tabIndex={0}

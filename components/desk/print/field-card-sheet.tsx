@@ -34,7 +34,7 @@ export function FieldCardSheet({ card, night, evening, stars }: SheetProps) {
           {at(evening.evening.times.nauticalDusk, night.timeZone)} · pack up{' '}
           {at(evening.evening.to, night.timeZone)}
         </p>
-        <CardPairs card={card} night={night} stars={stars} />
+        <CardPairs name={name} card={card} night={night} stars={stars} />
         <CardTitle>Packing up</CardTitle>
         <ol className="list-decimal gap-x-6 ps-6 text-sm sm:columns-2 print:columns-3 print:text-[10.5pt]">
           {packUpSteps.map((step) => (
