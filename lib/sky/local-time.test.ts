@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { instantOfLocalTime, isTimeZone, localTimeOfInstant } from './local-time';
+import { endOfLocalDay, instantOfLocalTime, isTimeZone, localTimeOfInstant } from './local-time';
 
 const refused = (reason: string, ...candidates: string[]) => ({ ok: false, reason, candidates });
 
@@ -96,6 +96,34 @@ describe('a local time', () => {
       expect(instantOfLocalTime('2026-12-05T19:30', zone)).toEqual(refused('unknown-zone'));
     },
   );
+});
+
+// The clocks of these days as the tz database gives them.
+describe('the end of a local day', () => {
+  it.each([
+    ['midnight', '2026-11-30T09:00:00Z', 'Europe/London', '2026-12-01T00:00:00.000Z'],
+    [
+      'a day on for the first instant of a day',
+      '2026-12-01T00:00:00Z',
+      'Europe/London',
+      '2026-12-02T00:00:00.000Z',
+    ],
+    [
+      '25 hours on where the clocks go back',
+      '2026-10-24T23:00:00Z',
+      'Europe/London',
+      '2026-10-26T00:00:00.000Z',
+    ],
+    // São Paulo went from 00:00 to 01:00 on 4 November 2018: that day had no midnight.
+    [
+      'one o’clock where midnight is jumped over',
+      '2018-11-03T12:00:00Z',
+      'America/Sao_Paulo',
+      '2018-11-04T03:00:00.000Z',
+    ],
+  ])('is %s', (_, instant, zone, end) => {
+    expect(endOfLocalDay(instant, zone)).toBe(end);
+  });
 });
 
 describe('the local time of an instant', () => {
