@@ -1,5 +1,6 @@
 import { latePenalty } from '../grading/late-penalty';
 import { classAccessSelect } from './access';
+import type { AssignmentPolicy } from './assignment-input';
 import { extendedDue, feedbackVisibleFrom } from './due-times';
 import { policyOfAttempt } from './stored-policy';
 
@@ -49,14 +50,22 @@ export function standingOf(attempt: StandingRow, now: Date) {
       studentId === attempt.student.id || (groupId !== null && groups.includes(groupId)),
   );
   const dueAt = extendedDue(extensions) ?? (policy.dueAt === null ? null : new Date(policy.dueAt));
-  const { late, share } = latePenalty({
-    submittedAtMs: (attempt.submittedAt ?? now).getTime(),
+  const { late, share } = lateness(policy, dueAt, attempt.submittedAt ?? now);
+  const releasedAt = attempt.assignment?.feedbackReleasedAt ?? null;
+  const visibleFrom = feedbackVisibleFrom({ policy, dueAt, releasedAt, now });
+  return { late, latePenalty: share, visibleFrom, feedbackVisible: visibleFrom === 'now', policy };
+}
+
+/** What lateness takes by a policy from work that came at an instant; `dueAt` is the student's own. */
+export const lateness = (
+  policy: Pick<AssignmentPolicy, 'graceMinutes' | 'latePenaltyPerDay' | 'latePenaltyCap'>,
+  dueAt: Date | null,
+  submittedAt: Date,
+): { late: boolean; share: number } =>
+  latePenalty({
+    submittedAtMs: submittedAt.getTime(),
     dueAtMs: dueAt?.getTime() ?? null,
     graceMinutes: policy.graceMinutes,
     penaltyPerDay: policy.latePenaltyPerDay,
     cap: policy.latePenaltyCap,
   });
-  const releasedAt = attempt.assignment?.feedbackReleasedAt ?? null;
-  const visibleFrom = feedbackVisibleFrom({ policy, dueAt, releasedAt, now });
-  return { late, latePenalty: share, visibleFrom, feedbackVisible: visibleFrom === 'now', policy };
-}

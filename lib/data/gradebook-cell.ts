@@ -4,10 +4,9 @@ import { assignmentMark } from '../grading/assignment-mark';
 import { countedMark } from '../grading/counted-mark';
 import { gradebookState, type GradebookState } from '../grading/gradebook-state';
 import { labs, type Lab } from '../variants/labs';
-import { standingOf } from './attempt-standing';
+import { lateness } from './attempt-standing';
 import { extendedDue } from './due-times';
 import type { AssignmentRow, AttemptRow, StudentRow } from './gradebook-rows';
-import { policyOfAttempt, policyOfColumns } from './stored-policy';
 
 export type CellPart = {
   partId: string;
@@ -66,29 +65,22 @@ export function cellOf(
   attempts: readonly AttemptRow[],
   { now, toSignOff }: { now: Date; toSignOff: Skill[] },
 ): GradebookCell {
-  const groups = student.groups.map(({ groupId }) => groupId);
-  const extensions = assignment.extensions.filter(
-    ({ studentId, groupId }) =>
-      studentId === student.id || (groupId !== null && groups.includes(groupId)),
-  );
-  const about = { student, assignment: { ...assignment, extensions } };
+  const extension = assignment.extensions.length === 0 ? null : ownDue(student, assignment);
   const parts = assignment.parts.map((part, index) =>
     partOf(
       part,
-      attempts.filter(({ partId }) => (partId === null ? index === 0 : partId === part.id)),
-      {
-        ...about,
-        now,
-      },
+      assignment.parts.length === 1
+        ? attempts
+        : attempts.filter(({ partId }) => (partId === null ? index === 0 : partId === part.id)),
+      extension,
+      assignment,
     ),
   );
   const latest = attempts.reduce<AttemptRow | undefined>(
     (last, one) => (last === undefined || one.startedAt >= last.startedAt ? one : last),
     undefined,
   );
-  const policy =
-    latest === undefined ? policyOfColumns(assignment) : policyOfAttempt(latest.policy);
-  const extension = extendedDue(extensions);
+  const policy = latest?.policy ?? assignment.policy;
   const whole = assignmentMark(parts);
   const override = assignment.overrides.find(({ studentId }) => studentId === student.id);
   const setByHand = override?.mark ?? null;
@@ -130,28 +122,37 @@ export function cellOf(
   };
 }
 
-type About = {
-  student: StudentRow;
-  assignment: Pick<AssignmentRow, 'feedbackReleasedAt' | 'extensions' | keyof PolicyRow>;
-  now: Date;
-};
-type PolicyRow = Parameters<typeof policyOfColumns>[0];
+/** The student's own extension, else the latest of the student's groups, else null. */
+function ownDue(student: StudentRow, { extensions }: AssignmentRow): Date | null {
+  const groups = student.groups.map(({ groupId }) => groupId);
+  return extendedDue(
+    extensions.filter(
+      ({ studentId, groupId }) =>
+        studentId === student.id || (groupId !== null && groups.includes(groupId)),
+    ),
+  );
+}
 
 function partOf(
   part: AssignmentRow['parts'][number],
   attempts: readonly AttemptRow[],
-  { student, assignment, now }: About,
+  extension: Date | null,
+  assignment: AssignmentRow,
 ) {
   const submitted = attempts.filter(({ status }) => status === 'submitted');
-  const standings = submitted.map((attempt) =>
-    standingOf({ ...attempt, student, assignment }, now),
+  const standings = submitted.map(({ policy, submittedAt }) =>
+    submittedAt === null
+      ? { late: false, share: 0 }
+      : lateness(
+          policy,
+          extension ?? (policy.dueAt === null ? null : new Date(policy.dueAt)),
+          submittedAt,
+        ),
   );
-  const latest = attempts.at(-1);
-  const { counting } =
-    latest === undefined ? policyOfColumns(assignment) : policyOfAttempt(latest.policy);
+  const { counting } = (attempts.at(-1) ?? assignment).policy;
   const counted = countedMark(
     submitted.flatMap(({ id, graded }, index) => {
-      const latePenalty = standings[index]?.latePenalty ?? 0;
+      const latePenalty = standings[index]?.share ?? 0;
       return graded === null
         ? []
         : [{ id, raw: graded.total, latePenalty, gateFailed: graded.gateFailed }];

@@ -1,5 +1,6 @@
 import { db } from './db';
-import { policySelect } from './stored-policy';
+import type { AssignmentPolicy } from './assignment-input';
+import { policyOfAttempt, policyOfColumns, policySelect } from './stored-policy';
 
 /** Narrows a gradebook to one student, one assignment or one cell. */
 export type GradebookPart = { studentId?: string | undefined; assignmentId?: string | undefined };
@@ -95,9 +96,26 @@ export async function loadGradebookRows(
     if (other === undefined || other.graderVersion < mark.graderVersion)
       newest.set(mark.attemptId, mark);
   }
+  const policyOf = policyReader();
   return {
-    ...{ students, assignments, groups },
-    attempts: attempts.map((attempt) => ({ ...attempt, graded: newest.get(attempt.id) ?? null })),
+    ...{ students, groups },
+    assignments: assignments.map((row) => ({ ...row, policy: policyOfColumns(row) })),
+    attempts: attempts.map((attempt) => ({
+      ...attempt,
+      policy: policyOf(attempt.policy),
+      graded: newest.get(attempt.id) ?? null,
+    })),
+  };
+}
+
+/** Most attempts at an assignment froze the same policy: each is read once. */
+function policyReader(): (stored: unknown) => AssignmentPolicy {
+  const known = new Map<string, AssignmentPolicy>();
+  return (stored) => {
+    const text = JSON.stringify(stored);
+    const policy = known.get(text) ?? policyOfAttempt(stored);
+    known.set(text, policy);
+    return policy;
   };
 }
 
