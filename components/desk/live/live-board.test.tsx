@@ -78,7 +78,9 @@ test('counts the minutes on by itself while nothing changes', () => {
   const { stream, text } = shown();
   stream().says('board', { at: at(0), board: board(stuck) });
   for (let tens = 1; tens <= 6; tens += 1) {
-    act(() => vi.advanceTimersByTime(10_000));
+    act(() => {
+      vi.advanceTimersByTime(10_000);
+    });
     stream().says('heard', { at: at(10 * tens) });
   }
   expect(text()).toContain('No new step for 7 minutes');
@@ -88,9 +90,13 @@ test('says when the line is lost, and tries again where the browser will not', (
   const { stream, text } = shown();
   stream().says('board', { at: at(2), board: board(tile()) });
   stream().readyState = FakeStream.CLOSED;
-  act(() => stream().dispatchEvent(new Event('error')));
+  act(() => {
+    stream().dispatchEvent(new Event('error'));
+  });
   expect(text()).toContain('Connection lost, trying again · last heard 09:00:02');
-  act(() => vi.advanceTimersByTime(5000));
+  act(() => {
+    vi.advanceTimersByTime(5000);
+  });
   expect(FakeStream.opened).toHaveLength(2);
   stream().says('board', { at: at(9), board: board(tile()) });
   expect(text()).toContain('Live · last heard 09:00:09');
@@ -99,7 +105,9 @@ test('says when the line is lost, and tries again where the browser will not', (
 test('finds a line that broke without a word by its silence', () => {
   const { stream, text } = shown();
   stream().says('board', { at: at(2), board: board(tile()) });
-  act(() => vi.advanceTimersByTime(40_000));
+  act(() => {
+    vi.advanceTimersByTime(40_000);
+  });
   expect(FakeStream.opened).toHaveLength(2);
   expect(text()).toContain('Connection lost, trying again');
 });
@@ -108,7 +116,9 @@ test('stands still and says so once it was shown out', () => {
   const { stream, text } = shown();
   stream().says('signed-out', {});
   expect(screen.getByRole('alert').textContent).toContain('You are signed out');
-  act(() => vi.advanceTimersByTime(120_000));
+  act(() => {
+    vi.advanceTimersByTime(120_000);
+  });
   expect(FakeStream.opened).toHaveLength(1);
   expect(text()).toContain('Level');
 });
