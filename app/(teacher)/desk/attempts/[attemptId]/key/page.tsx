@@ -49,6 +49,10 @@ export default async function AttemptKeyPage({
         />
         {sky === null ? null : (
           <>
+            <p className="max-w-measure print:max-w-none text-soft">
+              Picture and tables are of the whole sky of this task, also where a star is given or
+              the mount proposes.
+            </p>
             <div className="grid grid-cols-[minmax(0,1fr)] items-start gap-6 xl:grid-cols-[minmax(0,26rem)_minmax(0,1fr)] print:block print:space-y-4">
               <KeyPicture
                 answerKey={sky.key}
