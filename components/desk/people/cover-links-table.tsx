@@ -20,24 +20,18 @@ export function CoverLinksTable({
       <thead>
         <tr>
           <th scope="col">Made</th>
+          <th scope="col">State</th>
           <th scope="col">By</th>
           <th scope="col" className="number">
             Opened
           </th>
-          <th scope="col">State</th>
         </tr>
       </thead>
       <tbody>
         {links.map((link) => (
           <tr key={link.coverId}>
-            <th scope="row" className="whitespace-nowrap">
-              {zonedTimeText(link.madeAt, timeZone)}
-            </th>
-            <td>{link.madeBy ?? 'a former teacher'}</td>
-            <td className="number">
-              {link.timesOpened === 0 ? 'not yet' : `${link.timesOpened} ×`}
-            </td>
-            <td className="whitespace-nowrap">
+            <th scope="row">{zonedTimeText(link.madeAt, timeZone)}</th>
+            <td className="min-w-40">
               {link.open ? (
                 <div className="space-y-2">
                   <p>open until {coverEndText(link.expiresAt, timeZone)}</p>
@@ -57,6 +51,10 @@ export function CoverLinksTable({
               ) : (
                 `ended ${zonedTimeText(link.endedAt, timeZone)}`
               )}
+            </td>
+            <td>{link.madeBy ?? 'a former teacher'}</td>
+            <td className="number">
+              {link.timesOpened === 0 ? 'not yet' : `${link.timesOpened} ×`}
             </td>
           </tr>
         ))}

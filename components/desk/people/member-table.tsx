@@ -75,7 +75,7 @@ function MemberButtons({
   const name = member.displayName;
   const to = role === 'teacher' ? 'observer' : 'teacher';
   return (
-    <div className="flex flex-wrap items-start gap-2">
+    <div className="flex min-w-64 flex-wrap items-start gap-2">
       <ActionForm
         key={role}
         idPrefix={`role-${member.teacherId}`}
