@@ -14,7 +14,7 @@ type PartProps = {
   assignment: Pick<StudentAssignment, 'assignmentId' | 'dueAt'>;
   part: StudentPart;
   now: Date;
-  /** For a teacher's look: where the part is tried instead of started. */
+  /** For a teacher's look: where the part is tried; nothing can be started or practised then. */
   tryAt?: (partId: string) => string;
 };
 

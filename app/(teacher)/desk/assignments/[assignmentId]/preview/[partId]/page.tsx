@@ -18,7 +18,15 @@ import {
   type PreviewTask,
 } from '@/lib/data/assignment-preview';
 import { routes } from '@/lib/routes';
-import { lookInTriedFault, tryBench, tryFault, tryPair, tryQuestions, tryRun } from './actions';
+import {
+  keepNothing,
+  lookInTriedFault,
+  tryBench,
+  tryFault,
+  tryPair,
+  tryQuestions,
+  tryRun,
+} from './actions';
 
 export const metadata: Metadata = { title: 'Try a part' };
 
@@ -111,6 +119,8 @@ function LabOfTask({
           {...shared}
           set={task.variant}
           draft={task.draft}
+          nextSequence={1}
+          onSave={keepNothing}
           onSubmit={tryQuestions.bind(null, address)}
         />
       );
