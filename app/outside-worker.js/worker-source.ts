@@ -67,14 +67,24 @@ async function page(request) {
   }
 }
 
+/** What the page itself has fetched is kept beside what the shell names: they share most of it. */
+async function script(request) {
+  try {
+    const answer = await fetch(request);
+    if (answer.ok) await (await caches.open(cacheName)).put(request, answer.clone());
+    return answer;
+  } catch {
+    return (await caches.match(request, { ignoreSearch: true })) ?? Response.error();
+  }
+}
+
 self.addEventListener('fetch', (event) => {
   const { request } = event;
   const url = new URL(request.url);
   if (request.method !== 'GET' || url.origin !== self.location.origin) return;
   if (request.mode === 'navigate') event.respondWith(page(request));
   else if (url.pathname.startsWith('/_next/static/')) {
-    const kept = () => caches.match(request, { ignoreSearch: true });
-    event.respondWith(fetch(request).catch(async () => (await kept()) ?? Response.error()));
+    event.respondWith(script(request));
   }
 });
 `;
