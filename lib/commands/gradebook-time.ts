@@ -2,10 +2,10 @@
  * `npm run gradebook-time`: how long the gradebook of a class of 200 with 40 assignments takes to read,
  * from a database of its own. Exit code 1 when over the bar.
  */
-import Database from 'better-sqlite3';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { availableParallelism, loadavg, tmpdir } from 'node:os';
 import path from 'node:path';
+import type { PrismaClient } from '../data/generated/client';
 import { ensureMigrated } from './migrations.mjs';
 
 const students = 200;
@@ -18,7 +18,8 @@ const folder = mkdtempSync(path.join(tmpdir(), 'duskbench-gradebook-'));
 process.env['DUSKBENCH_DATA'] = folder;
 try {
   await ensureMigrated(folder);
-  fill(path.join(folder, 'duskbench.sqlite'));
+  const { db } = await import('../data/db');
+  await fill(db());
   const { getGradebook } = await import('../data/gradebook');
   const viewer = { kind: 'teacher', teacherId: 't', displayName: 'Measured' } as const;
   const times: number[] = [];
@@ -54,84 +55,66 @@ function middle(figures: readonly number[]): number {
 }
 
 /** Two attempts in every other cell, one in the others: 12,000 with their marks. */
-function fill(file: string): void {
-  const database = new Database(file);
+async function fill(db: PrismaClient): Promise<void> {
   const at = new Date('2026-09-01T09:00:00Z').getTime();
-  const moment = (days: number): string => new Date(at + days * day).toISOString();
-  const insert = (table: string, row: Record<string, unknown>): void => {
-    const names = Object.keys(row);
-    database
-      .prepare(
-        `INSERT INTO "${table}" (${names.map((name) => `"${name}"`).join(', ')}) VALUES (${names.map(() => '?').join(', ')})`,
-      )
-      .run(Object.values(row));
-  };
-  const policy = JSON.stringify({
+  const moment = (days: number): Date => new Date(at + days * day);
+  const policy = {
     attemptsAllowed: 2,
-    dueAt: moment(30),
+    dueAt: moment(30).toISOString(),
     graceMinutes: 15,
     latePenaltyPerDay: 0.1,
     latePenaltyCap: 0.5,
     passMark: 70,
     feedback: 'at-once',
     counting: 'best',
-  });
-  database.transaction(() => {
-    insert('Teacher', {
-      ...{ id: 't', email: 't@school.example', displayName: 'Measured' },
-      ...{ passwordHash: 'none', createdAt: moment(0) },
-    });
-    insert('Class', {
+  };
+  const teacher = { id: 't', email: 't@school.example', displayName: 'Measured' };
+  await db.teacher.create({ data: { ...teacher, passwordHash: 'none', createdAt: moment(0) } });
+  await db.class.create({
+    data: {
       ...{ id: 'c', name: 'All of year 8', code: 'MEASURED', timeZone: 'Europe/London' },
       ...{ retentionDate: moment(400), createdAt: moment(0) },
-    });
-    insert('ClassMember', { classId: 'c', teacherId: 't', role: 'owner' });
-    for (let s = 0; s < students; s += 1)
-      insert('Student', {
-        ...{ id: `s${String(s)}`, classId: 'c', cardNumber: s + 1 },
-        displayName: `Student ${String(s + 1)}`,
-      });
-    for (let a = 0; a < assignments; a += 1) {
-      const assignmentId = `a${String(a)}`;
-      insert('Assignment', {
+      members: { create: { teacherId: 't', role: 'owner' } },
+    },
+  });
+  const numbers = (count: number): number[] => Array.from({ length: count }, (_, index) => index);
+  await db.student.createMany({
+    data: numbers(students).map((s) => ({
+      ...{ id: `s${String(s)}`, classId: 'c', cardNumber: s + 1 },
+      displayName: `Student ${String(s + 1)}`,
+    })),
+  });
+  for (const a of numbers(assignments)) {
+    const assignmentId = `a${String(a)}`;
+    const partId = `p${String(a)}`;
+    await db.assignment.create({
+      data: {
         ...{ id: assignmentId, classId: 'c', title: `Week ${String(a + 1)}`, state: 'published' },
-        ...{
-          attemptsAllowed: 2,
-          dueAt: moment(30),
-          dueTimeZone: 'Europe/London',
-          graceMinutes: 15,
-        },
-        ...{ latePenaltyPerDay: 0.1, latePenaltyCap: 0.5, passMark: 70, feedback: 'at_once' },
-        ...{ counting: 'best', publishedAt: moment(a), createdAt: moment(a) },
-      });
-      const partId = `p${String(a)}`;
-      insert('AssignmentPart', {
-        ...{ id: partId, assignmentId, position: 0, kind: 'lab', reference: 'level' },
-      });
-      for (let s = 0; s < students; s += 1)
-        for (let number = 1; number <= 1 + (s % 2); number += 1) {
-          const id = `${assignmentId}-s${String(s)}-${String(number)}`;
-          insert('Attempt', {
-            ...{
-              id,
-              studentId: `s${String(s)}`,
-              assignmentId,
-              partId,
-              mode: 'check',
-              lab: 'level',
-            },
-            ...{ number, status: 'submitted', title: 'Level', placeName: 'Keswick' },
-            ...{ template: 'soft-ground', seed: id, variant: '{}', answerKey: '{}', policy },
-            ...{ dueTimeZone: 'Europe/London', graderVersion: 1, generatorVersion: 1 },
-            ...{ catalogueVersion: '1', zoneRulesVersion: '1', startedAt: moment(a) },
-            ...{ submittedAt: moment(29 + number), submission: '{}' },
-          });
-          insert('Mark', {
-            ...{ attemptId: id, graderVersion: 1, total: (s * 7 + a * 3 + number) % 101 },
-            ...{ result: '{}', gradedAt: moment(a) },
-          });
-        }
-    }
-  })();
-  database.close();
+        ...{ ...policy, feedback: 'at_once', counting: 'best', dueTimeZone: 'Europe/London' },
+        ...{ publishedAt: moment(a), createdAt: moment(a) },
+        parts: { create: { id: partId, position: 0, kind: 'lab', reference: 'level' } },
+      },
+    });
+    const attempts = numbers(students).flatMap((s) =>
+      numbers(1 + (s % 2)).map((index) => ({ s, number: index + 1 })),
+    );
+    const idOf = ({ s, number }: { s: number; number: number }): string =>
+      `${assignmentId}-s${String(s)}-${String(number)}`;
+    await db.attempt.createMany({
+      data: attempts.map((one) => ({
+        ...{ id: idOf(one), studentId: `s${String(one.s)}`, assignmentId, partId, mode: 'check' },
+        ...{ number: one.number, status: 'submitted', lab: 'level', title: 'Level' },
+        ...{ placeName: 'Keswick', template: 'soft-ground', seed: idOf(one), policy },
+        ...{ variant: {}, answerKey: {}, submission: {}, dueTimeZone: 'Europe/London' },
+        ...{ graderVersion: 1, generatorVersion: 1, catalogueVersion: '1', zoneRulesVersion: '1' },
+        ...{ startedAt: moment(a), submittedAt: moment(29 + one.number) },
+      })),
+    });
+    await db.mark.createMany({
+      data: attempts.map((one) => ({
+        ...{ attemptId: idOf(one), graderVersion: 1, result: {}, gradedAt: moment(a) },
+        total: (one.s * 7 + a * 3 + one.number) % 101,
+      })),
+    });
+  }
 }

@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { GradebookLegend } from '@/components/grading/gradebook/gradebook-legend';
-import { GradebookGrid } from '@/components/grading/gradebook/gradebook-grid';
-import { gridColumns, gridRows } from '@/components/grading/gradebook/grid-rows';
+import { GradebookGrid } from '@/components/desk/gradebook/gradebook-grid';
+import { gridColumns, gridRows } from '@/components/desk/gradebook/grid-rows';
 import { EmptyState } from '@/components/ui/empty-state';
 import { LinkButton } from '@/components/ui/link-button';
 import { PrintButton } from '@/components/ui/print-button';

@@ -2,7 +2,7 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { AttemptTable } from '@/components/desk/attempt-table';
 import { DecisionForms } from '@/components/desk/decision-forms';
-import { CellStanding } from '@/components/grading/gradebook/cell-standing';
+import { CellStanding } from '@/components/desk/gradebook/cell-standing';
 import { markText } from '@/components/grading/mark-text';
 import { PartsTable } from '@/components/grading/gradebook/parts-table';
 import { buttonLook } from '@/components/ui/button-look';

@@ -3,7 +3,7 @@ import { notFound } from 'next/navigation';
 import { AttemptTable } from '@/components/desk/attempt-table';
 import { ConfirmAction } from '@/components/desk/confirm-action';
 import { DecisionForms } from '@/components/desk/decision-forms';
-import { CellStanding } from '@/components/grading/gradebook/cell-standing';
+import { CellStanding } from '@/components/desk/gradebook/cell-standing';
 import { CellTrail } from '@/components/grading/gradebook/cell-trail';
 import { PartsTable } from '@/components/grading/gradebook/parts-table';
 import { trailWords } from '@/components/grading/gradebook/trail-words';

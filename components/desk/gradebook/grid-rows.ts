@@ -1,5 +1,5 @@
-import { zonedTimeText } from '../zoned-time';
-import { markText } from '../mark-text';
+import { zonedTimeText } from '@/components/grading/zoned-time';
+import { markText } from '@/components/grading/mark-text';
 import type { Gradebook, GradebookCell, GradebookState } from '@/lib/data/gradebook';
 
 /** A gradebook as short as the browser can do with: thousands of cells travel and are drawn. */

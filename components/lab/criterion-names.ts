@@ -1,15 +1,15 @@
-import { criterionWords as balanceCriteria } from '@/components/lab/balance/balance-result-words';
-import { criterionNames as clockCriteria } from '@/components/lab/clock-and-place/clock-result-words';
-import { criterionWords as rehearsalCriterion } from '@/components/lab/dress-rehearsal/result-words';
-import { fieldCriterionName } from '@/components/lab/field/field-slip-words';
-import { finderCriterionNames } from '@/components/lab/finder/finder-result-words';
-import { criterionNames as levelCriteria } from '@/components/lab/level/level-result-words';
-import { criterionNames as powerCriteria } from '@/components/lab/power/power-result-words';
-import { criterionName as togetherCriteria } from '@/components/lab/put-it-together/slip-words';
+import { criterionWords as balanceCriteria } from './balance/balance-result-words';
+import { criterionNames as clockCriteria } from './clock-and-place/clock-result-words';
+import { criterionWords as rehearsalCriterion } from './dress-rehearsal/result-words';
+import { fieldCriterionName } from './field/field-slip-words';
+import { finderCriterionNames } from './finder/finder-result-words';
+import { criterionNames as levelCriteria } from './level/level-result-words';
+import { criterionNames as powerCriteria } from './power/power-result-words';
+import { criterionName as togetherCriteria } from './put-it-together/slip-words';
 import type { AttemptResult } from '@/lib/data/attempts';
-import { faultCriterionInWords } from './fault/fault-result-words';
-import { criterionInWords } from './pair/pair-result-words';
-import { runCriterionInWords } from './run/run-result-words';
+import { faultCriterionInWords } from '@/components/grading/fault/fault-result-words';
+import { criterionInWords } from '@/components/grading/pair/pair-result-words';
+import { runCriterionInWords } from '@/components/grading/run/run-result-words';
 
 type LabResult = NonNullable<AttemptResult['result']>;
 

@@ -1,5 +1,5 @@
-import { ActionForm, type FormActionFunction } from '@/components/desk/action-form';
-import { ConfirmAction } from '@/components/desk/confirm-action';
+import { ActionForm, type FormActionFunction } from './action-form';
+import { ConfirmAction } from './confirm-action';
 import type { AttemptComments } from '@/lib/data/comments';
 
 export type CommentActions = {

@@ -2,15 +2,15 @@
 
 import { useRouter } from 'next/navigation';
 import { memo, useId, useState, type MouseEvent } from 'react';
-import type { FormActionFunction } from '@/components/desk/action-form';
+import type { FormActionFunction } from '../action-form';
 import { classNames } from '@/components/ui/class-names';
 import { routes } from '@/lib/routes';
-import { markText } from '../mark-text';
+import { markText } from '@/components/grading/mark-text';
 import { CellEditor, type EditedCell } from './cell-editor';
 import { GridControls } from './grid-controls';
 import { orderRows, type GridView } from './grid-order';
 import type { GridCell, GridColumn, GridRow } from './grid-rows';
-import { gradebookStateText } from './gradebook-state-text';
+import { gradebookStateText } from '@/components/grading/gradebook/gradebook-state-text';
 import { useGridKeys } from './use-grid-keys';
 
 type GradebookGridProps = {

@@ -1,8 +1,8 @@
 import { skillTitles } from '@/lib/course/skills';
 import type { GradebookAssignment, GradebookCell } from '@/lib/data/gradebook';
-import { markText } from '../mark-text';
-import { zonedTimeText } from '../zoned-time';
-import { GradebookStateMark } from './gradebook-state-mark';
+import { markText } from '@/components/grading/mark-text';
+import { zonedTimeText } from '@/components/grading/zoned-time';
+import { GradebookStateMark } from '@/components/grading/gradebook/gradebook-state-mark';
 import { cellNotes } from './grid-rows';
 
 /** The mark that counts, the state in words, the due time, and what is behind them in short. */

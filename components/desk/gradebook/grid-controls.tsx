@@ -3,7 +3,7 @@ import { Select } from '@/components/ui/select';
 import { StatusLine } from '@/components/ui/status-line';
 import type { GradebookState } from '@/lib/grading/gradebook-state';
 import type { GridView } from './grid-order';
-import { gradebookStateText } from './gradebook-state-text';
+import { gradebookStateText } from '@/components/grading/gradebook/gradebook-state-text';
 
 const states: readonly GradebookState[] = [
   'missing',

@@ -1,9 +1,9 @@
 'use client';
 
 import { useEffect } from 'react';
-import { ActionForm, type FormActionFunction } from '@/components/desk/action-form';
+import { ActionForm, type FormActionFunction } from '../action-form';
 import { Dialog } from '@/components/ui/dialog';
-import { gradebookStateText } from './gradebook-state-text';
+import { gradebookStateText } from '@/components/grading/gradebook/gradebook-state-text';
 import type { GridCell, GridColumn, GridRow } from './grid-rows';
 
 /** The cell that a digit was typed on, and the digit. */
