@@ -5,7 +5,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { availableParallelism, loadavg, tmpdir } from 'node:os';
 import path from 'node:path';
-import type { PrismaClient } from '../data/generated/client';
+import type { db as database } from '../data/db';
 import { ensureMigrated } from './migrations.mjs';
 
 const students = 200;
@@ -55,7 +55,7 @@ function middle(figures: readonly number[]): number {
 }
 
 /** Two attempts in every other cell, one in the others: 12,000 with their marks. */
-async function fill(db: PrismaClient): Promise<void> {
+async function fill(db: ReturnType<typeof database>): Promise<void> {
   const at = new Date('2026-09-01T09:00:00Z').getTime();
   const moment = (days: number): Date => new Date(at + days * day);
   const policy = {

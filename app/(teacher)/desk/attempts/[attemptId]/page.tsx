@@ -4,7 +4,7 @@ import { DecisionForms } from '@/components/desk/decision-forms';
 import { AttemptFacts } from '@/components/grading/attempt-facts';
 import { CommentForms } from '@/components/desk/comment-forms';
 import { TeacherComments } from '@/components/grading/comments/teacher-comments';
-import { criterionNames } from '@/components/lab/criterion-names';
+import { criterionNames } from '@/app/criterion-names';
 import { benchTexts } from '@/components/lab/bench/bench-texts';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { TeacherComments } from '@/components/grading/comments/teacher-comments';
-import { criterionNames } from '@/components/lab/criterion-names';
+import { criterionNames } from '@/app/criterion-names';
 import { markText } from '@/components/grading/mark-text';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { RegradeForm, type RegradeRow } from '@/components/desk/regrade-form';
-import { criterionName } from '@/components/lab/criterion-names';
+import { criterionName } from '@/app/criterion-names';
 import { markText } from '@/components/grading/mark-text';
 import { labText } from '@/components/grading/template-text';
 import { Notice } from '@/components/ui/notice';
