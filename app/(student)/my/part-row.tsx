@@ -48,10 +48,12 @@ export function PartActions({ assignment, part, now, tryAt, name }: PartProps & 
   const said = name === undefined ? undefined : <span className="sr-only">: {name}</span>;
   if (tryAt !== undefined)
     return (
-      <LinkButton href={tryAt(partId)} variant="primary">
-        {name === undefined ? 'Start the check' : 'Start'}
-        {said}
-      </LinkButton>
+      <div>
+        <LinkButton href={tryAt(partId)} variant="primary">
+          {name === undefined ? 'Start the check' : 'Start'}
+          {said}
+        </LinkButton>
+      </div>
     );
   return (
     <div className="flex flex-wrap items-center gap-3">

@@ -63,7 +63,12 @@ export function PartKey({
           <TemptingStarsTable answerKey={key} />
         </>
       ) : null}
-      <SampleTasks preview={preview} answerKey={key} />
+      <SampleTasks
+        preview={preview}
+        answerKey={key}
+        // Two sections of one page do not share a name.
+        {...(title === null ? {} : { title: `${title}: a sample of each kind of task` })}
+      />
     </div>
   );
 }
