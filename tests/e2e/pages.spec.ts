@@ -63,6 +63,8 @@ for (const theme of themes) {
     await lookAt(page, draft);
     await lookAt(page, lesson);
     await lookAt(page, `${lesson}/preview`);
+    await expect(page.getByRole('link', { name: /^Start: / })).toHaveCount(2);
+    await expect(page.getByRole('button', { name: /^Practise/ })).toHaveCount(0);
     await lookAt(page, `${draft}/edit`);
     await lookAt(page, `${draft}/copy`);
     await lookAt(page, `${draft}/preview`);
