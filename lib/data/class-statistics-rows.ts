@@ -26,7 +26,6 @@ const labResultSchema = z.object({
     .default([]),
   advice: z.looseObject({ code }).optional(),
 });
-const labSchema = z.enum(labs);
 
 export type LabResultRow = z.output<typeof labResultSchema> & {
   studentId: string;
@@ -36,38 +35,45 @@ export type LabResultRow = z.output<typeof labResultSchema> & {
   template: string;
 };
 
+/** A JSON column through a plain query: text here, already read elsewhere. */
+const json = z
+  .unknown()
+  .transform((value): unknown =>
+    typeof value === 'string' ? JSON.parse(value) : (value ?? undefined),
+  );
+const labRowSchema = z.object({
+  ...{ attemptId: z.string(), studentId: z.string(), partId: z.string(), template: z.string() },
+  ...{ lab: z.enum(labs), total: z.number() },
+  ...{ criteria: json, gates: json, slips: json, advice: json },
+});
+
 /**
  * The first attempts of students who are in the class at every part of its published assignments but
  * question sets, as they are now marked. The first alone: later ones know the feedback to it.
+ *
+ * A plain query, since of results that can be 30 kB long only a few members are wanted. SQLite from 3.38
+ * on and PostgreSQL both know `->`.
  */
 export async function firstLabResults(classId: string): Promise<LabResultRow[]> {
-  const marks = await db().mark.findMany({
-    where: {
-      attempt: {
-        ...{ student: here(classId), mode: 'check', status: 'submitted', number: 1 },
-        ...{ lab: { not: 'lesson-questions' }, assignment: { classId, state: 'published' } },
-      },
-    },
-    orderBy: { graderVersion: 'asc' },
-    select: {
-      attemptId: true,
-      result: true,
-      attempt: { select: { studentId: true, partId: true, lab: true, template: true } },
-    },
-  });
+  const rows = await db().$queryRaw`
+    SELECT m."attemptId", a."studentId", a."partId", a."lab", a."template", m."total",
+      m."result" -> 'criteria' AS "criteria", m."result" -> 'gates' AS "gates",
+      m."result" -> 'slips' AS "slips", m."result" -> 'advice' AS "advice"
+    FROM "Student" s
+    JOIN "Attempt" a ON a."studentId" = s."id"
+    JOIN "Assignment" t ON t."id" = a."assignmentId"
+    JOIN "Mark" m ON m."attemptId" = a."id"
+    WHERE s."classId" = ${classId} AND s."leftAt" IS NULL AND t."state" = 'published'
+      AND a."mode" = 'check' AND a."status" = 'submitted' AND a."number" = 1
+      AND a."partId" IS NOT NULL AND a."lab" <> 'lesson-questions'
+    ORDER BY m."graderVersion"`;
+  const read = z.array(labRowSchema).parse(rows);
   // Of several versions of a mark the last one stays.
-  const newest = new Map(marks.map((mark) => [mark.attemptId, mark]));
-  return [...newest.values()].flatMap(({ attemptId, result, attempt }) => {
-    const { studentId, partId, lab, template } = attempt;
-    return partId === null
-      ? []
-      : [
-          {
-            ...{ studentId, attemptId, partId, template, lab: labSchema.parse(lab) },
-            ...labResultSchema.parse(result),
-          },
-        ];
-  });
+  const newest = new Map(read.map((row) => [row.attemptId, row]));
+  return [...newest.values()].map(({ attemptId, studentId, partId, template, lab, ...result }) => ({
+    ...{ attemptId, studentId, partId, template, lab },
+    ...labResultSchema.parse(result),
+  }));
 }
 
 /** One answer to one question, wherever it was asked; `raw`: its JSON, where something was wrong. */
@@ -108,17 +114,20 @@ export async function practisedAnswers(classId: string): Promise<AnswerRow[]> {
   );
 }
 
-const setResultSchema = z.object({
-  total: z.number(),
-  items: z.array(z.object({ family: code, template: code, mark: z.number(), answer: z.unknown() })),
+const setRowSchema = z.object({
+  ...{ attemptId: z.string(), studentId: z.string(), partId: z.string().nullable() },
+  ...{ mode: z.enum(['practice', 'check']), submittedAt: z.coerce.date(), total: z.number() },
+  items: json.pipe(
+    z.array(z.object({ family: code, template: code, mark: z.number(), answer: z.unknown() })),
+  ),
+  /** Null where all was right: nothing of it is asked then. */
+  keys: json.pipe(z.array(z.object({ item: z.unknown() })).optional()),
 });
-const setKeySchema = z.object({ items: z.array(z.object({ item: z.unknown() })) });
 
 export type QuestionSetRow = {
   studentId: string;
   /** Of an assignment's set; null of one that was practised. */
   partId: string | null;
-  number: number;
   at: number;
   /** 0–100. */
   total: number;
@@ -126,43 +135,36 @@ export type QuestionSetRow = {
   items: (Omit<AnswerRow, 'studentId' | 'at'> & { answered: boolean })[];
 };
 
-/** Every set of questions that was handed in, practised ones too, by students who are in the class. */
+/** Each student's first attempt at every assigned set of questions, and all that were practised. */
 export async function questionSets(classId: string): Promise<QuestionSetRow[]> {
-  const attempts = await db().attempt.findMany({
-    where: { student: here(classId), lab: 'lesson-questions', status: 'submitted' },
-    select: {
-      ...{ id: true, studentId: true, partId: true, mode: true, number: true },
-      ...{ submittedAt: true, answerKey: true },
-    },
-  });
-  const marks = await db().mark.findMany({
-    where: {
-      attempt: { student: here(classId), lab: 'lesson-questions', status: 'submitted' },
-    },
-    orderBy: { graderVersion: 'asc' },
-    select: { attemptId: true, result: true },
-  });
-  const results = new Map(marks.map(({ attemptId, result }) => [attemptId, result]));
-  return attempts.flatMap(({ id, studentId, partId, mode, number, submittedAt, answerKey }) => {
-    const stored = results.get(id);
-    if (stored === undefined || submittedAt === null) return [];
-    const { total, items } = setResultSchema.parse(stored);
-    const keys = setKeySchema.parse(answerKey).items;
-    return [
-      {
-        ...{ studentId, number, total, at: submittedAt.getTime() },
-        partId: mode === 'check' ? partId : null,
-        items: items.map(({ family, template, mark, answer }, index) => {
-          const item = keys[index]?.item;
-          const answered = answer !== null && answer !== undefined;
-          return {
-            ...{ family, template, answered, share: mark / full },
-            raw: answered && mark < full && item !== undefined ? { item, answer } : null,
-          };
-        }),
-      },
-    ];
-  });
+  const rows = await db().$queryRaw`
+    SELECT m."attemptId", a."studentId", a."partId", a."mode", a."submittedAt", m."total",
+      m."result" -> 'items' AS "items",
+      CASE WHEN m."total" < 100 THEN a."answerKey" -> 'items' END AS "keys"
+    FROM "Student" s
+    JOIN "Attempt" a ON a."studentId" = s."id"
+    JOIN "Mark" m ON m."attemptId" = a."id"
+    WHERE s."classId" = ${classId} AND s."leftAt" IS NULL AND a."lab" = 'lesson-questions'
+      AND a."status" = 'submitted' AND (a."mode" = 'practice' OR a."number" = 1)
+    ORDER BY m."graderVersion"`;
+  const newest = new Map(
+    z
+      .array(setRowSchema)
+      .parse(rows)
+      .map((row) => [row.attemptId, row]),
+  );
+  return [...newest.values()].map(({ studentId, partId, mode, submittedAt, total, ...row }) => ({
+    ...{ studentId, total, at: submittedAt.getTime() },
+    partId: mode === 'check' ? partId : null,
+    items: row.items.map(({ family, template, mark, answer }, index) => {
+      const item = row.keys?.[index]?.item;
+      const answered = answer !== null && answer !== undefined;
+      return {
+        ...{ family, template, answered, share: mark / full },
+        raw: answered && mark < full && item !== undefined ? { item, answer } : null,
+      };
+    }),
+  }));
 }
 
 /** The level of help that each student of the class took at last, by skill: skill → student → level. */

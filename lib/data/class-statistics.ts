@@ -86,8 +86,7 @@ export async function getClassStatistics(
     }),
   );
   const partFigures = (partId: string, lab: Lab): PartFigures => {
-    if (lab === 'lesson-questions')
-      return setFigures(sets.filter((set) => set.partId === partId && set.number === 1));
+    if (lab === 'lesson-questions') return setFigures(sets.filter((set) => set.partId === partId));
     const rows = labRows.filter((row) => row.partId === partId);
     const skill = skillSeenIn(lab);
     const seen = skill === null ? undefined : levels.get(skill);
