@@ -63,7 +63,7 @@ export function GradebookGrid({ columns, rows, groups, timeZone, setMark }: Grad
       />
       <div
         data-first-column="sticky"
-        className="table-frame relative max-h-[75dvh] scroll-ps-48 scroll-pt-24 overflow-auto rounded-b-lg border border-t-2 border-line border-t-strong bg-panel"
+        className="table-frame relative max-h-[75dvh] scroll-ps-36 sm:scroll-ps-48 scroll-pt-24 overflow-auto rounded-b-lg border border-t-2 border-line border-t-strong bg-panel"
       >
         {/* The grid pattern is a table whose cells are moved to by arrow keys. */}
         <table
@@ -81,7 +81,7 @@ export function GradebookGrid({ columns, rows, groups, timeZone, setMark }: Grad
             Gradebook: students by assignments
           </caption>
           <colgroup>
-            <col className="w-44" />
+            <col className="w-32 sm:w-44" />
             <col className="w-18" />
             {columns.map(({ id }) => (
               <col key={id} className="w-40" />
