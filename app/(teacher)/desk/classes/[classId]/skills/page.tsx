@@ -35,8 +35,9 @@ export default async function ClassSkillsPage({
       </EmptyState>
     );
   }
-  const anything = matrix.students.some(({ standings }) =>
-    standings.some(({ state }) => state !== 'not-started'),
+  const anything = matrix.students.some(
+    ({ standings, signOff }) =>
+      Object.keys(signOff).length > 0 || standings.some(({ state }) => state !== 'not-started'),
   );
   return (
     <div className="space-y-4">
