@@ -41,7 +41,7 @@ export async function giveAnswer(page: Page, answer: ItemAnswer): Promise<void> 
 async function putInOrder(page: Page, steps: readonly string[]): Promise<void> {
   const order = (): Promise<(string | null)[]> =>
     page
-      .locator('ol input[type="hidden"][name="answer"]')
+      .locator('ol input[type="hidden"][name^="answer"]')
       .evaluateAll((inputs) => inputs.map((input) => input.getAttribute('value')));
   for (const [place, id] of steps.entries()) {
     let at = (await order()).indexOf(id);

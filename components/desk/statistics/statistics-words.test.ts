@@ -1,3 +1,4 @@
+import type { Reliability } from '@/lib/data/class-statistics-parts';
 import { describe, expect, test } from 'vitest';
 import type { AssignmentStatistics, PartStatistics } from '@/lib/data/class-statistics';
 import {
@@ -35,10 +36,10 @@ describe('how an assignment went', () => {
 });
 
 describe('how far to rely on marks', () => {
-  const found = {
+  const found: Reliability = {
     ...{ from: 'own-questions', people: 31, items: 8, mean: 70, deviation: 15, reliability: 0.64 },
     ...{ error: 9, kr20: null, kr21: null },
-  } as const;
+  };
   const part = (change: Partial<PartStatistics>): PartStatistics => ({
     ...{ partId: 'p', lab: 'lesson-questions', gateStandsFor: [], people: 31, criteria: [] },
     ...{ gates: [], reliability: found, telescope: null },
