@@ -13,9 +13,7 @@ import type { BenchLab } from '@/lib/variants/bench/bench-labs';
 type SampleLines = { template: string; lines: readonly AnswerLine[] };
 
 /** The model answer of each kind of task, in the lab's own words. */
-export function benchSampleLines(
-  preview: Extract<LabSamples, { lab: BenchLab }>,
-): SampleLines[] {
+export function benchSampleLines(preview: Extract<LabSamples, { lab: BenchLab }>): SampleLines[] {
   switch (preview.lab) {
     case 'put-it-together':
       return preview.variants.map(({ template, sample }) => ({
