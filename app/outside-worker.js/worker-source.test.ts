@@ -58,10 +58,15 @@ test('the kept shell runs its own scripts by their hashes and by no nonce', asyn
   const { kept } = await install(html, policy);
   const found = kept.get('/outside')?.headers.get('content-security-policy') ?? '';
   const hash = (text: string) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
-  expect(found).not.toContain('nonce');
-  expect(found).not.toContain('strict-dynamic');
+  const rule = (name: string) => found.split('; ').find((one) => one.startsWith(`${name} `));
   const scripts = [hash('one()'), hash('self.f=["static/chunks/c.js"]')].join(' ');
-  expect(found).toMatch(/^default-src 'self'; script-src 'self' /);
-  expect(found).toContain(scripts);
-  expect(found).toContain(`style-src 'self'  ${hash('p{}')}`.replace('  ', ' '));
+  expect(rule('default-src')).toBe("default-src 'self'");
+  expect(rule('script-src')).toBe(`script-src 'self' ${scripts}`);
+});
+
+// The dialog's library puts a style in while the page runs, under the nonce that the page lends it.
+test('the kept shell still takes styles under the nonce that stands in its page', async () => {
+  const { kept } = await install(html, policy);
+  const found = kept.get('/outside')?.headers.get('content-security-policy') ?? '';
+  expect(found).toMatch(/; style-src 'self' 'nonce-n1' 'sha256-[^']*'$/);
 });

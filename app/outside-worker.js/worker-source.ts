@@ -3,7 +3,9 @@ import { routes } from '@/lib/routes';
 /**
  * The service worker that opens the sign-off page without a connection. It keeps one page, the shell,
  * which was fetched without cookies and so is nobody's, with the scripts and styles that it names. A
- * page's nonce is good for one answer only: the kept one is given the hashes of its scripts instead.
+ * page's nonce is good for one answer only: the kept one is given the hashes of its scripts instead. For
+ * styles the nonce stays: a dialog puts its own in under the nonce that stands in the kept page, and what it
+ * says is not known beforehand. A style runs nothing.
  * Nothing else is kept, and nothing is answered from here while the server answers.
  */
 export const workerSource = `
@@ -21,13 +23,14 @@ async function policyFor(html, policy) {
   const inline = (tag) => [...html.matchAll(new RegExp('<' + tag + '(?![^>]*\\\\ssrc=)[^>]*>([\\\\s\\\\S]*?)</' + tag + '>', 'g'))];
   const hashes = async (tag) => (await Promise.all(inline(tag).map(([, text]) => hashOf(text)))).join(' ');
   const [scripts, styles] = [await hashes('script'), await hashes('style')];
+  const isStyle = (rule) => /^style-src(?:-elem)? /.test(rule);
   return policy
     .split(';')
     .map((rule) => {
-      const kept = rule.replace(/'nonce-[^']*'/g, '').replace("'strict-dynamic'", '').trim();
-      if (kept.startsWith('script-src ')) return kept + ' ' + scripts;
-      if (kept.startsWith('style-src ') && !kept.includes("'unsafe-inline'")) return kept + ' ' + styles;
-      return kept;
+      const given = rule.trim();
+      if (isStyle(given)) return given.includes("'unsafe-inline'") ? given : given + ' ' + styles;
+      const kept = given.replace(/ *'nonce-[^']*'/g, '').replace(" 'strict-dynamic'", '');
+      return kept.startsWith('script-src ') ? kept + ' ' + scripts : kept;
     })
     .join('; ');
 }
