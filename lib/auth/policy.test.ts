@@ -4,6 +4,7 @@ import {
   canInviteTeacher,
   canIssueCard,
   canOwnClass,
+  canReadNotes,
   canRunClass,
   canSeeAttempt,
   canSeeClass,
@@ -73,6 +74,7 @@ describe('who may', () => {
       (v) => canSeeClass(v, schoolClass),
       ['owner', 'teacher', 'observer', 'cover'],
     ],
+    ['read notes and keys', (v) => canReadNotes(v, schoolClass), ['owner', 'teacher', 'observer']],
     ['change the class', (v) => canTeachClass(v, schoolClass), ['owner', 'teacher']],
     ['take files from the class', (v) => canTakeFromClass(v, schoolClass), ['owner', 'teacher']],
     ['let a student in', (v) => canIssueCard(v, schoolClass), ['owner', 'teacher', 'cover']],
@@ -109,6 +111,7 @@ describe('of an archived class who may', () => {
   const readers = ['owner', 'teacher', 'observer'];
   test.each<[string, (viewer: Viewer) => boolean, string[]]>([
     ['see it', (v) => canSeeClass(v, archived), readers],
+    ['read its notes and keys', (v) => canReadNotes(v, archived), readers],
     ['take files from it', (v) => canTakeFromClass(v, archived), ['owner', 'teacher']],
     ['dispose of it', (v) => canOwnClass(v, archived), ['owner']],
     ['see an attempt', (v) => canSeeAttempt(v, oldAttempt), readers],

@@ -34,6 +34,13 @@ const covers = (viewer: Viewer, schoolClass: ClassAccess): boolean =>
 export const canSeeClass = (viewer: Viewer, schoolClass: ClassAccess): boolean =>
   roleIn(viewer, schoolClass) !== null || covers(viewer, schoolClass);
 
+/**
+ * What teachers write to each other or to a student, and answer keys: those who have a role in the class,
+ * looking on or not, but no substitute for a day.
+ */
+export const canReadNotes = (viewer: Viewer, schoolClass: ClassAccess): boolean =>
+  roleIn(viewer, schoolClass) !== null;
+
 /** Accommodations, what is kept of a student, files to take away: to read, archived or not. */
 export const canTakeFromClass = (viewer: Viewer, schoolClass: ClassAccess): boolean => {
   const role = roleIn(viewer, schoolClass);

@@ -1,6 +1,6 @@
 import 'server-only';
 import { z } from 'zod';
-import { canSeeClass, canTeachClass, type Viewer } from '../auth/policy';
+import { canReadNotes, canSeeClass, canTeachClass, type Viewer } from '../auth/policy';
 import { loadKits } from '../content/sky-catalogue';
 import { skills } from '../course/skills';
 import { agreementOfLevels } from '../measurement/agreement';
@@ -57,7 +57,11 @@ export async function getSignOffSheet(
   const { name: className, timeZone, signOffLevel } = schoolClass;
   const kits = loadKits();
   const me = teacherIdOf(viewer);
-  const read = rows.map((row) => readObservation(row, timeZone));
+  const readsNotes = canReadNotes(viewer, schoolClass);
+  const read = rows.map((row) => {
+    const one = readObservation(row, timeZone);
+    return readsNotes ? one : { ...one, note: '' };
+  });
   return {
     ...{ classId, className, timeZone },
     needed: asNeededLevel(signOffLevel),

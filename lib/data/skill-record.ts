@@ -1,5 +1,5 @@
 import 'server-only';
-import { canSeeClass, canTeachClass, roleIn, type Viewer } from '../auth/policy';
+import { canReadNotes, canSeeClass, canTeachClass, roleIn, type Viewer } from '../auth/policy';
 import type { Skill } from '../course/skills';
 import { itemAnswerSchema } from '../items/item-answer';
 import { itemBank } from '../items/item-bank';
@@ -106,7 +106,8 @@ export async function getSkillRecord(
       const mine =
         row.assessorId === teacherIdOf(viewer) || roleIn(viewer, student.class) === 'owner';
       return {
-        ...{ key, evening, level, gates, prompts, note, instrument, conditions },
+        ...{ key, evening, level, gates, prompts, instrument, conditions },
+        note: canReadNotes(viewer, student.class) ? note : '',
         ...{ observedAt: row.observedAt, receivedAt: row.receivedAt },
         assessor: assessor?.displayName ?? null,
         mayTakeBack: mine && canTeachClass(viewer, student.class),
