@@ -1,5 +1,5 @@
 import 'server-only';
-import { canSeeClass, type Viewer } from '../auth/policy';
+import { canReadNotes, type Viewer } from '../auth/policy';
 import { loadCatalogue } from '../content/sky-catalogue';
 import type { AnswerKey } from '../pointing/answer-key';
 import { parseScenario } from '../pointing/parse-scenario';
@@ -32,7 +32,7 @@ export async function previewAnswerKey(
     where: { id: assignmentId },
     select: { class: { select: classAccessSelect }, parts: partsSelect },
   });
-  if (row === null || !canSeeClass(viewer, row.class)) return null;
+  if (row === null || !canReadNotes(viewer, row.class)) return null;
   const { parts, ...evening } = readParts(row.parts);
   const { scenario } = evening;
   const parsed = parseScenario(scenario);

@@ -1,5 +1,5 @@
 import 'server-only';
-import { canSeeClass, type Viewer } from '../auth/policy';
+import { canReadNotes, type Viewer } from '../auth/policy';
 import type { AnswerKey } from '../pointing/answer-key';
 import type { Scenario } from '../pointing/scenario';
 import type { SkyFrame } from '../sky/sky-frame';
@@ -35,7 +35,7 @@ export async function getAttemptKey(viewer: Viewer, attemptId: string): Promise<
       student: { select: { id: true, displayName: true, class: { select: classAccessSelect } } },
     },
   });
-  if (row === null || !canSeeClass(viewer, row.student.class)) return null;
+  if (row === null || !canReadNotes(viewer, row.student.class)) return null;
   return {
     attemptId: row.id,
     title: row.title,

@@ -1,5 +1,5 @@
 import 'server-only';
-import { canTeachClass, roleIn, type Viewer } from '../auth/policy';
+import { canReadNotes, canTeachClass, type Viewer } from '../auth/policy';
 import { classOfAssignment, classOfStudent } from './access';
 import {
   attemptOfSubject,
@@ -85,7 +85,7 @@ const lastDecision = <Line extends { action: CellAction; undone: boolean }>(
 
 /** All that teachers ever did to one cell, for the class's teachers; a substitute does not read notes. */
 export async function getCellTrail(viewer: Viewer, cell: Cell): Promise<CellTrail | null> {
-  const classId = await classOfStudent(viewer, cell.studentId, (v, c) => roleIn(v, c) !== null);
+  const classId = await classOfStudent(viewer, cell.studentId, canReadNotes);
   if (classId === null) return null;
   const lines = await linesOf(db(), classId, cell);
   const teachers = await db().teacher.findMany({

@@ -1,6 +1,13 @@
 import 'server-only';
 import { z } from 'zod';
-import { canSeeAttempt, canSeeResult, canTeachClass, type Viewer } from '../auth/policy';
+import {
+  canReadNotes,
+  canSeeAttempt,
+  canSeeResult,
+  canTeachClass,
+  canWorkOnAttempt,
+  type Viewer,
+} from '../auth/policy';
 import { criteriaOf } from '../grading/criteria-of';
 import { standingOf, standingSelect } from './attempt-standing';
 import { writeAudit } from './audit';
@@ -56,7 +63,7 @@ export const hasNewer = async (
 
 /**
  * What teachers wrote beside an attempt. The student reads it with the result; of work that was given
- * back the comment on the whole at once, since it says what to do.
+ * back the comment on the whole at once, since it says what to do. A substitute sees that it was given back.
  */
 export async function getAttemptComments(
   viewer: Viewer,
@@ -79,12 +86,13 @@ export async function getAttemptComments(
     },
   });
   if (attempt === null || !canSeeAttempt(viewer, attempt)) return null;
+  const reads = canWorkOnAttempt(viewer, attempt) || canReadNotes(viewer, attempt.student.class);
   const { feedbackVisible } = standingOf(attempt, clock.now());
   const all = canSeeResult(viewer, { ...attempt, feedbackVisible });
   const returned = attempt.returnedAt !== null;
   return {
     comments: attempt.comments
-      .filter(({ criterion }) => all || (returned && criterion === ''))
+      .filter(({ criterion }) => reads && (all || (returned && criterion === '')))
       .map(({ criterion, text, changedAt, teacher }) => ({
         ...{ criterion, text },
         by: teacher?.displayName ?? null,

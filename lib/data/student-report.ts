@@ -1,5 +1,5 @@
 import 'server-only';
-import { canSeeClass, type Viewer } from '../auth/policy';
+import { canReadNotes, type Viewer } from '../auth/policy';
 import { skills, type Skill } from '../course/skills';
 import type { GradebookState } from '../grading/gradebook-state';
 import { masteryOf, type Mastery } from '../mastery/mastery';
@@ -74,7 +74,7 @@ export async function getStudentReport(
       },
     },
   });
-  if (student === null || !canSeeClass(viewer, student.class)) return null;
+  if (student === null || !canReadNotes(viewer, student.class)) return null;
   const now = clock.now();
   const [gradebook, evidence] = await Promise.all([
     getStudentGradebook(viewer, { studentId }, clock),

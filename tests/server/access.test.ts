@@ -145,7 +145,11 @@ const cases: Case[] = [
   ],
   ['listAssignments', readers, (v) => assignments.listAssignments(v, made.classId)],
   ['getAssignment', readers, (v) => assignments.getAssignment(v, made.assignmentId)],
-  ['previewAnswerKey', readers, (v) => assignments.previewAnswerKey(v, made.draftId)],
+  [
+    'previewAnswerKey',
+    [...teachers, 'observer'],
+    (v) => assignments.previewAnswerKey(v, made.draftId),
+  ],
   [
     'updateAssignment',
     teachers,

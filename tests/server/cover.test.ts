@@ -1,16 +1,23 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Viewer } from '@/lib/auth/policy';
+import { previewAnswerKey } from '@/lib/data/assignments';
+import { getAttemptKey } from '@/lib/data/attempt-key';
 import { getClass, listClasses } from '@/lib/data/classes';
+import { getAttemptComments, writeComment } from '@/lib/data/comments';
 import { checkCoverToken, createCoverLink, endCoverLink, listCoverLinks } from '@/lib/data/cover';
 import { db } from '@/lib/data/db';
 import { exportGradebookCsv, getGradebook } from '@/lib/data/gradebook';
 import { exportStudent, issueCards, listRoster } from '@/lib/data/roster';
 import { openSession, viewerOfToken } from '@/lib/data/sessions';
 import { checkCard } from '@/lib/data/sign-in';
+import { getSignOffSheet } from '@/lib/data/sign-off-sheet';
+import { getSkillRecord } from '@/lib/data/skill-progress';
+import { getStudentReport } from '@/lib/data/student-report';
 import { letStudentIn, listToLetIn } from '@/lib/data/student-unlock';
 import { coverOf } from '../support/cover';
+import { handedIn } from '../support/marked-work';
 import { useSchoolDatabase } from '../support/school-database';
-import { at, codeOf, makeSchool, monday, valueOf, type School } from '../support/school';
+import { at, codeOf, makeSchool, monday, published, valueOf, type School } from '../support/school';
 
 useSchoolDatabase();
 
@@ -148,6 +155,43 @@ describe('a substitute', () => {
     expect(ofCy(seen)).toMatchObject({ extraAttempts: 0, extraTime: 'none' });
     expect(await exportStudent(viewer, school.cy.studentId)).toBeNull();
     expect(await exportGradebookCsv(viewer, school.classId)).toBeNull();
+  });
+
+  test('reads no note and no comment, opens no answer key and no page for a family', async () => {
+    const other = await makeSchool();
+    const { viewer } = await coverOf(other.owner, other.classId);
+    const { studentId } = other.ann;
+    const assignmentId = await published(other);
+    const attemptId = await handedIn(other.ann, assignmentId);
+    const text = 'a word for Ann';
+    valueOf(await writeComment(other.owner, { attemptId, criterion: '', text }, monday));
+    const observedAt = monday.now();
+    await db().observation.create({
+      data: {
+        ...{ studentId, skill: 'level', level: 3, gates: [], instrument: 'wren', prompts: 0 },
+        ...{ note: 'a word for teachers', key: `seen-${studentId}`, observedAt },
+        conditions: { light: 'night', cloud: 'clear' },
+        ...{ receivedAt: observedAt, assessorId: other.owner.teacherId },
+      },
+    });
+    const read = async (who: Viewer) => ({
+      comments: (await getAttemptComments(who, attemptId, monday))?.comments.map((c) => c.text),
+      sheet: (await getSignOffSheet(who, other.classId, monday))?.notes.map(({ note }) => note),
+      record: (await getSkillRecord(who, studentId, 'level', monday))?.observations.map(
+        ({ note }) => note,
+      ),
+      key: (await getAttemptKey(who, attemptId)) !== null,
+      preview: (await previewAnswerKey(who, assignmentId)) !== null,
+      report: (await getStudentReport(who, studentId, monday)) !== null,
+    });
+    expect(await read(other.observer)).toEqual({
+      ...{ comments: [text], sheet: ['a word for teachers'], record: ['a word for teachers'] },
+      ...{ key: true, preview: true, report: true },
+    });
+    expect(await read(viewer)).toEqual({
+      ...{ comments: [], sheet: [''], record: [''] },
+      ...{ key: false, preview: false, report: false },
+    });
   });
 
   test('lets one student in: new words work, the old ones and their session do not', async () => {

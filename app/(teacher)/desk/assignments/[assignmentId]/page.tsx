@@ -49,11 +49,11 @@ export default async function AssignmentPage({
     assignment.state === 'published' ? getGradebook(viewer, assignment.classId) : null,
     listExtensions(viewer, assignmentId),
   ]);
-  if (previews === null || details === null) notFound();
+  if (details === null) notFound();
   const { id, state, canEdit, policy } = assignment;
   const isDraft = state === 'draft';
   const attempts = assignment.attemptsUnderWay + assignment.attemptsSubmitted;
-  const warnings = warningsOf(previews, assignment.parts);
+  const warnings = warningsOf(previews ?? [], assignment.parts);
   const rows = (gradebook?.students ?? []).flatMap(({ id: studentId, displayName }) => {
     const cell = gradebook?.cells.find(
       (entry) => entry.studentId === studentId && entry.assignmentId === id,
@@ -86,7 +86,7 @@ export default async function AssignmentPage({
               </>
             ) : null}
             <LinkButton href={routes.teacher.assignmentPreview(id)}>As a student</LinkButton>
-            <PrintButton>Print the key</PrintButton>
+            {previews === null ? null : <PrintButton>Print the key</PrintButton>}
             {canEdit ? (
               <ConfirmAction
                 action={removeAssignment.bind(null, id)}
@@ -166,33 +166,35 @@ export default async function AssignmentPage({
             siteName={siteChoices().find((site) => site.id === assignment.siteId)?.name ?? null}
           />
         </Panel>
-        <section aria-labelledby="answer-key" className="space-y-5">
-          <div>
-            <h2 id="answer-key" className="text-xl font-semibold">
-              Answer key
-            </h2>
-            {previews.length === 1 ? null : (
-              <p className="max-w-measure text-soft">One for each part, in their order.</p>
-            )}
-          </div>
-          {previews.map((preview, index) => (
-            <PartKey
-              key={preview.partId}
-              preview={preview}
-              scenario={assignment.scenario}
-              title={
-                previews.length === 1
-                  ? null
-                  : `Part ${String(index + 1)}: ${labText[preview.lab].name}`
-              }
-              stars={
-                index === previews.findIndex(({ lab }) => isUnderSky(lab))
-                  ? skyPictureStars(loadCatalogue(), preview.frame)
-                  : null
-              }
-            />
-          ))}
-        </section>
+        {previews === null ? null : (
+          <section aria-labelledby="answer-key" className="space-y-5">
+            <div>
+              <h2 id="answer-key" className="text-xl font-semibold">
+                Answer key
+              </h2>
+              {previews.length === 1 ? null : (
+                <p className="max-w-measure text-soft">One for each part, in their order.</p>
+              )}
+            </div>
+            {previews.map((preview, index) => (
+              <PartKey
+                key={preview.partId}
+                preview={preview}
+                scenario={assignment.scenario}
+                title={
+                  previews.length === 1
+                    ? null
+                    : `Part ${String(index + 1)}: ${labText[preview.lab].name}`
+                }
+                stars={
+                  index === previews.findIndex(({ lab }) => isUnderSky(lab))
+                    ? skyPictureStars(loadCatalogue(), preview.frame)
+                    : null
+                }
+              />
+            ))}
+          </section>
+        )}
       </div>
     </>
   );

@@ -77,7 +77,9 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
                 In the gradebook
               </LinkButton>
             )}
-            <LinkButton href={routes.teacher.attemptKey(attempt.id)}>The answer key</LinkButton>
+            {details.role === 'cover' ? null : (
+              <LinkButton href={routes.teacher.attemptKey(attempt.id)}>The answer key</LinkButton>
+            )}
             <PrintButton />
           </>
         }

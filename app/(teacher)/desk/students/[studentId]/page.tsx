@@ -55,7 +55,11 @@ export default async function StudentPage({ params }: { params: Promise<{ studen
                 Download data
               </a>
             ) : null}
-            <LinkButton href={routes.teacher.studentReport(student.id)}>For the family</LinkButton>
+            {details.role === 'cover' ? null : (
+              <LinkButton href={routes.teacher.studentReport(student.id)}>
+                For the family
+              </LinkButton>
+            )}
             <PrintButton />
           </>
         }
