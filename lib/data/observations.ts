@@ -153,7 +153,8 @@ async function keepNote(
     select: observationSelect,
   });
   for (const old of met.replaces) {
-    await retract(transaction, context, old, 'replaced by a later note of the same evening');
+    const reason = 'replaced by a later note of the same evening';
+    await retract(transaction, context, old, { at: now, reason });
   }
   const known = asKnown(readObservation(row, timeZone), viewer);
   return { outcome: 'stored', key, known, gone: met.replaces.map((old) => old.key) };
@@ -188,15 +189,18 @@ async function retract(
   transaction: Transaction,
   { viewer, classId, clock }: Context,
   { id, studentId, skill, level, gates }: ReadObservation,
-  reason: string,
+  { at, reason }: { at: Date; reason: string },
 ): Promise<void> {
-  await transaction.observation.update({ where: { id }, data: { retractedAt: clock.now() } });
+  await transaction.observation.update({ where: { id }, data: { retractedAt: at } });
   const subject = `observation ${studentId} ${skill}`;
   const entry = { classId, action: 'observation-taken-back', subject, before: { level, gates } };
   await writeAudit(transaction, viewer, { ...entry, reason }, clock);
 }
 
-/** An assessor takes back their own, the owner of the class anybody's; it is kept for the trail. */
+/**
+ * An assessor takes back their own, the owner of the class anybody's; it is kept for the trail. Brought back
+ * is only what this very note took the place of: not what has been taken back or replaced otherwise since.
+ */
 async function takeBack(
   transaction: Transaction,
   context: Context,
@@ -208,22 +212,32 @@ async function takeBack(
     where: { key, retractedAt: null, student: { classId }, ...mine },
     select: observationSelect,
   });
-  // It never arrived, or was taken back before: then it is as it should be.
+  // It never arrived, or was taken back or replaced before: then all is as it should be.
   if (row !== null) {
-    await retract(transaction, context, readObservation(row, timeZone), 'undone');
+    const undone = { at: clock.now(), reason: 'undone' };
+    await retract(transaction, context, readObservation(row, timeZone), undone);
+    const { studentId, skill, assessorId, receivedAt } = row;
+    const replaced = await transaction.observation.findMany({
+      where: {
+        ...{ key: { in: restores, not: key }, studentId, skill, assessorId },
+        // The instant that keepNote wrote down for both.
+        retractedAt: receivedAt,
+      },
+      select: observationSelect,
+    });
+    for (const { id, level, gates } of replaced) {
+      await transaction.observation.update({ where: { id }, data: { retractedAt: null } });
+      const subject = `observation ${studentId} ${skill}`;
+      const after = { level, gates: gates ?? [] };
+      const entry = { classId, action: 'observation-brought-back', subject, after };
+      await writeAudit(transaction, viewer, entry, clock);
+    }
   }
+  // Also what an undo whose answer was lost has brought back before.
   const back = await transaction.observation.findMany({
-    where: { key: { in: restores }, student: { classId }, ...mine },
-    select: { ...observationSelect, retractedAt: true },
+    where: { key: { in: restores }, retractedAt: null, student: { classId }, ...mine },
+    select: observationSelect,
   });
-  for (const { id, studentId, skill, level, gates, retractedAt } of back) {
-    if (retractedAt === null) continue;
-    await transaction.observation.update({ where: { id }, data: { retractedAt: null } });
-    const subject = `observation ${studentId} ${skill}`;
-    const after = { level, gates: gates ?? [] };
-    const entry = { classId, action: 'observation-brought-back', subject, after };
-    await writeAudit(transaction, viewer, entry, clock);
-  }
   const known = back.map((one) => asKnown(readObservation(one, timeZone), viewer));
   return { outcome: 'taken-back', key, back: known };
 }

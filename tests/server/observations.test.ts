@@ -218,6 +218,38 @@ test('undoing a note that took another’s place brings the other back, however 
   expect(await send([second])).toMatchObject([{ outcome: 'already-there', known: null }]);
 });
 
+describe('undoing a note brings back nothing', () => {
+  const clockOf = (minute: number) => at(`2026-12-05T08:0${String(minute)}:00Z`);
+  const over = (...keys: string[]) => ({ keys, how: 'replace' as const });
+  const undo = (key: string, ...restores: string[]) => ({ kind: 'take-back', key, restores });
+  const levels = async () => (await sheet()).notes.map(({ level }) => level);
+
+  test('when the note has itself been replaced since, from another phone', async () => {
+    const a = note({ level: 1 });
+    const b = note({ level: 2, over: over(a.key) });
+    const c = note({ level: 4, over: over(b.key) });
+    await send([a], school.owner, clockOf(1));
+    await send([b], school.owner, clockOf(2));
+    await send([c], school.owner, clockOf(3));
+    const answer = await send([undo(b.key, a.key)], school.owner, clockOf(4));
+    expect(answer).toMatchObject([{ outcome: 'taken-back', back: [] }]);
+    expect(await levels()).toEqual([4]);
+  });
+
+  test('that it had not taken the place of', async () => {
+    const gone = note({ level: 1 });
+    await send([gone], school.owner, clockOf(1));
+    await send([undo(gone.key)], school.owner, clockOf(2));
+    const other = note({ level: 2, skill: 'align' });
+    const otherNext = note({ level: 3, skill: 'align', over: over(other.key) });
+    await send([other], school.owner, clockOf(3));
+    await send([note({ level: 4 }), otherNext], school.owner, clockOf(4));
+    const [mine] = (await sheet()).notes.filter(({ skill }) => skill === 'level');
+    await send([undo(mine?.key ?? '', gone.key, other.key)], school.owner, clockOf(5));
+    expect(await levels()).toEqual([3]);
+  });
+});
+
 describe('signed off', () => {
   const two = () => [note({ observedAt: '2026-12-03T20:00:00.000Z' }), note()];
 
