@@ -41,12 +41,14 @@ export const cellValuesSchema = z.object({
   returnedAt: z.string().nullish(),
   criterion: z.string().optional(),
   text: z.string().nullish(),
+  /** Whose comment it was, by id, so that undoing puts it back under that name; null: nobody's any more. */
+  by: z.string().nullish(),
   /** Of an undoing: which line it undoes, and what that had done. */
   undoes: z.string().optional(),
   undoneAction: z.enum(cellActions).optional(),
 });
 export type CellValues = z.output<typeof cellValuesSchema>;
 
-/** What of it is shown: a whole result is kept for undoing alone. */
-export const shownValuesSchema = cellValuesSchema.omit({ result: true });
+/** What of it is shown: a whole result and an author's id are kept for undoing alone. */
+export const shownValuesSchema = cellValuesSchema.omit({ result: true, by: true });
 export type ShownValues = z.output<typeof shownValuesSchema>;

@@ -110,15 +110,30 @@ const inputSchema = z.strictObject({
   text: commentText,
 });
 
-/** Puts a comment where another may stand; an empty one takes it away. Answers what stood there. */
+/** What stood where a comment goes. */
+export type CommentBefore = { text: string | null; by: string | null; changedAt: Date | null };
+
+/**
+ * Puts a comment where another may stand; an empty one takes it away, and the same words leave it to
+ * whoever wrote them. Answers what stood there.
+ */
 export async function putComment(
   transaction: Transaction,
   comment: { attemptId: string; criterion: string; text: string; teacherId: string | null },
   now: Date,
-): Promise<string | null> {
+): Promise<CommentBefore> {
   const { attemptId, criterion, text, teacherId } = comment;
   const where = { attemptId_criterion: { attemptId, criterion } };
-  const before = await transaction.comment.findUnique({ where, select: { text: true } });
+  const found = await transaction.comment.findUnique({
+    where,
+    select: { text: true, teacherId: true, changedAt: true },
+  });
+  const before = {
+    text: found?.text ?? null,
+    by: found?.teacherId ?? null,
+    changedAt: found?.changedAt ?? null,
+  };
+  if (before.text === (text === '' ? null : text)) return before;
   if (text === '') await transaction.comment.deleteMany({ where: { attemptId, criterion } });
   else {
     const data = { text, teacherId, changedAt: now };
@@ -128,7 +143,7 @@ export async function putComment(
       update: data,
     });
   }
-  return before?.text ?? null;
+  return before;
 }
 
 /** Writes, changes or (empty) takes away a comment on a submitted check attempt. */
@@ -157,7 +172,7 @@ export async function writeComment(
   if (criterion !== '' && !criteriaIn(attempt).includes(criterion))
     return failure('no-such-criterion', 'This mark has no such part.', 'criterion');
   await db().$transaction(async (transaction) => {
-    const before = await putComment(
+    const { text: before, by } = await putComment(
       transaction,
       { attemptId, criterion, text, teacherId: viewer.teacherId },
       clock.now(),
@@ -171,7 +186,7 @@ export async function writeComment(
         classId: attempt.student.class.id,
         action: 'commented',
         subject: cellSubject({ studentId, assignmentId, attemptId }),
-        before: { criterion, text: before },
+        before: { criterion, text: before, by },
         after: { criterion, text: after },
       },
       clock,

@@ -60,7 +60,7 @@ export async function giveBack(
     if (count === 0)
       return failure('not-to-give-back', 'This is still open or has been given back already.');
     const comment = { attemptId, criterion: '', text, teacherId };
-    const before = await putComment(transaction, comment, now);
+    const { text: before, by } = await putComment(transaction, comment, now);
     await writeAudit(
       transaction,
       viewer,
@@ -68,7 +68,7 @@ export async function giveBack(
         classId: attempt.student.class.id,
         action: 'returned',
         subject: cellSubject({ studentId, assignmentId, attemptId }),
-        before: { returnedAt: null, text: before },
+        before: { returnedAt: null, text: before, by },
         after: { returnedAt: now.toISOString(), text },
       },
       clock,

@@ -7,7 +7,6 @@ type Decision = {
   studentId: string;
   assignmentId: string;
   attemptId: string | null;
-  teacherId: string | null;
   before: CellValues;
   after: CellValues;
 };
@@ -113,9 +112,10 @@ async function restoreMark(
 
 async function restoreReturn(
   transaction: Transaction,
-  { action, attemptId, teacherId, before, after }: Decision,
+  decision: Decision,
   now: Date,
 ): Promise<Restored> {
+  const { action, attemptId, before, after } = decision;
   if (attemptId === null) return 'changed';
   const attempt = await transaction.attempt.findUnique({
     where: { id: attemptId },
@@ -130,6 +130,7 @@ async function restoreReturn(
     data: { returnedAt: returnedAt === null ? null : new Date(returnedAt) },
   });
   if (action === 'returned') {
+    const teacherId = await authorBefore(transaction, decision);
     const comment = { attemptId, criterion: '', text: before.text ?? '', teacherId };
     await putComment(transaction, comment, now);
   }
@@ -138,9 +139,10 @@ async function restoreReturn(
 
 async function restoreComment(
   transaction: Transaction,
-  { attemptId, teacherId, before, after }: Decision,
+  decision: Decision,
   now: Date,
 ): Promise<Restored> {
+  const { attemptId, before, after } = decision;
   const { criterion } = after;
   if (attemptId === null || criterion === undefined) return 'changed';
   const there = await transaction.comment.findUnique({
@@ -148,6 +150,17 @@ async function restoreComment(
     select: { text: true },
   });
   if ((there?.text ?? null) !== (after.text ?? null)) return 'changed';
+  const teacherId = await authorBefore(transaction, decision);
   await putComment(transaction, { attemptId, criterion, text: before.text ?? '', teacherId }, now);
   return 'done';
+}
+
+/** Who had written the comment; null when that account is gone, and where an older line does not say. */
+async function authorBefore(
+  transaction: Transaction,
+  { before: { by } }: Decision,
+): Promise<string | null> {
+  if (by === undefined || by === null) return null;
+  const author = await transaction.teacher.findUnique({ where: { id: by }, select: { id: true } });
+  return author?.id ?? null;
 }

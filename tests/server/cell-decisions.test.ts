@@ -146,6 +146,26 @@ describe('comments', () => {
     expect(codeOf(await write('', 'x'.repeat(2001), 6))).toBe('bad-input');
   });
 
+  test('come back under the name of whoever wrote them when another’s is undone', async () => {
+    const input = { attemptId, criterion: '' };
+    valueOf(await writeComment(school.owner, { ...input, text: 'The owner’s.' }, later(1)));
+    valueOf(await writeComment(school.colleague, { ...input, text: 'A colleague’s.' }, later(2)));
+    const written = async () =>
+      (await getAttemptComments(school.ann, attemptId, monday))?.comments.map((one) => [
+        one.text,
+        one.by,
+      ]);
+    expect(await written()).toEqual([['A colleague’s.', 'colleague']]);
+    valueOf(await undo(3));
+    expect(await written()).toEqual([['The owner’s.', 'owner']]);
+    valueOf(await giveBack(school.colleague, { attemptId, text: 'Once more.' }, later(4)));
+    valueOf(await undo(5));
+    expect(await written()).toEqual([['The owner’s.', 'owner']]);
+    const again = { ...input, text: 'The owner’s.' };
+    valueOf(await writeComment(school.colleague, again, later(6)));
+    expect(await written()).toEqual([['The owner’s.', 'owner']]);
+  });
+
   test('a student reads them when the result is shown, and no other student ever', async () => {
     const held = await published(school, { feedback: 'when-released' });
     const work = await handedIn(school.ann, held);
