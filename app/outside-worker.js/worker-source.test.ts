@@ -1,17 +1,29 @@
 import { createHash, webcrypto } from 'node:crypto';
-import { expect, test } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { workerSource } from './worker-source';
 
-type Handler = (event: { waitUntil: (work: Promise<unknown>) => void }) => void;
+type Port = { postMessage: (answer: unknown) => void };
+type WorkerEvent = {
+  waitUntil: (work: Promise<unknown>) => void;
+  data?: unknown;
+  ports?: readonly Port[];
+};
+type Handler = (event: WorkerEvent) => void;
+const site = 'https://school.example';
 
-/** Runs the worker's script with a network and a cache that are ours. */
-async function install(html: string, policy: string) {
+/** The worker's script with a network and a cache that are ours; `missing` is not answered. */
+function begin(html: string, policy: string, missing: readonly string[] = []) {
   const handlers = new Map<string, Handler>();
   const kept = new Map<string, Response>();
   const asked: RequestInit[] = [];
   const cache = {
-    add: (file: string) => Promise.resolve(void kept.set(file, new Response(''))),
+    add: (file: string) =>
+      missing.includes(file)
+        ? Promise.reject(new TypeError('no answer'))
+        : Promise.resolve(void kept.set(file, new Response(''))),
     put: (name: string, response: Response) => Promise.resolve(void kept.set(name, response)),
+    keys: () => Promise.resolve([...kept.keys()].map((name) => ({ url: `${site}${name}` }))),
+    delete: ({ url }: { url: string }) => Promise.resolve(kept.delete(url.slice(site.length))),
   };
   const scope = {
     self: {
@@ -30,10 +42,18 @@ async function install(html: string, policy: string) {
   // eslint-disable-next-line @typescript-eslint/no-implied-eval
   const run = new Function(...Object.keys(scope), workerSource) as (...with_: unknown[]) => void;
   run(...Object.values(scope));
-  const work: Promise<unknown>[] = [];
-  handlers.get('install')?.({ waitUntil: (one) => work.push(one) });
-  await Promise.all(work);
-  return { kept, asked };
+  const tell = async (name: string, event: Omit<WorkerEvent, 'waitUntil'> = {}) => {
+    const work: Promise<unknown>[] = [];
+    handlers.get(name)?.({ ...event, waitUntil: (one) => work.push(one) });
+    await Promise.all(work);
+  };
+  return { kept, asked, tell };
+}
+
+async function install(html: string, policy: string) {
+  const worker = begin(html, policy);
+  await worker.tell('install');
+  return worker;
 }
 
 const html = `<html><head><style>p{}</style><link href="/_next/static/css/a.css">
@@ -69,4 +89,30 @@ test('the kept shell still takes styles under the nonce that stands in its page'
   const { kept } = await install(html, policy);
   const found = kept.get('/outside')?.headers.get('content-security-policy') ?? '';
   expect(found).toMatch(/; style-src 'self' 'nonce-n1' 'sha256-[^']*'$/);
+});
+
+describe('a shell of which one file does not come', () => {
+  const missing = ['/_next/static/chunks/c.js'];
+
+  it('is not installed', async () => {
+    const { tell, kept } = begin(html, policy, missing);
+    await expect(tell('install')).rejects.toThrow('no answer');
+    expect(kept.has('/outside')).toBe(false);
+  });
+
+  it('is told to the page that asked to keep it anew, as is one that is whole', async () => {
+    const answers: unknown[] = [];
+    const ports = [{ postMessage: (answer: unknown) => answers.push(answer) }];
+    await begin(html, policy, missing).tell('message', { data: 'keep-shell', ports });
+    await begin(html, policy).tell('message', { data: 'keep-shell', ports });
+    expect(answers).toEqual([false, true]);
+  });
+});
+
+test('a shell that was kept whole leaves nothing of an earlier one behind', async () => {
+  const { tell, kept } = begin(html, policy);
+  kept.set('/_next/static/chunks/old.js', new Response(''));
+  await tell('install');
+  expect(kept.has('/_next/static/chunks/old.js')).toBe(false);
+  expect(kept.size).toBe(4);
 });

@@ -35,6 +35,7 @@ async function policyFor(html, policy) {
     .join('; ');
 }
 
+/** Rejects when anything could not be kept: half a shell opens nothing. */
 async function keepShell() {
   const answer = await fetch(shell, { credentials: 'omit', cache: 'no-store' });
   if (!answer.ok) throw new Error('no shell');
@@ -42,10 +43,14 @@ async function keepShell() {
   const named = html.match(/(?:\\/_next\\/)?static\\/(?:chunks|css)\\/[^"'\\\\\\s<>]+?\\.(?:js|css)/g) ?? [];
   const files = new Set(named.map((name) => (name.startsWith('/') ? name : '/_next/' + name)));
   const cache = await caches.open(cacheName);
-  await Promise.all([...files].map((file) => cache.add(file).catch(() => undefined)));
+  await Promise.all([...files].map((file) => cache.add(file)));
   const policy = await policyFor(html, answer.headers.get('content-security-policy') ?? '');
   const headers = { 'Content-Type': 'text/html; charset=utf-8', 'Content-Security-Policy': policy };
   await cache.put(shell, new Response(html, { headers }));
+  // What an earlier version of the product named is not asked for again.
+  const wanted = (request) => [shell, ...files].includes(new URL(request.url).pathname);
+  const others = (await cache.keys()).filter((request) => !wanted(request));
+  await Promise.all(others.map((request) => cache.delete(request)));
 }
 
 self.addEventListener('install', (event) => {
@@ -55,7 +60,9 @@ self.addEventListener('activate', (event) => {
   event.waitUntil(self.clients.claim());
 });
 self.addEventListener('message', (event) => {
-  if (event.data === 'keep-shell') event.waitUntil(keepShell().catch(() => undefined));
+  if (event.data !== 'keep-shell') return;
+  const answer = (kept) => event.ports[0]?.postMessage(kept);
+  event.waitUntil(keepShell().then(() => answer(true), () => answer(false)));
 });
 
 async function page(request) {

@@ -4,7 +4,7 @@ import { useState, useSyncExternalStore } from 'react';
 import { Button } from '@/components/ui/button';
 import { Panel } from '@/components/ui/panel';
 import type { SignOffSheet } from '@/lib/mastery/sign-off-sheet';
-import { routes } from '@/lib/routes';
+import { setUpWorker } from './set-up-worker';
 import { forgetSheets, keepSheet, keptSheet, noonTomorrow, type Owner } from './kept-on-device';
 
 const nothingChanges = () => () => undefined;
@@ -12,32 +12,6 @@ const untilText = (until: Date): string =>
   new Intl.DateTimeFormat('en-GB', { weekday: 'long', hour: '2-digit', minute: '2-digit' }).format(
     until,
   );
-
-/** A phone on a school's network has the shell in seconds; our judgement. */
-const patienceMs = 120_000;
-
-/** The worker that opens the page without a connection; browsers allow one on https or localhost only. */
-async function setUpWorker(classId: string): Promise<boolean> {
-  try {
-    const scope = routes.teacher.classSignOff(classId);
-    const worker = await navigator.serviceWorker.register(routes.outsideWorker(), { scope });
-    worker.active?.postMessage('keep-shell');
-    return await new Promise((ready) => {
-      const waiting = worker.installing;
-      if (waiting === null) {
-        ready(true);
-        return;
-      }
-      setTimeout(() => ready(false), patienceMs);
-      waiting.addEventListener('statechange', () => {
-        if (waiting.state === 'activated') ready(true);
-        if (waiting.state === 'redundant') ready(false);
-      });
-    });
-  } catch {
-    return false;
-  }
-}
 
 /** Asked once an evening: whether this phone may keep the names and skills until noon tomorrow. */
 export function TakeOutside({ sheet, owner }: { sheet: SignOffSheet; owner: Owner }) {

@@ -1,0 +1,29 @@
+import { afterEach, expect, test, vi } from 'vitest';
+import { setUpWorker } from './set-up-worker';
+
+afterEach(() => {
+  vi.unstubAllGlobals();
+});
+
+const registers = (registration: object) =>
+  vi.stubGlobal('navigator', { serviceWorker: { register: () => Promise.resolve(registration) } });
+
+test.each([true, false])('a worker that was there before is asked: %s', async (kept) => {
+  const active = { postMessage: (_: string, [port]: [MessagePort]) => port.postMessage(kept) };
+  registers({ installing: null, waiting: null, active });
+  expect(await setUpWorker('class')).toBe(kept);
+});
+
+test.each([
+  ['activated', true],
+  ['redundant', false],
+] as const)('a new worker that ends %s is waited for', async (state, kept) => {
+  const worker = Object.assign(new EventTarget(), { state: 'installing' });
+  registers({ installing: worker, waiting: null, active: null });
+  const answer = setUpWorker('class');
+  // Not before it has been registered.
+  await Promise.resolve();
+  worker.state = state;
+  worker.dispatchEvent(new Event('statechange'));
+  expect(await answer).toBe(kept);
+});
