@@ -8,7 +8,7 @@ import {
   nextToSend,
   noteDown,
   notesOf,
-  queueSchema,
+  readWaiting,
   retry,
   secondsBeforeTry,
   settle,
@@ -125,11 +125,24 @@ test('what was refused is shown with why, and is given up or sent once more', ()
   expect(drop(ledger, key('a')).waiting).toEqual([]);
 });
 
-test('the queue survives being written down and read, and nothing unsound is read', () => {
+test('the queue survives being written down and read', () => {
   const ledger = noteDown(nothing, [note('a'), { kind: 'take-back', key: key('b'), restores: [] }]);
-  const written = JSON.stringify(ledger.waiting);
-  expect(queueSchema.parse(JSON.parse(written))).toEqual(ledger.waiting);
-  expect(queueSchema.safeParse([{ item: { kind: 'note' } }]).success).toBe(false);
+  const { waiting, unread } = readWaiting(JSON.stringify(ledger.waiting));
+  expect(waiting).toEqual(ledger.waiting);
+  expect(unread).toEqual([]);
+  expect(readWaiting(null)).toEqual({ waiting: [], unread: [] });
+});
+
+test('an item that cannot be read is told apart and takes none of the others along', () => {
+  const { waiting } = noteDown(nothing, [note('a'), note('b')]);
+  const strange = { item: { kind: 'note' } };
+  const [first, second] = waiting;
+  expect(readWaiting(JSON.stringify([first, strange, second]))).toEqual({
+    waiting,
+    unread: [strange],
+  });
+  expect(readWaiting('not JSON')).toEqual({ waiting: [], unread: ['not JSON'] });
+  expect(readWaiting('7')).toEqual({ waiting: [], unread: [7] });
 });
 
 test('however often answers come, and in whatever order, nothing that waits is lost or doubled', () => {

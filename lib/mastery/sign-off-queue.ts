@@ -24,7 +24,28 @@ const waitingSchema = z.object({
 });
 export type Waiting = z.infer<typeof waitingSchema>;
 
-export const queueSchema = z.array(waitingSchema);
+/** What a device has written down, item by item: one that cannot be read takes none of the others along. */
+export function readWaiting(text: string | null): { waiting: Waiting[]; unread: unknown[] } {
+  const waiting: Waiting[] = [];
+  const unread: unknown[] = [];
+  for (const one of listIn(text)) {
+    const parsed = waitingSchema.safeParse(one);
+    if (parsed.success) waiting.push(parsed.data);
+    else unread.push(one);
+  }
+  return { waiting, unread };
+}
+
+/** What is no list, or no JSON, counts as one item. */
+function listIn(text: string | null): unknown[] {
+  if (text === null) return [];
+  try {
+    const read: unknown = JSON.parse(text);
+    return Array.isArray(read) ? read : [read];
+  } catch {
+    return [text];
+  }
+}
 
 /** What waits on a device, oldest first, beside what is known to be on the server. */
 export type Ledger = { waiting: readonly Waiting[]; known: readonly KnownNote[] };

@@ -1,12 +1,12 @@
 import { z } from 'zod';
 import { conditionsSchema } from '@/lib/mastery/sign-off-note';
-import { queueSchema, type Waiting } from '@/lib/mastery/sign-off-queue';
+import { readWaiting, type Waiting } from '@/lib/mastery/sign-off-queue';
 import { signOffSheetSchema, type SignOffSheet } from '@/lib/mastery/sign-off-sheet';
 
 /**
  * What a phone keeps, by class and teacher, in the browser's own storage: it is there without a connection
- * and without https, and outlives a reload. The queue holds no names. The sheet does; it is kept only when
- * asked for, until noon of the next day or the sign-out.
+ * and without https, and outlives a reload. The queue holds no names. The sheet does, and no words beside
+ * the levels; it is kept only when asked for, until noon of the next day or the sign-out.
  */
 const queuePrefix = 'duskbench-sign-off-queue';
 const sheetPrefix = 'duskbench-sign-off-sheet';
@@ -50,14 +50,30 @@ function read<T>(name: string, schema: z.ZodType<T>): T | null {
 const names = (prefix: string): string[] =>
   Object.keys(storage() ?? {}).filter((name) => name.startsWith(`${prefix}:`));
 
+const unreadPrefix = (owner: Owner): string => `${nameOf(queuePrefix, owner)}:unread:`;
+const unreadNames = (owner: Owner): string[] =>
+  Object.keys(storage() ?? {}).filter((name) => name.startsWith(unreadPrefix(owner)));
+
+/** Notes that another version of the page has written are put aside one by one, never written over. */
 export function readQueue(owner: Owner): Waiting[] {
   const name = nameOf(queuePrefix, owner);
-  const queue = read(name, queueSchema);
-  const text = queue === null ? (storage()?.getItem(name) ?? null) : null;
-  // What another version of the page has written is put aside, never written over.
-  if (text !== null) storage()?.setItem(`${name}:unread`, text);
-  return queue ?? [];
+  const { waiting, unread } = readWaiting(storage()?.getItem(name) ?? null);
+  if (unread.length > 0) {
+    // As much is kept as before; in this order it never needs more room than there is.
+    writeQueue(owner, waiting);
+    const taken = new Set(unreadNames(owner));
+    let number = 0;
+    for (const one of unread) {
+      while (taken.has(`${unreadPrefix(owner)}${String(number)}`)) number += 1;
+      write(`${unreadPrefix(owner)}${String(number)}`, one);
+      number += 1;
+    }
+  }
+  return waiting;
 }
+
+/** How many notes lie aside, since this version of the page cannot read them. */
+export const countUnread = (owner: Owner): number => unreadNames(owner).length;
 
 /** False when the browser keeps nothing. */
 export function writeQueue(owner: Owner, waiting: readonly Waiting[]): boolean {
@@ -74,7 +90,10 @@ export const isQueueOf = (owner: Owner, name: string | null): boolean =>
 export const countWaiting = (teacherId: string): number =>
   names(queuePrefix)
     .filter((name) => name.endsWith(`:${teacherId}`))
-    .reduce((sum, name) => sum + (read(name, queueSchema)?.length ?? 0), 0);
+    .reduce((sum, name) => {
+      const { waiting, unread } = readWaiting(storage()?.getItem(name) ?? null);
+      return sum + waiting.length + unread.length;
+    }, 0);
 
 const keptSheetSchema = z.object({ until: z.iso.datetime(), sheet: signOffSheetSchema });
 
@@ -86,8 +105,14 @@ export function noonTomorrow(now: Date): Date {
   return noon;
 }
 
-export const keepSheet = (owner: Owner, sheet: SignOffSheet, until: Date): boolean =>
-  write(nameOf(sheetPrefix, owner), { until: until.toISOString(), sheet });
+/** Without the words beside the levels, anybody's: no page that is opened outside shows them. */
+export function keepSheet(owner: Owner, sheet: SignOffSheet, until: Date): boolean {
+  const notes = sheet.notes.map((one) => ({ ...one, note: '' }));
+  return write(nameOf(sheetPrefix, owner), {
+    until: until.toISOString(),
+    sheet: { ...sheet, notes },
+  });
+}
 
 export type KeptSheet = { until: Date; sheet: SignOffSheet };
 

@@ -22,7 +22,7 @@ export function QueueLine({
   store: SignOffStore;
   nameOf: (studentId: string) => string;
 }) {
-  const { ledger, connection, kept } = state;
+  const { ledger, connection, kept, unread } = state;
   const queued = ledger.waiting.filter((one) => one.state.kind === 'queued').length;
   return (
     <div className="space-y-3">
@@ -37,6 +37,20 @@ export function QueueLine({
       {kept ? null : (
         <Notice tone="caution" live="status" title="This browser keeps nothing">
           <p>What waits is lost if this page is closed. Leave it open until all is sent.</p>
+        </Notice>
+      )}
+      {unread === 0 ? null : (
+        <Notice
+          tone="caution"
+          live="status"
+          title={unread === 1 ? '1 note cannot be read' : `${String(unread)} notes cannot be read`}
+        >
+          <p>
+            Another version of this page wrote {unread === 1 ? 'it' : 'them'}.{' '}
+            {unread === 1 ? 'It stays' : 'They stay'} on this device and{' '}
+            {unread === 1 ? 'is' : 'are'} not sent. Look in the grid for what is missing, and note
+            it once more.
+          </p>
         </Notice>
       )}
       {connection === 'signed-out' && queued > 0 ? (

@@ -12,7 +12,9 @@ const note = (letter: string): OutgoingNote => ({
 
 /** A device's storage, and a server that says what it is told to. */
 function device(reachable = () => true) {
-  const disk: { queue: readonly Waiting[]; works: boolean } = { queue: [], works: true };
+  const disk: { queue: readonly Waiting[]; works: boolean; unread: number } = {
+    ...{ queue: [], works: true, unread: 0 },
+  };
   const server: { says: Sent | 'stores'; got: Outgoing[] } = { says: 'stores', got: [] };
   const store = (items: readonly Outgoing[]): Sent => ({
     kind: 'answers',
@@ -31,6 +33,7 @@ function device(reachable = () => true) {
           if (disk.works) disk.queue = queue;
           return disk.works;
         },
+        unread: () => disk.unread,
       },
       (items) => {
         server.got.push(...items);
@@ -129,6 +132,14 @@ describe('the queue on a device', () => {
     expect(disk.queue.map(({ item }) => item.key)).toEqual([note('a').key, note('b').key]);
     one.reread();
     expect(waiting(one)).toBe(2);
+  });
+
+  it('says how many notes of an earlier visit cannot be read', () => {
+    const { disk, open } = device();
+    disk.unread = 2;
+    const store = open();
+    store.start();
+    expect(store.snapshot().unread).toBe(2);
   });
 
   it('works on in a browser that keeps nothing, and says so', async () => {

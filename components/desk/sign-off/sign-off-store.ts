@@ -23,12 +23,16 @@ export type SignOffState = {
   last: readonly OutgoingNote[];
   /** False: this browser keeps nothing, and what waits is lost when the page goes. */
   kept: boolean;
+  /** Notes on this device that cannot be read; they lie aside. */
+  unread: number;
 };
 
 /** Where the queue is kept between visits. */
 export type QueueKeeper = {
   read: () => readonly Waiting[];
   write: (waiting: readonly Waiting[]) => boolean;
+  /** How many that it could not read it has put aside. */
+  unread: () => number;
 };
 
 /** A hundred notes are some 40 kB. */
@@ -52,7 +56,7 @@ export class SignOffStore {
   ) {
     this.state = {
       ledger: { waiting: [], known },
-      ...{ connection: 'idle', last: [], kept: true },
+      ...{ connection: 'idle', last: [], kept: true, unread: 0 },
     };
   }
 
@@ -162,7 +166,8 @@ export class SignOffStore {
     const { ledger, kept } = this.state;
     const waiting = kept ? this.keeper.read() : ledger.waiting;
     const next = by({ ...ledger, waiting });
-    this.show({ ledger: next, kept: this.keeper.write(next.waiting) });
+    const written = this.keeper.write(next.waiting);
+    this.show({ ledger: next, kept: written, unread: this.keeper.unread() });
     if (next.known !== ledger.known) this.knownChanged(next.known);
   }
 

@@ -13,7 +13,7 @@ const untilText = (until: Date): string =>
     until,
   );
 
-/** Asked once an evening: whether this phone may keep the names and skills until noon tomorrow. */
+/** Asked once an evening: whether this phone may keep the class, as far as it is needed outside. */
 export function TakeOutside({ sheet, owner }: { sheet: SignOffSheet; owner: Owner }) {
   const secure = useSyncExternalStore(
     nothingChanges,
@@ -40,7 +40,7 @@ export function TakeOutside({ sheet, owner }: { sheet: SignOffSheet; owner: Owne
       <div className="max-w-measure space-y-3">
         <p aria-live="polite">
           {kept === null
-            ? 'Keep the names and skills of this class on this phone until noon tomorrow? Then this page opens without a connection, too. They are cleared then, and when you sign out.'
+            ? 'Keep this class on this phone until noon tomorrow? Then this page opens without a connection, too. Kept are names, groups, and the levels and gates noted so far, not the words beside them. All of it is cleared at noon, and when you sign out; a session that runs out by itself clears nothing.'
             : `Kept on this phone until ${untilText(kept.until)}: this page opens without a connection. Clear it when the phone changes hands.`}
         </p>
         {changed === 'failed' ? (

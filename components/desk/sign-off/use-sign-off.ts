@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { KnownNote } from '@/lib/mastery/sign-off-note';
 import type { SignOffSheet } from '@/lib/mastery/sign-off-sheet';
 import {
+  countUnread,
   isQueueOf,
   keepSheet,
   keptSheet,
@@ -16,6 +17,7 @@ function storeOf(sheet: SignOffSheet, owner: Owner): SignOffStore {
   const keeper = {
     read: () => readQueue(owner),
     write: (waiting: Parameters<typeof writeQueue>[1]) => writeQueue(owner, waiting),
+    unread: () => countUnread(owner),
   };
   // The sheet that was taken along must know tomorrow what was sent today.
   const keepAlong = (known: readonly KnownNote[]) => {

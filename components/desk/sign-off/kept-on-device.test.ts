@@ -1,0 +1,84 @@
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import type { Waiting } from '@/lib/mastery/sign-off-queue';
+import type { SignOffSheet } from '@/lib/mastery/sign-off-sheet';
+import {
+  countUnread,
+  countWaiting,
+  keepSheet,
+  keptSheet,
+  readQueue,
+  writeQueue,
+} from './kept-on-device';
+
+const owner = { classId: 'class', teacherId: 'teacher' };
+const queueName = 'duskbench-sign-off-queue:class:teacher';
+const now = new Date('2026-12-05T20:00:00Z');
+const said = {
+  ...{ studentId: 'ann', skill: 'level' as const, level: 3 as const, gates: [], prompts: 0 },
+  note: 'shy in the dark',
+};
+const waiting: Waiting = {
+  item: {
+    ...{ ...said, kind: 'note', key: 'a'.repeat(32), instrument: 'Wren', over: null },
+    ...{ conditions: { light: 'night', cloud: 'clear' }, observedAt: now.toISOString() },
+  },
+  ...{ tried: false, state: { kind: 'queued' } },
+};
+
+/** A browser's storage lists what it holds as its own properties. */
+class Disk {
+  [name: string]: unknown;
+  getItem(name: string): string | null {
+    const found = this[name];
+    return typeof found === 'string' ? found : null;
+  }
+  setItem(name: string, text: string): void {
+    this[name] = text;
+  }
+  removeItem(name: string): void {
+    Reflect.deleteProperty(this, name);
+  }
+}
+
+let disk: Disk;
+beforeEach(() => {
+  disk = new Disk();
+  vi.stubGlobal('window', { localStorage: disk });
+});
+afterEach(() => {
+  vi.unstubAllGlobals();
+});
+
+test('a note that cannot be read is put aside once, and the others stay in the queue', () => {
+  const strange = { item: { kind: 'note', of: 'tomorrow' } };
+  disk.setItem(queueName, JSON.stringify([strange, waiting]));
+  expect(countWaiting('teacher')).toBe(2);
+  expect(readQueue(owner)).toEqual([waiting]);
+  expect(readQueue(owner)).toEqual([waiting]);
+  expect(countUnread(owner)).toBe(1);
+  expect(countWaiting('teacher')).toBe(1);
+});
+
+test('one that is put aside later takes nobody’s place', () => {
+  for (const of of ['one', 'two', 'three']) {
+    disk.setItem(queueName, JSON.stringify([{ of }]));
+    expect(readQueue(owner)).toEqual([]);
+  }
+  writeQueue(owner, []);
+  expect(countUnread(owner)).toBe(3);
+  expect(JSON.stringify(disk)).toContain('two');
+});
+
+test('a sheet is kept without the words beside the levels', () => {
+  const sheet: SignOffSheet = {
+    ...{ classId: 'class', className: '9b', timeZone: 'Europe/London', needed: 3 },
+    ...{ teacherId: 'teacher', telescopes: [], groups: [], students: [], agreement: null },
+    notes: [
+      { ...said, key: 'b'.repeat(32), evening: '2026-12-04', mine: false },
+      { ...said, key: 'c'.repeat(32), evening: '2026-12-04', mine: true },
+    ],
+  };
+  expect(keepSheet(owner, sheet, new Date('2026-12-06T12:00:00Z'))).toBe(true);
+  expect(JSON.stringify(disk)).not.toContain('shy');
+  expect(keptSheet(owner, now)?.sheet.notes).toMatchObject([{ level: 3 }, { level: 3 }]);
+});
