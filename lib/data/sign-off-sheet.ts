@@ -4,6 +4,7 @@ import { canReadNotes, canSeeClass, canTeachClass, type Viewer } from '../auth/p
 import { loadKits } from '../content/sky-catalogue';
 import { skills } from '../course/skills';
 import { agreementOfLevels } from '../measurement/agreement';
+import { bySkill } from '../mastery/by-skill';
 import { masteryOf } from '../mastery/mastery';
 import type { HelpLevel } from '../mastery/sign-off';
 import type { AssessorAgreement, SignOffSheet } from '../mastery/sign-off-sheet';
@@ -57,6 +58,7 @@ export async function getSignOffSheet(
   const { name: className, timeZone, signOffLevel } = schoolClass;
   const kits = loadKits();
   const me = teacherIdOf(viewer);
+  const piecesOf = bySkill(evidence);
   const readsNotes = canReadNotes(viewer, schoolClass);
   const read = rows.map((row) => {
     const one = readObservation(row, timeZone);
@@ -73,10 +75,7 @@ export async function getSignOffSheet(
     })),
     students: students.map(({ id, displayName, cardNumber, groups: [group] }) => ({
       ...{ id, displayName, cardNumber, groupId: group?.groupId ?? null },
-      indoors: skills.filter((skill) => {
-        const pieces = evidence.filter((one) => one.studentId === id && one.skill === skill);
-        return masteryOf(pieces, now).masteredAt !== null;
-      }),
+      indoors: skills.filter((skill) => masteryOf(piecesOf(id, skill), now).masteredAt !== null),
     })),
     notes: read.map(({ key, studentId, skill, level, gates, prompts, note, evening, ...row }) => ({
       ...{ key, studentId, skill, level, gates, prompts, note, evening },

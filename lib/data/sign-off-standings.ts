@@ -18,17 +18,20 @@ export type SignOffStanding = {
 
 /**
  * Where each student of a class stands at the telescope, by student and skill; who was not seen at a skill
- * is left out. For the server's own use: it asks for no viewer, and whoever calls it has authorised before.
+ * is left out. Of one student alone where `studentId` is given. For the server's own use: it asks for no
+ * viewer, and whoever calls it has authorised before.
  */
 export async function signOffStandings(
   classId: string,
+  studentId?: string,
 ): Promise<Map<string, Map<Skill, SignOffStanding>>> {
   const { timeZone, signOffLevel } = await db().class.findUniqueOrThrow({
     where: { id: classId },
     select: { timeZone: true, signOffLevel: true },
   });
+  const whose = studentId === undefined ? {} : { studentId };
   const rows = await db().observation.findMany({
-    where: { retractedAt: null, student: { classId } },
+    where: { retractedAt: null, student: { classId }, ...whose },
     select: observationSelect,
   });
   const seen = new Map<string, Map<Skill, ReadObservation[]>>();

@@ -1,6 +1,7 @@
 import 'server-only';
 import { canSeeClass, type Viewer } from '../auth/policy';
 import { skills, type Skill } from '../course/skills';
+import { bySkill } from '../mastery/by-skill';
 import { masteryOf, type Mastery } from '../mastery/mastery';
 import { mayWithClass } from './access';
 import { systemClock, type Clock } from './clock';
@@ -18,14 +19,8 @@ export {
 export type SkillStanding = Mastery & { skill: Skill };
 
 /** The twelve skills in the order of an evening, from whatever evidence is given. */
-const standings = (pieces: readonly SkillPiece[], now: Date): SkillStanding[] =>
-  skills.map((skill) => ({
-    skill,
-    ...masteryOf(
-      pieces.filter((piece) => piece.skill === skill),
-      now,
-    ),
-  }));
+const standings = (piecesOf: (skill: Skill) => readonly SkillPiece[], now: Date): SkillStanding[] =>
+  skills.map((skill) => ({ skill, ...masteryOf(piecesOf(skill), now) }));
 
 export type MySkills = {
   /** IANA, of the class: whose calendar the reviews go by. */
@@ -50,7 +45,11 @@ export async function getMySkills(
     shownEvidence(studentId, now),
   ]);
   if (student === null) return null;
-  return { timeZone: student.class.timeZone, standings: standings(pieces, now) };
+  const piecesOf = bySkill(pieces);
+  return {
+    timeZone: student.class.timeZone,
+    standings: standings((skill) => piecesOf(studentId, skill), now),
+  };
 }
 
 export type SkillMatrix = {
@@ -84,15 +83,13 @@ export async function getSkillMatrix(
     }),
     collectEvidence({ student: { classId } }, now),
   ]);
+  const piecesOf = bySkill(pieces);
   const stillHere = students.filter(({ leftAt }) => leftAt === null);
   const gone = students.filter(({ leftAt }) => leftAt !== null);
   return {
     students: [...stillHere, ...gone].map(({ leftAt, ...student }) => ({
       ...{ ...student, left: leftAt !== null },
-      standings: standings(
-        pieces.filter(({ studentId }) => studentId === student.id),
-        now,
-      ),
+      standings: standings((skill) => piecesOf(student.id, skill), now),
       signOff: Object.fromEntries(signOff.get(student.id) ?? []),
     })),
   };

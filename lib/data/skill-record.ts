@@ -81,7 +81,7 @@ export async function getSkillRecord(
   if (student === null || !canSeeClass(viewer, student.class)) return null;
   const now = clock.now();
   const [signOff, observations, evidence, questions] = await Promise.all([
-    signOffStandings(student.class.id),
+    signOffStandings(student.class.id, studentId),
     db().observation.findMany({
       where: { studentId, skill, retractedAt: null },
       orderBy: [{ observedAt: 'asc' }, { id: 'asc' }],

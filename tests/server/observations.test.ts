@@ -3,6 +3,7 @@ import type { Viewer } from '@/lib/auth/policy';
 import { db } from '@/lib/data/db';
 import { recordObservations, signedOffSkills } from '@/lib/data/observations';
 import { getSignOffSheet, setSignOffLevel } from '@/lib/data/sign-off-sheet';
+import { signOffStandings } from '@/lib/data/sign-off-standings';
 import type { OutgoingNote } from '@/lib/mastery/sign-off-note';
 import { useSchoolDatabase } from '../support/school-database';
 import { at, codeOf, makeSchool, valueOf, type School } from '../support/school';
@@ -280,6 +281,16 @@ describe('signed off', () => {
     await send([{ kind: 'take-back', key: third.key, restores: [] }]);
     expect(await standing()).toEqual([]);
   });
+});
+
+test('standings of one student say nothing of another', async () => {
+  await send([note(), note({ studentId: school.ben.studentId, skill: 'align' })]);
+  const all = await signOffStandings(school.classId);
+  const anns = await signOffStandings(school.classId, school.ann.studentId);
+  expect([...all.keys()].toSorted()).toEqual(
+    [school.ann.studentId, school.ben.studentId].toSorted(),
+  );
+  expect([...anns]).toEqual([[school.ann.studentId, all.get(school.ann.studentId)]]);
 });
 
 describe('two assessors', () => {
