@@ -1,6 +1,7 @@
 import 'server-only';
 import { canSeeClass, type Viewer } from '../auth/policy';
 import type { Skill } from '../course/skills';
+import { withoutNoise } from '../grading/counted-mark';
 import { skillsOfLab } from '../mastery/lab-skills';
 import type { Lab } from '../variants/labs';
 import { classAccessSelect } from './access';
@@ -32,7 +33,7 @@ export type AssignmentStatistics = {
   passMark: number;
   /** What counts of everybody who has a whole mark and is not excused, 0–100, lowest first. */
   marks: number[];
-  /** Of those: at the pass mark or above, and no gate failed. */
+  /** Of those: at the pass mark that holds for the student's work or above, and no gate failed. */
   reached: number;
   gateFailed: number;
   excused: number;
@@ -124,14 +125,16 @@ function assignmentsOf(
     }
   return gradebook.assignments.map(({ id, title, passMark, parts }) => {
     const cells = cellsOf.get(id) ?? [];
-    const marked = cells.flatMap(({ mark, complete, excused, gateFailed }) =>
-      mark === null || !complete || excused ? [] : [{ mark, gateFailed }],
+    const marked = cells.flatMap(({ mark, complete, excused, gateFailed, ...cell }) =>
+      mark === null || !complete || excused
+        ? []
+        : [{ mark, gateFailed, reached: !gateFailed && withoutNoise(mark) >= cell.passMark }],
     );
     const excused = cells.filter((cell) => cell.excused).length;
     return {
       ...{ id, title, passMark, excused },
       marks: marked.map(({ mark }) => mark).toSorted((one, other) => one - other),
-      reached: marked.filter(({ mark, gateFailed }) => !gateFailed && mark >= passMark).length,
+      reached: marked.filter(({ reached }) => reached).length,
       gateFailed: marked.filter(({ gateFailed }) => gateFailed).length,
       withoutMark: cells.length - excused - marked.length,
       parts: parts.map(({ partId, lab }) => ({

@@ -1,10 +1,8 @@
 import { z } from 'zod';
 import type { Skill } from '../course/skills';
-import { assignmentMark } from '../grading/assignment-mark';
-import { countedMark } from '../grading/counted-mark';
-import { gradebookState, type GradebookState } from '../grading/gradebook-state';
+import type { GradebookState } from '../grading/gradebook-state';
 import { labs, type Lab } from '../variants/labs';
-import { lateness } from './attempt-standing';
+import { reckon, type PartReckoning } from './assignment-reckoning';
 import { extendedDue } from './due-times';
 import type { AssignmentRow, AttemptRow, StudentRow } from './gradebook-rows';
 
@@ -28,6 +26,8 @@ export type GradebookCell = {
   state: GradebookState;
   /** After late penalty, counting rule, weights of the parts and override; not rounded. */
   mark: number | null;
+  /** The pass mark that holds for it: the assignment's, as it was when the last attempt started. */
+  passMark: number;
   /** Nothing of it is still to be marked, or a teacher has set the mark. */
   complete: boolean;
   excused: boolean;
@@ -66,58 +66,30 @@ export function cellOf(
   { now, toSignOff }: { now: Date; toSignOff: Skill[] },
 ): GradebookCell {
   const extension = assignment.extensions.length === 0 ? null : ownDue(student, assignment);
-  const parts = assignment.parts.map((part, index) =>
-    partOf(
-      part,
-      assignment.parts.length === 1
-        ? attempts
-        : attempts.filter(({ partId }) => (partId === null ? index === 0 : partId === part.id)),
-      extension,
-      assignment,
-    ),
-  );
-  const latest = attempts.reduce<AttemptRow | undefined>(
-    (last, one) => (last === undefined || one.startedAt >= last.startedAt ? one : last),
-    undefined,
-  );
-  const policy = latest?.policy ?? assignment.policy;
-  const whole = assignmentMark(parts);
-  const override = assignment.overrides.find(({ studentId }) => studentId === student.id);
-  const setByHand = override?.mark ?? null;
-  const overridden = setByHand !== null;
-  const mark = setByHand ?? whole.mark;
-  const gateFailed = !overridden && whole.gateFailed;
-  const excused = override?.excused ?? false;
-  const penalties = parts.flatMap(({ counted }) => counted?.latePenalty ?? []);
+  const reckoning = reckon({
+    ...{ attempts, extension, now },
+    parts: assignment.parts,
+    current: assignment.policy,
+    word: assignment.overrides.find(({ studentId }) => studentId === student.id),
+    feedbackReleasedAt: assignment.feedbackReleasedAt,
+    needsSignOff: toSignOff.length > 0,
+  });
+  const { whole, mark, excused, gateFailed, overridden, passMark, state } = reckoning;
+  const penalties = reckoning.parts.flatMap(({ counted }) => counted?.latePenalty ?? []);
+  const parts = reckoning.parts.map(partShown);
   return {
     studentId: student.id,
     assignmentId: assignment.id,
-    state: gradebookState({
-      excused,
-      mark,
-      passMark: policy.passMark,
-      gateFailed,
-      resultShown: true,
-      late: parts.some(({ late }) => late),
-      submitted: parts.some(({ submitted }) => submitted),
-      underWay: parts.some(({ underWay }) => underWay),
-      partMissing: !overridden && parts.some(({ submitted }) => !submitted),
-      returned: !overridden && parts.some(({ shown }) => shown.state === 'returned'),
-      needsSignOff: toSignOff.length > 0,
-      dueAtMs: extension?.getTime() ?? (policy.dueAt === null ? null : Date.parse(policy.dueAt)),
-      nowMs: now.getTime(),
-    }),
-    ...{ mark, excused, gateFailed, overridden },
+    ...{ state, mark, passMark, excused, gateFailed, overridden },
     complete: overridden || whole.allMarked,
-    raw: parts.length === 1 ? (parts[0]?.counted?.raw ?? null) : null,
+    raw: parts.length === 1 ? (reckoning.parts[0]?.counted?.raw ?? null) : null,
     latePenalty: penalties.length === 0 ? null : Math.max(...penalties),
     attempts: attempts.length,
-    underWay: parts.some(({ underWay }) => underWay),
+    underWay: reckoning.parts.some(({ open }) => open !== null),
     countedAttemptId:
-      parts.findLast(({ shown }) => shown.countedAttemptId !== null)?.shown.countedAttemptId ??
-      null,
+      parts.findLast(({ countedAttemptId }) => countedAttemptId !== null)?.countedAttemptId ?? null,
     extendedDueAt: extension?.toISOString() ?? null,
-    parts: parts.map(({ shown }) => shown),
+    parts,
     toSignOff,
   };
 }
@@ -133,64 +105,32 @@ function ownDue(student: StudentRow, { extensions }: AssignmentRow): Date | null
   );
 }
 
-function partOf(
-  part: AssignmentRow['parts'][number],
-  attempts: readonly AttemptRow[],
-  extension: Date | null,
-  assignment: AssignmentRow,
-) {
-  const submitted = attempts.filter(({ status }) => status === 'submitted');
-  const standings = submitted.map(({ policy, submittedAt }) =>
-    submittedAt === null
-      ? { late: false, share: 0 }
-      : lateness(
-          policy,
-          extension ?? (policy.dueAt === null ? null : new Date(policy.dueAt)),
-          submittedAt,
-        ),
-  );
-  const { counting } = (attempts.at(-1) ?? assignment).policy;
-  const counted = countedMark(
-    submitted.flatMap(({ id, graded }, index) => {
-      const latePenalty = standings[index]?.share ?? 0;
-      return graded === null
-        ? []
-        : [{ id, raw: graded.total, latePenalty, gateFailed: graded.gateFailed }];
-    }),
-    counting,
-  );
-  const lastIn = submitted.at(-1);
-  const underWay = attempts.some(({ status }) => status === 'open');
-  const shown: CellPart = {
+function partShown({
+  part,
+  attempts,
+  counted,
+  ...standing
+}: PartReckoning<AssignmentRow['parts'][number]>): CellPart {
+  return {
     partId: part.id,
     lab: labOfPart(part),
     weight: part.weight,
-    state: partState({
-      returned: lastIn !== undefined && lastIn.returnedAt !== null,
-      marked: counted !== null,
-      submitted: lastIn !== undefined,
-      underWay,
-    }),
+    state: partState({ ...standing, counted }),
     mark: counted?.mark ?? null,
     gateFailed: counted?.gateFailed ?? false,
     attempts: attempts.length,
-    countedAttemptId: counted?.attempt.id ?? lastIn?.id ?? null,
-  };
-  return {
-    ...{ shown, counted, underWay, weight: part.weight },
-    submitted: lastIn !== undefined,
-    late: standings.at(-1)?.late ?? false,
+    countedAttemptId: counted?.attempt.id ?? standing.lastIn?.id ?? null,
   };
 }
 
-function partState(input: {
-  returned: boolean;
-  marked: boolean;
-  submitted: boolean;
-  underWay: boolean;
-}): CellPart['state'] {
-  if (input.returned) return 'returned';
-  if (input.marked) return 'marked';
-  if (input.submitted) return 'submitted';
-  return input.underWay ? 'open' : 'not-started';
+function partState({
+  returned,
+  counted,
+  lastIn,
+  open,
+}: Pick<PartReckoning<unknown>, 'returned' | 'counted' | 'lastIn' | 'open'>): CellPart['state'] {
+  if (returned) return 'returned';
+  if (counted !== null) return 'marked';
+  if (lastIn !== null) return 'submitted';
+  return open === null ? 'not-started' : 'open';
 }

@@ -2,16 +2,16 @@ import 'server-only';
 import type { Viewer } from '../auth/policy';
 import type { LessonSlug } from '../course/lessons';
 import type { Skill } from '../course/skills';
-import { assignmentMark } from '../grading/assignment-mark';
-import { gradebookState, type GradebookState } from '../grading/gradebook-state';
+import type { GradebookState } from '../grading/gradebook-state';
 import { skillsOfLabs } from '../mastery/skills-of-labs';
 import { readParts, partsSelect } from './assignment-parts';
+import { reckon } from './assignment-reckoning';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { extendedDue, extensionsOf } from './due-times';
 import { signedOffSkills } from './observations';
-import { policyOfAttempt, policyOfColumns, policySelect } from './stored-policy';
-import { partAttemptSelect, partStanding, type StudentPart } from './student-part';
+import { policyOfColumns, policySelect } from './stored-policy';
+import { partAttemptSelect, readAttempt, studentPart, type StudentPart } from './student-part';
 
 export type { StudentPart } from './student-part';
 
@@ -81,7 +81,7 @@ export async function listStudentAssignments(
     ? ((await signedOffSkills(classId)).get(studentId) ?? new Set())
     : new Set();
   return rows.map((row) =>
-    summary(row, studentId, {
+    summary(row, {
       extraAttempts: accommodation?.extraAttempts ?? 0,
       isSignedOff: (skill) => signedOff.has(skill),
       now,
@@ -91,7 +91,6 @@ export async function listStudentAssignments(
 
 function summary(
   row: AssignmentRow,
-  studentId: string,
   {
     extraAttempts,
     isSignedOff,
@@ -104,54 +103,33 @@ function summary(
     ? skillsOfLabs(parts.map(({ lab }) => lab)).filter((skill) => !isSignedOff(skill))
     : [];
   const extension = extendedDue(row.extensions);
-  const open = row.attempts.find(({ status }) => status === 'open');
-  const dueAt =
-    extension?.toISOString() ??
-    (open === undefined ? current.dueAt : policyOfAttempt(open.policy).dueAt);
-  const [override] = row.overrides;
-  const excused = override?.excused ?? false;
-  const { feedbackReleasedAt } = row;
-  const standings = parts.map((part) =>
-    partStanding({
-      part,
-      attempts: row.attempts.filter(({ partId }) => partId === part.partId),
-      ...{ studentId, current, extension, feedbackReleasedAt, excused, dueAt, extraAttempts, now },
-    }),
-  );
-  const feedbackVisible = standings.every(({ shown }) => shown.feedbackVisible);
-  const whole = assignmentMark(
-    standings.map(({ counted, shown }) => ({ weight: shown.weight, excused: false, counted })),
-  );
-  const setByHand = override?.mark ?? null;
-  const mark = setByHand ?? whole.mark;
-  const gateFailed = setByHand === null && whole.gateFailed;
-  // The rules that the latest attempt started with hold for what is shown of it.
-  const { passMark } = standings.findLast(({ policy }) => policy !== null)?.policy ?? current;
+  const attempts = row.attempts.map(readAttempt);
+  const open = attempts.find(({ status }) => status === 'open');
+  const dueAt = extension?.toISOString() ?? (open?.policy ?? current).dueAt;
+  const [word] = row.overrides;
+  const reckoning = reckon({
+    ...{ attempts, current, extension, word, now },
+    parts: parts.map((part) => ({ ...part, id: part.partId })),
+    feedbackReleasedAt: row.feedbackReleasedAt,
+    needsSignOff: toSignOff.length > 0,
+  });
+  const { feedbackVisible, mark, gateFailed, overridden, passMark } = reckoning;
+  const attemptsAllowed =
+    current.attemptsAllowed === null ? null : current.attemptsAllowed + extraAttempts;
   return {
     assignmentId: row.id,
     title: row.title,
     placeName,
     dueAt,
     dueTimeZone: row.dueTimeZone,
-    state: gradebookState({
-      ...{ excused, mark, passMark, gateFailed },
-      resultShown: feedbackVisible,
-      late: standings.some(({ late }) => late),
-      submitted: standings.some(({ submitted }) => submitted),
-      underWay: standings.some(({ shown }) => shown.openAttemptId !== null),
-      partMissing: setByHand === null && standings.some(({ submitted }) => !submitted),
-      returned: setByHand === null && standings.some(({ returned }) => returned),
-      needsSignOff: toSignOff.length > 0,
-      dueAtMs: dueAt === null ? null : Date.parse(dueAt),
-      nowMs: now.getTime(),
-    }),
+    state: reckoning.stateToStudent,
     mark: feedbackVisible ? mark : null,
-    markByHand: setByHand !== null,
+    markByHand: overridden,
     gateFailed: feedbackVisible && gateFailed,
     passMark,
     feedbackVisible,
     lessons,
     toSignOff,
-    parts: standings.map(({ shown }) => shown),
+    parts: reckoning.parts.map((part) => studentPart(part, attemptsAllowed)),
   };
 }

@@ -37,7 +37,8 @@ type StandingOfAssignment = {
 
 /**
  * A student's mean over the assignments by their weights: those with a final mark that are not excused.
- * An assignment of which a part is still to come waits.
+ * An assignment of which a part is still to come waits, past its due time too: what is not marked is no
+ * zero until the teacher says so, and its state says "missing".
  */
 export const studentMean = (assignments: readonly StandingOfAssignment[]): number | null =>
   weightedMean(

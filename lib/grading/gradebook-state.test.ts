@@ -57,9 +57,24 @@ describe('the state of a student and an assignment', () => {
     ],
     ['excused and given back', { excused: true, submitted: true, returned: true }, 'excused'],
     [
-      'one part passed, another not handed in',
-      { mark: 90, submitted: true, partMissing: true, nowMs: 2000 },
+      'one part passed, another open past the due time',
+      { mark: 90, submitted: true, partMissing: true, underWay: true, nowMs: 2000 },
       'in-progress',
+    ],
+    [
+      'one part passed, another not begun at the due time',
+      { mark: 90, submitted: true, partMissing: true, partUntouched: true, nowMs: 1000 },
+      'in-progress',
+    ],
+    [
+      'one part passed, another not begun past the due time',
+      { mark: 90, submitted: true, partMissing: true, partUntouched: true, nowMs: 1001 },
+      'missing',
+    ],
+    [
+      'the same, and the teacher has set the mark',
+      { mark: 90, submitted: true, partMissing: false, partUntouched: true, nowMs: 1001 },
+      'complete',
     ],
     ['nothing of it handed in, past the due time', { partMissing: true, nowMs: 2000 }, 'missing'],
     [

@@ -28,17 +28,21 @@ export function gradebookState(input: {
   underWay: boolean;
   /** A part of it has nothing handed in; false where a teacher has set the mark. */
   partMissing?: boolean;
+  /** A part of it has nothing handed in and nothing open. */
+  partUntouched?: boolean;
   /** The last work of some part was given back; false where a teacher has set the mark. */
   returned?: boolean;
   /** It asks for skills that have not been signed off at the real telescope. */
   needsSignOff?: boolean;
-  /** The student's own due time: extension, else the group's, else the default. */
+  /** The student's own due time, of what is still to be handed in. */
   dueAtMs: number | null;
   nowMs: number;
 }): GradebookState {
   if (input.excused) return 'excused';
   if (input.returned === true) return 'returned';
-  if (input.submitted && input.partMissing === true) return 'in-progress';
+  const pastDue = input.dueAtMs !== null && input.nowMs > input.dueAtMs;
+  if (input.submitted && input.partMissing === true)
+    return pastDue && input.partUntouched === true ? 'missing' : 'in-progress';
   if (input.submitted && !input.resultShown) return input.late ? 'late' : 'submitted';
   if (input.mark !== null) {
     const passed = !input.gateFailed && withoutNoise(input.mark) >= input.passMark;
@@ -46,6 +50,6 @@ export function gradebookState(input: {
     return input.needsSignOff === true ? 'needs-sign-off' : 'complete';
   }
   if (input.submitted) return input.late ? 'late' : 'submitted';
-  if (input.dueAtMs !== null && input.nowMs > input.dueAtMs) return 'missing';
+  if (pastDue) return 'missing';
   return input.underWay ? 'in-progress' : 'not-started';
 }

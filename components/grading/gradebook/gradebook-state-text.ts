@@ -8,7 +8,10 @@ export const gradebookStateText: Readonly<
   'in-progress': { word: 'in progress', meaning: 'begun, or a part of it is still to come' },
   submitted: { word: 'submitted', meaning: 'in, without a mark yet' },
   late: { word: 'late', meaning: 'submitted after the due time and the grace' },
-  missing: { word: 'missing', meaning: 'past the due time, nothing submitted, not excused' },
+  missing: {
+    word: 'missing',
+    meaning: 'past the due time, and it or a part of it not submitted; not excused',
+  },
   excused: { word: 'excused', meaning: 'does not count, by your word' },
   'needs-sign-off': {
     word: 'needs sign-off',
