@@ -54,7 +54,8 @@ export default async function AssignmentPage({
   const isDraft = state === 'draft';
   const attempts = assignment.attemptsUnderWay + assignment.attemptsSubmitted;
   const warnings = warningsOf(previews ?? [], assignment.parts);
-  const rows = (gradebook?.students ?? []).flatMap(({ id: studentId, displayName }) => {
+  const rows = (gradebook?.students ?? []).flatMap(({ id: studentId, displayName, left }) => {
+    if (left) return [];
     const cell = gradebook?.cells.find(
       (entry) => entry.studentId === studentId && entry.assignmentId === id,
     );
