@@ -182,4 +182,20 @@ describe('the queue on a device', () => {
     expect(server.got.map(({ kind }) => kind)).toEqual(['note', 'take-back']);
     expect(waiting(store)).toBe(0);
   });
+
+  it('offers no undo of a note that was there already under another number', async () => {
+    const { server, open } = device();
+    const store = open();
+    const known: KnownNote = { ...note('o'), evening: '2026-12-05', mine: true };
+    const same = { outcome: 'already-there', key: note('a').key, known } as const;
+    const again = { outcome: 'already-there', key: note('b').key, known: { ...known } } as const;
+    server.says = {
+      kind: 'answers',
+      answers: [same, { ...again, known: { ...known, key: again.key } }],
+    };
+    store.note([note('a'), note('b')]);
+    await settled();
+    // The other one is its own, sent twice: that can be undone.
+    expect(store.snapshot().last.map(({ key }) => key)).toEqual([note('b').key]);
+  });
 });

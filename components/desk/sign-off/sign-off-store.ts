@@ -1,4 +1,9 @@
-import type { KnownNote, Outgoing, OutgoingNote } from '@/lib/mastery/sign-off-note';
+import type {
+  KnownNote,
+  Outgoing,
+  OutgoingAnswer,
+  OutgoingNote,
+} from '@/lib/mastery/sign-off-note';
 import {
   applyAnswers,
   drop,
@@ -37,6 +42,17 @@ export type QueueKeeper = {
 
 /** A hundred notes are some 40 kB. */
 const mostAtOnce = 100;
+
+/** What was there already, under another number, was noted by an earlier tap: this one undoes nothing. */
+function withoutMet(
+  last: readonly OutgoingNote[],
+  answers: readonly OutgoingAnswer[],
+): readonly OutgoingNote[] {
+  const met = answers.filter(
+    (one) => one.outcome === 'already-there' && one.known?.key !== one.key,
+  );
+  return met.length === 0 ? last : last.filter(({ key }) => met.every((one) => one.key !== key));
+}
 
 /** The queue of one teacher and class on this device, and its sending. */
 export class SignOffStore {
@@ -146,6 +162,7 @@ export class SignOffStore {
     if (sent.kind === 'answers') {
       this.failed = 0;
       this.change((ledger) => applyAnswers(ledger, sent.answers));
+      this.show({ last: withoutMet(this.state.last, sent.answers) });
       // An answer that says nothing of what was sent would otherwise be asked for without end.
       if (sent.answers.some(({ key }) => keys.includes(key))) return true;
     }
