@@ -1,4 +1,5 @@
 import { ActionForm, type FormActionFunction } from './action-form';
+import { CommentForm, type CommentPlace } from './comment-form';
 import { ConfirmAction } from './confirm-action';
 import type { AttemptComments } from '@/lib/data/comments';
 
@@ -21,33 +22,16 @@ export function CommentForms({
   /** Then the student needs more time as well, or cannot start. */
   dueIsOver: boolean;
 }) {
+  const places = [{ id: '', name: 'On the whole' }, ...names].map(({ id, name }): CommentPlace => {
+    const there = comments.find(({ criterion }) => criterion === id);
+    return { id, name, text: there?.text ?? '', changedAt: there?.changedAt ?? '' };
+  });
+  const whole = places[0];
   return (
     <details className="no-print rounded-md border border-line bg-panel px-4 py-3">
       <summary className="font-semibold">Write a comment, give back for another try</summary>
       <div className="mt-4 grid gap-8 lg:grid-cols-2">
-        <ActionForm
-          idPrefix="comment"
-          action={actions.write}
-          fields={[
-            {
-              name: 'criterion',
-              label: 'On',
-              type: 'select',
-              defaultValue: '',
-              options: [
-                { value: '', label: written('On the whole', '', comments) },
-                ...names.map(({ id, name }) => ({ value: id, label: written(name, id, comments) })),
-              ],
-            },
-            {
-              name: 'text',
-              label: 'Comment',
-              hint: 'The student reads it with the result. It takes the place of what is written there; empty takes that away.',
-              type: 'note',
-            },
-          ]}
-          submitLabel="Save the comment"
-        />
+        <CommentForm places={places} action={actions.write} />
         {returnedAt !== null ? (
           newerStarted ? (
             <p className="text-soft">Given back, and taken up again.</p>
@@ -75,10 +59,12 @@ export function CommentForms({
                 {
                   name: 'text',
                   label: 'Give back: what to do better',
-                  hint: 'The student reads it at once and may try once more.',
+                  hint: 'The student reads it at once and may try once more. It is the comment on the whole.',
                   type: 'note',
+                  defaultValue: whole?.text ?? '',
                 },
               ]}
+              hidden={{ openedOn: whole?.changedAt ?? '' }}
               submitLabel="Give back for another try"
             />
             {dueIsOver ? (
@@ -92,6 +78,3 @@ export function CommentForms({
     </details>
   );
 }
-
-const written = (name: string, id: string, comments: AttemptComments['comments']): string =>
-  comments.some(({ criterion }) => criterion === id) ? `${name} (written)` : name;

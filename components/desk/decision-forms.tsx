@@ -1,7 +1,15 @@
 import { ActionForm, type FormActionFunction } from './action-form';
 
-/** Whom and what a decision is about; `timeZone` is the clock that due times are typed on. */
-export type DecisionTarget = { studentId: string; assignmentId: string; timeZone: string };
+/**
+ * Whom and what a decision is about; `timeZone` is the clock that due times are typed on, `openedOn` when
+ * what the forms change had been changed last as they were opened.
+ */
+export type DecisionTarget = {
+  studentId: string;
+  assignmentId: string;
+  timeZone: string;
+  openedOn: { override: string | null; due: string | null };
+};
 
 export type DecisionActions = {
   mark: FormActionFunction;

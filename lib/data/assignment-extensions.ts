@@ -9,6 +9,7 @@ import { readExtraTime } from './extra-time';
 import type { ExtraTime } from './extra-time-input';
 import { extendDue } from './gradebook-decisions';
 import { firstField, firstMessage } from './names';
+import { changedMeanwhile, isAsOpened, openedOnSchema, type OpenedOn } from './opened-on';
 import { failure, notFound, success, type Result } from './result';
 
 /** Who has a due time of their own at an assignment, and who has more time or attempts at any. */
@@ -20,6 +21,8 @@ export type AssignmentExtensions = {
     /** UTC, ISO 8601. */
     dueAt: string;
     note: string;
+    /** UTC, ISO 8601. */
+    changedAt: string;
   }[];
   /** Lasting ones of students; they hold for every assignment. */
   accommodations: {
@@ -46,7 +49,7 @@ export async function listExtensions(
     db().extension.findMany({
       where: { assignmentId },
       select: {
-        ...{ dueAt: true, note: true },
+        ...{ dueAt: true, note: true, changedAt: true },
         student: { select: { id: true, displayName: true } },
         group: { select: { id: true, name: true } },
       },
@@ -65,8 +68,8 @@ export async function listExtensions(
       select: { id: true, name: true, _count: { select: { members: true } } },
     }),
   ]);
-  const given = rows.flatMap(({ dueAt, note, student, group }): Given[] => {
-    const shared = { dueAt: dueAt.toISOString(), note };
+  const given = rows.flatMap(({ dueAt, note, changedAt, student, group }): Given[] => {
+    const shared = { dueAt: dueAt.toISOString(), note, changedAt: changedAt.toISOString() };
     if (student !== null)
       return [{ kind: 'student', id: student.id, name: student.displayName, ...shared }];
     return group === null ? [] : [{ kind: 'group', ...group, ...shared }];
@@ -95,6 +98,7 @@ const groupSchema = z.strictObject({
     .trim()
     .min(1, 'Write a short note: why? It is kept with the change.')
     .max(500, 'Keep the note below 500 characters.'),
+  openedOn: openedOnSchema,
 });
 
 /**
@@ -103,7 +107,13 @@ const groupSchema = z.strictObject({
  */
 export async function extendGroupDue(
   viewer: Viewer,
-  input: { groupId: string; assignmentId: string; dueAt: string | null; note: string },
+  input: {
+    groupId: string;
+    assignmentId: string;
+    dueAt: string | null;
+    note: string;
+    openedOn?: OpenedOn;
+  },
   clock: Clock = systemClock,
 ): Promise<Result<null>> {
   const about = z.looseObject({ groupId: z.string(), assignmentId: z.string() }).safeParse(input);
@@ -115,10 +125,14 @@ export async function extendGroupDue(
   const parsed = groupSchema.safeParse(input);
   if (!parsed.success)
     return failure('bad-input', firstMessage(parsed.error), firstField(parsed.error));
-  const { assignmentId, dueAt, note: reason } = parsed.data;
-  await db().$transaction(async (transaction) => {
+  const { assignmentId, dueAt, note: reason, openedOn } = parsed.data;
+  return db().$transaction(async (transaction) => {
     const where = { assignmentId_groupId: { assignmentId, groupId } };
-    const before = await transaction.extension.findUnique({ where, select: { dueAt: true } });
+    const before = await transaction.extension.findUnique({
+      where,
+      select: { dueAt: true, changedAt: true },
+    });
+    if (!isAsOpened(openedOn, before?.changedAt)) return changedMeanwhile();
     if (dueAt === null) {
       await transaction.extension.deleteMany({ where: { assignmentId, groupId } });
     } else {
@@ -133,8 +147,8 @@ export async function extendGroupDue(
       after: { dueAt },
     };
     await writeAudit(transaction, viewer, entry, clock);
+    return success(null);
   });
-  return success(null);
 }
 
 /** More time for a student or a group, by one form. */
@@ -146,6 +160,7 @@ export async function extendDueOf(
     assignmentId: string;
     dueAt: string | null;
     note: string;
+    openedOn?: OpenedOn;
   },
   clock: Clock = systemClock,
 ): Promise<Result<null>> {

@@ -16,6 +16,8 @@ import { systemClock, type Clock } from './clock';
 import { db, type Transaction } from './db';
 import { labTaskOf } from './lab-tasks/lab-tasks';
 import { firstField, firstMessage } from './names';
+import { changedMeanwhile, openedOnSchema, type OpenedOn } from './opened-on';
+import { putComment } from './put-comment';
 import { failure, notFound, success, type Result } from './result';
 
 export type AttemptComment = {
@@ -108,48 +110,16 @@ const inputSchema = z.strictObject({
   attemptId: z.string().max(100),
   criterion: z.string().max(60),
   text: commentText,
+  openedOn: openedOnSchema,
 });
 
-/** What stood where a comment goes. */
-export type CommentBefore = { text: string | null; by: string | null; changedAt: Date | null };
-
 /**
- * Puts a comment where another may stand; an empty one takes it away, and the same words leave it to
- * whoever wrote them. Answers what stood there.
+ * Writes, changes or (empty) takes away a comment on a submitted check attempt; a colleague's newer one is
+ * not replaced unseen.
  */
-export async function putComment(
-  transaction: Transaction,
-  comment: { attemptId: string; criterion: string; text: string; teacherId: string | null },
-  now: Date,
-): Promise<CommentBefore> {
-  const { attemptId, criterion, text, teacherId } = comment;
-  const where = { attemptId_criterion: { attemptId, criterion } };
-  const found = await transaction.comment.findUnique({
-    where,
-    select: { text: true, teacherId: true, changedAt: true },
-  });
-  const before = {
-    text: found?.text ?? null,
-    by: found?.teacherId ?? null,
-    changedAt: found?.changedAt ?? null,
-  };
-  if (before.text === (text === '' ? null : text)) return before;
-  if (text === '') await transaction.comment.deleteMany({ where: { attemptId, criterion } });
-  else {
-    const data = { text, teacherId, changedAt: now };
-    await transaction.comment.upsert({
-      where,
-      create: { attemptId, criterion, ...data },
-      update: data,
-    });
-  }
-  return before;
-}
-
-/** Writes, changes or (empty) takes away a comment on a submitted check attempt. */
 export async function writeComment(
   viewer: Viewer,
-  input: { attemptId: string; criterion: string; text: string },
+  input: { attemptId: string; criterion: string; text: string; openedOn?: OpenedOn },
   clock: Clock = systemClock,
 ): Promise<Result<null>> {
   const attempt = await db().attempt.findUnique({
@@ -165,20 +135,22 @@ export async function writeComment(
   const parsed = inputSchema.safeParse(input);
   if (!parsed.success)
     return failure('bad-input', firstMessage(parsed.error), firstField(parsed.error));
-  const { attemptId, criterion, text } = parsed.data;
+  const { attemptId, criterion, text, openedOn } = parsed.data;
   const { studentId, assignmentId } = attempt;
   if (attempt.mode !== 'check' || assignmentId === null || attempt.status !== 'submitted')
     return failure('not-handed-in', 'Comments go with work that has been handed in.');
   if (criterion !== '' && !criteriaIn(attempt).includes(criterion))
     return failure('no-such-criterion', 'This mark has no such part.', 'criterion');
-  await db().$transaction(async (transaction) => {
-    const { text: before, by } = await putComment(
+  return db().$transaction(async (transaction) => {
+    const stood = await putComment(
       transaction,
-      { attemptId, criterion, text, teacherId: viewer.teacherId },
+      { attemptId, criterion, text, teacherId: viewer.teacherId, openedOn },
       clock.now(),
     );
+    if (stood === null) return changedMeanwhile();
+    const { text: before, by } = stood;
     const after = text === '' ? null : text;
-    if (before === after) return;
+    if (before === after) return success(null);
     await writeAudit(
       transaction,
       viewer,
@@ -191,8 +163,8 @@ export async function writeComment(
       },
       clock,
     );
+    return success(null);
   });
-  return success(null);
 }
 
 function criteriaIn({ lab, marks }: { lab: string; marks: { result: unknown }[] }): string[] {

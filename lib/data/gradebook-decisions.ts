@@ -7,6 +7,7 @@ import { cellSubject, type CellAction } from './cell-audit';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { firstField, firstMessage } from './names';
+import { changedMeanwhile, isAsOpened, openedOnSchema, type OpenedOn } from './opened-on';
 import { failure, notFound, success, type Result } from './result';
 
 const note = z
@@ -14,7 +15,10 @@ const note = z
   .trim()
   .min(1, 'Write a short note: why? It is kept with the change.')
   .max(500, 'Keep the note below 500 characters.');
-const target = { studentId: z.string(), assignmentId: z.string(), note };
+const target = {
+  ...{ studentId: z.string(), assignmentId: z.string(), note },
+  openedOn: openedOnSchema,
+};
 const markSchema = z.strictObject({
   ...target,
   mark: z
@@ -68,16 +72,21 @@ async function read<T>(
 async function decide(
   viewer: Viewer,
   classId: string,
-  decision: { studentId: string; assignmentId: string; note: string },
+  decision: { studentId: string; assignmentId: string; note: string; openedOn?: OpenedOn },
   change: { mark: number | null } | { excused: boolean },
   action: CellAction,
   clock: Clock,
 ): Promise<Result<null>> {
-  const { studentId, assignmentId, note: reason } = decision;
-  await db().$transaction(async (transaction) => {
+  const { studentId, assignmentId, note: reason, openedOn } = decision;
+  return db().$transaction(async (transaction) => {
     const where = { studentId_assignmentId: { studentId, assignmentId } };
     const select = { mark: true, excused: true, note: true } as const;
-    const before = await transaction.override.findUnique({ where, select });
+    const found = await transaction.override.findUnique({
+      where,
+      select: { ...select, changedAt: true },
+    });
+    if (!isAsOpened(openedOn, found?.changedAt)) return changedMeanwhile();
+    const before = found && { mark: found.mark, excused: found.excused, note: found.note };
     const data = { ...change, note: reason, changedAt: clock.now() };
     const after = await transaction.override.upsert({
       where,
@@ -88,8 +97,8 @@ async function decide(
     const subject = cellSubject({ studentId, assignmentId });
     const entry = { classId, action, subject, before: before ?? {}, after, reason };
     await writeAudit(transaction, viewer, entry, clock);
+    return success(null);
   });
-  return success(null);
 }
 
 /**
@@ -98,7 +107,13 @@ async function decide(
  */
 export async function overrideMark(
   viewer: Viewer,
-  input: { studentId: string; assignmentId: string; mark: number | null; note: string },
+  input: {
+    studentId: string;
+    assignmentId: string;
+    mark: number | null;
+    note: string;
+    openedOn?: OpenedOn;
+  },
   clock: Clock = systemClock,
 ): Promise<Result<null>> {
   const parsed = await read(viewer, markSchema, input);
@@ -110,7 +125,13 @@ export async function overrideMark(
 /** Takes the student out of the reckoning for this assignment; `excused: false` takes it back. */
 export async function excuse(
   viewer: Viewer,
-  input: { studentId: string; assignmentId: string; note: string; excused?: boolean },
+  input: {
+    studentId: string;
+    assignmentId: string;
+    note: string;
+    excused?: boolean;
+    openedOn?: OpenedOn;
+  },
   clock: Clock = systemClock,
 ): Promise<Result<null>> {
   const parsed = await read(viewer, excuseSchema, input);
@@ -122,19 +143,26 @@ export async function excuse(
 /** A due time of the student's own, earlier or later; null takes it back. */
 export async function extendDue(
   viewer: Viewer,
-  input: { studentId: string; assignmentId: string; dueAt: string | null; note: string },
+  input: {
+    studentId: string;
+    assignmentId: string;
+    dueAt: string | null;
+    note: string;
+    openedOn?: OpenedOn;
+  },
   clock: Clock = systemClock,
 ): Promise<Result<null>> {
   const parsed = await read(viewer, extensionSchema, input);
   if (!parsed.ok) return parsed;
   const { classId, decision } = parsed.value;
-  const { studentId, assignmentId, dueAt, note: reason } = decision;
-  await db().$transaction(async (transaction) => {
+  const { studentId, assignmentId, dueAt, note: reason, openedOn } = decision;
+  return db().$transaction(async (transaction) => {
     const where = { assignmentId_studentId: { assignmentId, studentId } };
     const before = await transaction.extension.findUnique({
       where,
-      select: { dueAt: true, note: true },
+      select: { dueAt: true, note: true, changedAt: true },
     });
+    if (!isAsOpened(openedOn, before?.changedAt)) return changedMeanwhile();
     if (dueAt === null) {
       await transaction.extension.deleteMany({ where: { assignmentId, studentId } });
     } else {
@@ -158,6 +186,6 @@ export async function extendDue(
       },
       clock,
     );
+    return success(null);
   });
-  return success(null);
 }

@@ -4,14 +4,17 @@ import { canTeachClass, type Viewer } from '../auth/policy';
 import { writeAudit } from './audit';
 import { cellSubject } from './cell-audit';
 import { systemClock, type Clock } from './clock';
-import { commentedSelect, commentText, hasNewer, putComment } from './comments';
+import { commentedSelect, commentText, hasNewer } from './comments';
 import { db } from './db';
 import { firstField, firstMessage } from './names';
+import { changedMeanwhile, isAsOpened, openedOnSchema, type OpenedOn } from './opened-on';
+import { putComment } from './put-comment';
 import { failure, notFound, success, type Result } from './result';
 
 const inputSchema = z.strictObject({
   attemptId: z.string().max(100),
   text: commentText.min(1, 'Write what to do better: the student reads it.'),
+  openedOn: openedOnSchema,
 });
 
 /** The attempt as far as whoever teaches its student may give it back; null for everybody else. */
@@ -40,7 +43,7 @@ const alreadyAgain = () =>
  */
 export async function giveBack(
   viewer: Viewer,
-  input: { attemptId: string; text: string },
+  input: { attemptId: string; text: string; openedOn?: OpenedOn },
   clock: Clock = systemClock,
 ): Promise<Result<null>> {
   const attempt = await attemptFor(viewer, input.attemptId);
@@ -48,11 +51,16 @@ export async function giveBack(
   const parsed = inputSchema.safeParse(input);
   if (!parsed.success)
     return failure('bad-input', firstMessage(parsed.error), firstField(parsed.error));
-  const { attemptId, text } = parsed.data;
+  const { attemptId, text, openedOn } = parsed.data;
   const { studentId, assignmentId, teacherId } = attempt;
   const now = clock.now();
   return db().$transaction(async (transaction) => {
     if (await hasNewer(transaction, attempt)) return alreadyAgain();
+    const stood = await transaction.comment.findUnique({
+      where: { attemptId_criterion: { attemptId, criterion: '' } },
+      select: { text: true, teacherId: true, changedAt: true },
+    });
+    if (!isAsOpened(openedOn, stood?.changedAt)) return changedMeanwhile();
     const { count } = await transaction.attempt.updateMany({
       where: { id: attemptId, status: 'submitted', returnedAt: null },
       data: { returnedAt: now },
@@ -60,7 +68,7 @@ export async function giveBack(
     if (count === 0)
       return failure('not-to-give-back', 'This is still open or has been given back already.');
     const comment = { attemptId, criterion: '', text, teacherId };
-    const { text: before, by } = await putComment(transaction, comment, now);
+    await putComment(transaction, comment, now);
     await writeAudit(
       transaction,
       viewer,
@@ -68,7 +76,7 @@ export async function giveBack(
         classId: attempt.student.class.id,
         action: 'returned',
         subject: cellSubject({ studentId, assignmentId, attemptId }),
-        before: { returnedAt: null, text: before, by },
+        before: { returnedAt: null, text: stood?.text ?? null, by: stood?.teacherId ?? null },
         after: { returnedAt: now.toISOString(), text },
       },
       clock,

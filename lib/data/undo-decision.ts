@@ -1,6 +1,7 @@
 import type { CellAction, CellValues } from './cell-audit';
-import { hasNewer, putComment } from './comments';
+import { hasNewer } from './comments';
 import type { Transaction } from './db';
+import { putComment } from './put-comment';
 
 type Decision = {
   action: CellAction;

@@ -359,13 +359,27 @@ describe('more time', () => {
     const own = { kind: 'student' as const, id: studentId, assignmentId, note: 'As agreed.' };
     valueOf(await extendDueOf(school.owner, { ...own, dueAt: later(2) }, monday));
     expect(await dueOf(school.ann)).toBe(later(2));
+    const changedAt = monday.now().toISOString();
     expect((await listExtensions(school.owner, assignmentId))?.given).toEqual([
-      { kind: 'group', id: owls, name: 'Owls', dueAt: later(48), note: 'Cloud.' },
-      { kind: 'group', id: wrens, name: 'Wrens', dueAt: later(24), note: 'Cloud.' },
-      { kind: 'student', id: studentId, name: 'Ann', dueAt: later(2), note: 'As agreed.' },
+      { kind: 'group', id: owls, name: 'Owls', dueAt: later(48), note: 'Cloud.', changedAt },
+      { kind: 'group', id: wrens, name: 'Wrens', dueAt: later(24), note: 'Cloud.', changedAt },
+      {
+        kind: 'student',
+        id: studentId,
+        name: 'Ann',
+        dueAt: later(2),
+        note: 'As agreed.',
+        changedAt,
+      },
     ]);
 
-    valueOf(await extendDueOf(school.owner, { ...own, dueAt: null }, monday));
+    const unseen = { kind: 'group' as const, id: owls, assignmentId, note: 'x', openedOn: null };
+    for (const stale of [unseen, { ...own, openedOn: null }]) {
+      const answer = await extendDueOf(school.owner, { ...stale, dueAt: later(9) }, monday);
+      expect(codeOf(answer)).toBe('changed-meanwhile');
+    }
+    const seen = { ...own, openedOn: changedAt };
+    valueOf(await extendDueOf(school.owner, { ...seen, dueAt: null }, monday));
     valueOf(await give(owls, null));
     expect(await dueOf(school.ann)).toBe(later(24));
     const trail = await db().audit.findMany({ where: { action: 'group-due-extended' } });

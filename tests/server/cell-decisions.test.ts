@@ -2,6 +2,7 @@ import { beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { getCellTrail, undoLastDecision } from '@/lib/data/audit-trail';
 import { getAttemptComments, writeComment } from '@/lib/data/comments';
 import { db } from '@/lib/data/db';
+import { getDecisionTimes, getOverrideTimes } from '@/lib/data/decisions-standing';
 import {
   excuse,
   extendDue,
@@ -232,6 +233,63 @@ describe('giving back for another try', () => {
     const read = await getAttemptComments(school.ann, work, monday);
     expect(read?.comments.map(({ text }) => text)).toEqual(['Once more.']);
     expect(read?.returnedAt).toBe(later(2).now().toISOString());
+  });
+});
+
+describe('what a form was opened on', () => {
+  const newDue = afterDue(24).now().toISOString();
+  const times = async () => {
+    const of = await getDecisionTimes(school.owner, school.ann.studentId);
+    if (of === null) throw new Error('the owner decides');
+    return of(assignmentId);
+  };
+
+  test('a mark, an excuse and a due time are not put in the place of a colleague’s unseen', async () => {
+    const { override, due } = await times();
+    expect([override, due]).toEqual([null, null]);
+    valueOf(await overrideMark(school.colleague, { ...target, mark: 50, note: 'Mine.' }, later(1)));
+    const more = { ...target, dueAt: newDue, note: 'Ill.' };
+    valueOf(await extendDue(school.colleague, more, later(1)));
+    const late = { ...target, note: 'Too late.' };
+    for (const answer of [
+      await overrideMark(school.owner, { ...late, mark: 90, openedOn: override }, later(2)),
+      await excuse(school.owner, { ...late, openedOn: override }, later(2)),
+      await extendDue(school.owner, { ...late, dueAt: null, openedOn: due }, later(2)),
+    ])
+      expect(codeOf(answer)).toBe('changed-meanwhile');
+    expect(await cell()).toMatchObject({ mark: 50, excused: false, extendedDueAt: newDue });
+    expect((await trail()).lines).toHaveLength(2);
+    const seen = await times();
+    const again = { ...late, openedOn: seen.override };
+    valueOf(await overrideMark(school.owner, { ...again, mark: 90 }, later(3)));
+    valueOf(await extendDue(school.owner, { ...late, dueAt: null, openedOn: seen.due }, later(3)));
+    expect(await cell()).toMatchObject({ mark: 90, extendedDueAt: null });
+  });
+
+  test('nor is a comment, whether it is written or goes with giving back', async () => {
+    const input = { attemptId, text: 'The owner’s.', openedOn: null };
+    const theirs = { attemptId, criterion: '', text: 'A colleague’s.', openedOn: null };
+    valueOf(await writeComment(school.colleague, theirs, later(1)));
+    const written = await writeComment(school.owner, { ...input, criterion: '' }, later(2));
+    expect(codeOf(written)).toBe('changed-meanwhile');
+    expect(codeOf(await giveBack(school.owner, input, later(2)))).toBe('changed-meanwhile');
+    const read = await getAttemptComments(school.owner, attemptId, monday);
+    expect(read?.comments).toMatchObject([{ text: 'A colleague’s.', by: 'colleague' }]);
+    expect(read?.returnedAt).toBeNull();
+    const openedOn = read?.comments[0]?.changedAt ?? null;
+    valueOf(await giveBack(school.owner, { ...input, openedOn }, later(3)));
+  });
+
+  test('is known to those who may decide, and to nobody else', async () => {
+    const { studentId } = school.ann;
+    expect(await getDecisionTimes(school.colleague, studentId)).not.toBeNull();
+    for (const viewer of [school.observer, school.stranger, school.ann, school.anonymous])
+      expect(await getDecisionTimes(viewer, studentId)).toBeNull();
+    valueOf(await overrideMark(school.owner, { ...target, mark: 50, note: 'Seen.' }, later(1)));
+    expect(await getOverrideTimes(school.colleague, school.classId)).toMatchObject({
+      [`${studentId} ${assignmentId}`]: later(1).now().toISOString(),
+    });
+    expect(await getOverrideTimes(school.observer, school.classId)).toEqual({});
   });
 });
 

@@ -8,6 +8,7 @@ import { joinLocalTime } from '@/components/desk/local-time-text';
 import { readNumber } from '@/components/desk/read-number';
 import { getViewer } from '@/lib/auth/session';
 import { excuse, extendDue, overrideMark } from '@/lib/data/gradebook';
+import type { Problem } from '@/lib/data/result';
 import { routes } from '@/lib/routes';
 import { instantOfLocalTime } from '@/lib/sky/local-time';
 import { localTimeProblem } from './moment-text';
@@ -17,11 +18,18 @@ const targetSchema = z.object({
   studentId: z.string(),
   assignmentId: z.string(),
   timeZone: z.string(),
+  openedOn: z.object({ override: z.string().nullable(), due: z.string().nullable() }),
 });
 
 /** A decision shows on the pages of its student, its assignment, its cell and the class. */
 function show(): void {
   revalidatePath(routes.teacher.desk(), 'layout');
+}
+
+/** Shows a colleague's newer decision beside what was typed. */
+function notSaved(problem: Problem, kept: FormAnswer['kept']): FormAnswer {
+  if (problem.code === 'changed-meanwhile') show();
+  return refused(problem, kept);
 }
 
 /** An empty mark takes the teacher's own mark back. */
@@ -30,7 +38,7 @@ export async function decideMark(
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
-  const { studentId, assignmentId } = targetSchema.parse(target);
+  const { studentId, assignmentId, openedOn } = targetSchema.parse(target);
   const form = readForm(z.object({ mark: z.string(), note: z.string() }), formData);
   if (!form.ok) return form.answer;
   const typed = form.value.mark.trim();
@@ -50,8 +58,9 @@ export async function decideMark(
     assignmentId,
     mark,
     note: form.value.note,
+    openedOn: openedOn.override,
   });
-  if (!decided.ok) return refused(decided.problem, form.kept);
+  if (!decided.ok) return notSaved(decided.problem, form.kept);
   show();
   return done(
     mark === null
@@ -65,7 +74,7 @@ export async function decideExcuse(
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
-  const { studentId, assignmentId } = targetSchema.parse(target);
+  const { studentId, assignmentId, openedOn } = targetSchema.parse(target);
   const form = readForm(z.object({ excused: z.enum(['yes', 'no']), note: z.string() }), formData);
   if (!form.ok) return form.answer;
   const excused = form.value.excused === 'yes';
@@ -74,8 +83,9 @@ export async function decideExcuse(
     assignmentId,
     excused,
     note: form.value.note,
+    openedOn: openedOn.override,
   });
-  if (!decided.ok) return refused(decided.problem, form.kept);
+  if (!decided.ok) return notSaved(decided.problem, form.kept);
   show();
   return done(excused ? 'Excused: it does not count.' : 'It counts again.');
 }
@@ -86,7 +96,7 @@ export async function decideDue(
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
-  const { studentId, assignmentId, timeZone } = targetSchema.parse(target);
+  const { studentId, assignmentId, timeZone, openedOn } = targetSchema.parse(target);
   const form = readForm(
     z.object({ date: z.string(), time: z.string(), note: z.string() }),
     formData,
@@ -120,10 +130,13 @@ export async function decideDue(
     }
     dueAt = resolved.instant;
   }
-  const decided = await extendDue(await getViewer(), { studentId, assignmentId, dueAt, note });
+  const decided = await extendDue(await getViewer(), {
+    ...{ studentId, assignmentId, dueAt, note },
+    openedOn: openedOn.due,
+  });
   if (!decided.ok) {
     const { field } = decided.problem;
-    return refused(
+    return notSaved(
       field === 'dueAt' ? { ...decided.problem, field: 'date' } : decided.problem,
       form.kept,
     );

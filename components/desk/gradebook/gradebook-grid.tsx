@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { memo, useId, useState, type MouseEvent } from 'react';
 import type { FormActionFunction } from '../action-form';
+import type { DecisionTarget } from '../decision-forms';
 import { classNames } from '@/components/ui/class-names';
 import { routes } from '@/lib/routes';
 import { markText } from '@/components/grading/mark-text';
@@ -21,14 +22,23 @@ type GradebookGridProps = {
   /** Null for whoever only looks on. */
   setMark:
     | ((
-        target: { studentId: string; assignmentId: string; timeZone: string },
+        target: DecisionTarget,
         ...form: Parameters<FormActionFunction>
       ) => ReturnType<FormActionFunction>)
     | null;
+  /** When a mark by hand or an excuse was last changed, by "<student id> <assignment id>". */
+  decidedAt: Readonly<Record<string, string>>;
 };
 
 /** Students by assignments, moved in by keyboard like a spreadsheet; each cell leads to all about it. */
-export function GradebookGrid({ columns, rows, groups, timeZone, setMark }: GradebookGridProps) {
+export function GradebookGrid({
+  columns,
+  rows,
+  groups,
+  timeZone,
+  setMark,
+  decidedAt,
+}: GradebookGridProps) {
   const [view, setView] = useState<GridView>({ state: '', group: '', sort: 'card' });
   const [edited, setEdited] = useState<EditedCell | null>(null);
   const router = useRouter();
@@ -127,11 +137,15 @@ export function GradebookGrid({ columns, rows, groups, timeZone, setMark }: Grad
       </div>
       {setMark === null || edited === null ? null : (
         <CellEditor
-          edited={edited}
+          edited={{ ...edited, cell: cellNow(edited, rows, columns) }}
           action={setMark.bind(null, {
             studentId: edited.row.id,
             assignmentId: edited.column.id,
             timeZone,
+            openedOn: {
+              override: decidedAt[`${edited.row.id} ${edited.column.id}`] ?? null,
+              due: null,
+            },
           })}
           onClose={() => {
             setEdited(null);
@@ -140,6 +154,16 @@ export function GradebookGrid({ columns, rows, groups, timeZone, setMark }: Grad
       )}
     </div>
   );
+}
+
+/** As the page has it now: a colleague's mark that came while this one was typed is shown. */
+function cellNow(
+  { row, column, cell }: EditedCell,
+  rows: readonly GridRow[],
+  columns: readonly GridColumn[],
+): GridCell {
+  const at = columns.findIndex(({ id }) => id === column.id);
+  return rows.find(({ id }) => id === row.id)?.cells[at] ?? cell;
 }
 
 const StudentRow = memo(function StudentRow({

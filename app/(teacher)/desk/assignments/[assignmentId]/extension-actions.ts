@@ -10,13 +10,17 @@ import { routes } from '@/lib/routes';
 import { done, readForm, refused } from '../../read-form';
 import { typedDue } from '../../typed-due';
 
-/** "student <id>" or "group <id>", as the form's list sends it. */
+/** "student <id> <when their own due time was last changed, or none>", or of a group, as the form sends it. */
 const whoSchema = z
   .string()
-  .regex(/^(student|group) \S{1,100}$/, 'Choose a student or a group.')
+  .regex(/^(student|group) \S{1,100} \S{1,40}$/, 'Choose a student or a group.')
   .transform((text) => {
-    const [kind, id = ''] = text.split(' ');
-    return { kind: kind === 'group' ? ('group' as const) : ('student' as const), id };
+    const [kind, id = '', changedAt = 'none'] = text.split(' ');
+    return {
+      kind: kind === 'group' ? ('group' as const) : ('student' as const),
+      id,
+      openedOn: changedAt === 'none' ? null : changedAt,
+    };
   });
 const formSchema = z.object({
   who: whoSchema,
@@ -24,6 +28,10 @@ const formSchema = z.object({
   time: z.string(),
   note: z.string(),
 });
+
+const show = (): void => {
+  revalidatePath(routes.teacher.desk(), 'layout');
+};
 
 /** A due time of their own for a student or a group, on the clock of the class. */
 export async function giveMoreTime(
@@ -44,13 +52,14 @@ export async function giveMoreTime(
   const { who, note } = form.value;
   const given = await extendDueOf(viewer, { ...who, assignmentId, dueAt: due.dueAt, note });
   if (!given.ok) {
+    if (given.problem.code === 'changed-meanwhile') show();
     const { field } = given.problem;
     return refused(
       field === 'dueAt' ? { ...given.problem, field: 'date' } : given.problem,
       form.kept,
     );
   }
-  revalidatePath(routes.teacher.desk(), 'layout');
+  show();
   return done('Given: it holds from now on.');
 }
 
@@ -63,7 +72,10 @@ export async function takeTimeBack(assignmentId: string, who: string): Promise<F
     ...parsed.data,
     ...{ assignmentId, dueAt: null, note: 'Taken back.' },
   });
-  if (!taken.ok) return refused(taken.problem, {});
-  revalidatePath(routes.teacher.desk(), 'layout');
+  if (!taken.ok) {
+    if (taken.problem.code === 'changed-meanwhile') show();
+    return refused(taken.problem, {});
+  }
+  show();
   return done('Taken back.');
 }

@@ -20,6 +20,11 @@ export function ExtensionsPanel({
   extensions: AssignmentExtensions;
 }) {
   const { given, accommodations, students, groups } = extensions;
+  /** As the form sends it: whom it is about, and when their own time was last changed, for the check. */
+  const whoOf = (kind: 'group' | 'student', id: string): string => {
+    const there = given.find((one) => one.kind === kind && one.id === id);
+    return `${kind} ${id} ${there?.changedAt ?? 'none'}`;
+  };
   return (
     <Panel title="More time" className="no-print">
       <div className="space-y-5">
@@ -45,7 +50,7 @@ export function ExtensionsPanel({
                   <td>{note}</td>
                   <td>
                     <ConfirmAction
-                      action={takeTimeBack.bind(null, assignmentId, `${kind} ${id}`)}
+                      action={takeTimeBack.bind(null, assignmentId, whoOf(kind, id))}
                       title={`Take the time of ${name} back?`}
                       description="The due time of the class holds again, or that of a group. What was handed in by then may count as late."
                       confirmLabel="Take it back"
@@ -78,10 +83,13 @@ export function ExtensionsPanel({
                     options: [
                       { value: '', label: 'Choose …' },
                       ...groups.map(({ id, name, members }) => ({
-                        value: `group ${id}`,
+                        value: whoOf('group', id),
                         label: `Group ${name} (${members === 1 ? 'one student' : `${String(members)} students`})`,
                       })),
-                      ...students.map(({ id, name }) => ({ value: `student ${id}`, label: name })),
+                      ...students.map(({ id, name }) => ({
+                        value: whoOf('student', id),
+                        label: name,
+                      })),
                     ],
                   },
                   { name: 'date', label: 'Due date for them', type: 'date' },

@@ -5,6 +5,7 @@ import { z } from 'zod';
 import type { FormAnswer } from '@/components/desk/action-form';
 import { getViewer } from '@/lib/auth/session';
 import { writeComment } from '@/lib/data/comments';
+import type { Problem } from '@/lib/data/result';
 import { giveBack, takeBack } from '@/lib/data/returned-work';
 import { routes } from '@/lib/routes';
 import { done, readForm, refused } from '../../read-form';
@@ -13,15 +14,24 @@ const show = (): void => {
   revalidatePath(routes.teacher.desk(), 'layout');
 };
 
+/** Of the comment that the form shows; empty: there was none. */
+const openedOn = z.string().transform((text) => (text === '' ? null : text));
+
+/** Shows a colleague's newer comment beside what was typed. */
+function notSaved(problem: Problem, kept: FormAnswer['kept']): FormAnswer {
+  if (problem.code === 'changed-meanwhile') show();
+  return refused(problem, kept);
+}
+
 export async function comment(
   attemptId: string,
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
-  const form = readForm(z.object({ criterion: z.string(), text: z.string() }), formData);
+  const form = readForm(z.object({ criterion: z.string(), text: z.string(), openedOn }), formData);
   if (!form.ok) return form.answer;
   const written = await writeComment(await getViewer(), { attemptId, ...form.value });
-  if (!written.ok) return refused(written.problem, form.kept);
+  if (!written.ok) return notSaved(written.problem, form.kept);
   show();
   return done(form.value.text.trim() === '' ? 'Taken away.' : 'Saved.');
 }
@@ -31,10 +41,10 @@ export async function returnWork(
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
-  const form = readForm(z.object({ text: z.string() }), formData);
+  const form = readForm(z.object({ text: z.string(), openedOn }), formData);
   if (!form.ok) return form.answer;
   const given = await giveBack(await getViewer(), { attemptId, ...form.value });
-  if (!given.ok) return refused(given.problem, form.kept);
+  if (!given.ok) return notSaved(given.problem, form.kept);
   show();
   return done('Given back.');
 }

@@ -16,13 +16,14 @@ import { getAttemptResult } from '@/lib/data/attempts';
 import { getClass } from '@/lib/data/classes';
 import { systemClock } from '@/lib/data/clock';
 import { getAttemptComments } from '@/lib/data/comments';
+import { getDecisionTimes } from '@/lib/data/decisions-standing';
 import { getStudentGradebook } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
 import { rightsIn } from '../../classes/[classId]/class-of';
 import { isBenchLab, type BenchLab } from '@/lib/variants/bench/bench-labs';
 import type { Lab } from '@/lib/variants/labs';
 import { AttemptOutcome } from '@/app/attempt-outcome';
-import { decideDue, decideExcuse, decideMark } from '../../decision-actions';
+import { decisionsOf } from '../../decisions-of';
 import { kitChoices } from '../../form-choices';
 import { comment, returnWork, undoReturn } from './actions';
 
@@ -40,12 +41,13 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
   const attempt = await getAttemptResult(viewer, (await params).attemptId);
   if (attempt === null) notFound();
   const { assignmentId, studentId, mode, result } = attempt;
-  const [details, gradebook, written] = await Promise.all([
+  const [details, gradebook, written, decided] = await Promise.all([
     getClass(viewer, attempt.classId),
     mode === 'check' && assignmentId !== null
       ? getStudentGradebook(viewer, { studentId, assignmentId })
       : null,
     getAttemptComments(viewer, attempt.id),
+    getDecisionTimes(viewer, studentId),
   ]);
   if (details === null) notFound();
   const { mayTeach } = rightsIn(details);
@@ -88,20 +90,15 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
         <Panel>
           <AttemptFacts attempt={attempt} timeZone={details.timeZone} counting={counting} />
         </Panel>
-        {cell !== undefined && assignmentId !== null && mayTeach ? (
+        {cell !== undefined && assignmentId !== null && decided !== null ? (
           <DecisionForms
             idPrefix="decide"
             excused={cell.excused}
             timeZone={details.timeZone}
-            actions={{
-              mark: decideMark.bind(null, { studentId, assignmentId, timeZone: details.timeZone }),
-              excuse: decideExcuse.bind(null, {
-                studentId,
-                assignmentId,
-                timeZone: details.timeZone,
-              }),
-              due: decideDue.bind(null, { studentId, assignmentId, timeZone: details.timeZone }),
-            }}
+            actions={decisionsOf({
+              ...{ studentId, assignmentId, timeZone: details.timeZone },
+              openedOn: decided(assignmentId),
+            })}
           />
         ) : null}
         {written === null || written.comments.length === 0 ? null : (

@@ -7,6 +7,7 @@ import { EmptyState } from '@/components/ui/empty-state';
 import { LinkButton } from '@/components/ui/link-button';
 import { PrintButton } from '@/components/ui/print-button';
 import { buttonLook } from '@/components/ui/button-look';
+import { getOverrideTimes } from '@/lib/data/decisions-standing';
 import { getGradebook } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
 import { decideMark } from '../../decision-actions';
@@ -16,6 +17,8 @@ export const metadata: Metadata = { title: 'Gradebook' };
 
 export default async function GradebookPage({ params }: { params: Promise<{ classId: string }> }) {
   const { details, viewer, mayTeach, mayTakeOut } = await classOf(params);
+  // The times first: a mark that comes in between is then refused rather than replaced.
+  const decidedAt = await getOverrideTimes(viewer, details.id);
   const gradebook = await getGradebook(viewer, details.id);
   if (gradebook === null) notFound();
   if (gradebook.students.length === 0) {
@@ -86,6 +89,7 @@ export default async function GradebookPage({ params }: { params: Promise<{ clas
         groups={gradebook.groups}
         timeZone={details.timeZone}
         setMark={mayTeach ? decideMark : null}
+        decidedAt={decidedAt}
       />
       <p className="text-sm text-soft">Times are on the class’s clock, {details.timeZone}.</p>
       <GradebookLegend />

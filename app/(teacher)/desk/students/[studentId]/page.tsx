@@ -14,9 +14,10 @@ import { PrintButton } from '@/components/ui/print-button';
 import { TextLink } from '@/components/ui/text-link';
 import { getViewer } from '@/lib/auth/session';
 import { getClass } from '@/lib/data/classes';
+import { getDecisionTimes } from '@/lib/data/decisions-standing';
 import { getStudentGradebook, getStudentRecord } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
-import { decideDue, decideExcuse, decideMark } from '../../decision-actions';
+import { decisionsOf } from '../../decisions-of';
 
 export const metadata: Metadata = { title: 'Student' };
 
@@ -26,13 +27,13 @@ export default async function StudentPage({ params }: { params: Promise<{ studen
   const record = await getStudentRecord(viewer, studentId);
   if (record === null) notFound();
   const { student, attempts } = record;
-  const [details, gradebook] = await Promise.all([
+  const [details, gradebook, decided] = await Promise.all([
     getClass(viewer, student.classId),
     getStudentGradebook(viewer, { studentId }),
+    getDecisionTimes(viewer, studentId),
   ]);
   if (details === null || gradebook === null) notFound();
   const mayTakeOut = details.role === 'owner' || details.role === 'teacher';
-  const mayTeach = mayTakeOut && details.archivedAt === null;
   const mean = gradebook.students[0]?.mean ?? null;
   const practice = attempts.filter((attempt) => attempt.mode === 'practice');
   return (
@@ -73,11 +74,6 @@ export default async function StudentPage({ params }: { params: Promise<{ studen
         {gradebook.assignments.map((assignment) => {
           const cell = gradebook.cells.find((entry) => entry.assignmentId === assignment.id);
           if (cell === undefined) return null;
-          const target = {
-            studentId: student.id,
-            assignmentId: assignment.id,
-            timeZone: details.timeZone,
-          };
           return (
             <Panel
               key={assignment.id}
@@ -102,16 +98,15 @@ export default async function StudentPage({ params }: { params: Promise<{ studen
                   )}
                   timeZone={details.timeZone}
                 />
-                {mayTeach ? (
+                {decided !== null ? (
                   <DecisionForms
                     idPrefix={assignment.id}
                     excused={cell.excused}
                     timeZone={details.timeZone}
-                    actions={{
-                      mark: decideMark.bind(null, target),
-                      excuse: decideExcuse.bind(null, target),
-                      due: decideDue.bind(null, target),
-                    }}
+                    actions={decisionsOf({
+                      ...{ studentId, assignmentId: assignment.id, timeZone: details.timeZone },
+                      openedOn: decided(assignment.id),
+                    })}
                   />
                 ) : null}
               </div>

@@ -14,13 +14,14 @@ import { PrintButton } from '@/components/ui/print-button';
 import { getViewer } from '@/lib/auth/session';
 import { getCellTrail } from '@/lib/data/audit-trail';
 import { getClass } from '@/lib/data/classes';
+import { getDecisionTimes } from '@/lib/data/decisions-standing';
 import {
   getStudentGradebook,
   getStudentRecord,
   type GradebookAssignment,
 } from '@/lib/data/gradebook';
 import { routes } from '@/lib/routes';
-import { decideDue, decideExcuse, decideMark } from '../../../../decision-actions';
+import { decisionsOf } from '../../../../decisions-of';
 import { undo } from './actions';
 
 export const metadata: Metadata = { title: 'Mark' };
@@ -37,10 +38,11 @@ type CellPageProps = { params: Promise<{ studentId: string; assignmentId: string
 export default async function CellPage({ params }: CellPageProps) {
   const { studentId, assignmentId } = await params;
   const viewer = await getViewer();
-  const [gradebook, record, trail] = await Promise.all([
+  const [gradebook, record, trail, decided] = await Promise.all([
     getStudentGradebook(viewer, { studentId, assignmentId }),
     getStudentRecord(viewer, studentId),
     getCellTrail(viewer, { studentId, assignmentId }),
+    getDecisionTimes(viewer, studentId),
   ]);
   const [cell] = gradebook?.cells ?? [];
   const [assignment] = gradebook?.assignments ?? [];
@@ -49,12 +51,10 @@ export default async function CellPage({ params }: CellPageProps) {
   const details = await getClass(viewer, student.classId);
   if (details === null) notFound();
   const { timeZone } = details;
-  const mayTeach =
-    (details.role === 'owner' || details.role === 'teacher') && details.archivedAt === null;
   const attempts = record.attempts.filter(
     (attempt) => attempt.mode === 'check' && attempt.assignmentId === assignmentId,
   );
-  const target = { studentId, assignmentId, timeZone };
+  const mayTeach = decided !== null;
   const last = trail?.lines.find(({ id }) => id === trail.lastDecisionId);
   return (
     <>
@@ -90,16 +90,15 @@ export default async function CellPage({ params }: CellPageProps) {
             />
           </div>
         </Panel>
-        {mayTeach ? (
+        {decided !== null ? (
           <DecisionForms
             idPrefix="decide"
             excused={cell.excused}
             timeZone={timeZone}
-            actions={{
-              mark: decideMark.bind(null, target),
-              excuse: decideExcuse.bind(null, target),
-              due: decideDue.bind(null, target),
-            }}
+            actions={decisionsOf({
+              ...{ studentId, assignmentId, timeZone },
+              openedOn: decided(assignmentId),
+            })}
           />
         ) : null}
         {trail === null ? null : (
