@@ -41,6 +41,16 @@ export function count(dataFolder: string, sql: string, ...values: string[]): num
   return z.object({ n: z.number() }).parse(row).n;
 }
 
+/** Makes an attempt's mark another, as if a grader had erred. */
+export function setMark(dataFolder: string, attemptId: string, total: number): void {
+  const database = new Database(path.join(dataFolder, 'duskbench.sqlite'), { timeout: 10_000 });
+  try {
+    database.prepare('UPDATE Mark SET total = ? WHERE attemptId = ?').run(total, attemptId);
+  } finally {
+    database.close();
+  }
+}
+
 /** What the product's database keeps of an attempt, of whichever lab. */
 export function storedAttempt(dataFolder: string, attemptId: string) {
   const [row] = rowsOf(
