@@ -4,6 +4,7 @@ import { useState, useSyncExternalStore } from 'react';
 import { Undo2 } from 'lucide-react';
 import { Field } from '@/components/ui/field';
 import { Select } from '@/components/ui/select';
+import { SunCaution } from '@/components/ui/sun-caution';
 import { skillTitles, type Skill } from '@/lib/course/skills';
 import { eveningOf } from '@/lib/mastery/evening';
 import { notesOf } from '@/lib/mastery/sign-off-queue';
@@ -119,6 +120,7 @@ export function SignOffBoard({
         </Field>
         <EveningChoice settings={settings} telescopes={sheet.telescopes} onChange={setSettings} />
       </div>
+      <SunCaution short />
       {students.length === 0 ? (
         <p className="text-soft">Nobody is in this group.</p>
       ) : (

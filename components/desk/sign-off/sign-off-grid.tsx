@@ -34,11 +34,8 @@ export function SignOffGrid({
             Skill
           </th>
           {students.map(({ id, displayName }) => (
-            <th
-              key={id}
-              scope="col"
-              className="min-w-12 px-0.5! text-center! text-xs wrap-anywhere"
-            >
+            // A column is as wide as the longest word of its name: no name breaks within one.
+            <th key={id} scope="col" className="min-w-12 px-1! text-center! text-xs">
               {displayName}
             </th>
           ))}
