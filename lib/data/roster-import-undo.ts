@@ -10,7 +10,8 @@ import { forgetStudents } from './student-forgetting';
 
 /**
  * Takes an import back: the new students go, names and standing are as before. Refused, with nothing
- * changed, once one of the new ones has worked or the roster was changed again. Sessions that ended
+ * changed, once one of the new ones has worked, something was set for one of them (a group, more time), or
+ * the roster was changed again. Sessions that ended
  * stay ended, and card numbers are not given out anew.
  */
 export async function takeBackImport(
@@ -33,13 +34,16 @@ export async function takeBackImport(
           { questions: { some: {} } },
           { observations: { some: {} } },
           { overrides: { some: {} } },
+          { extensions: { some: {} } },
+          { groups: { some: {} } },
+          { accommodation: { isNot: null } },
         ],
       },
     });
     if (worked > 0) {
       return failure(
         'has-worked',
-        `${worked} of the new students ${worked === 1 ? 'has' : 'have'} work here already, so the import stays. Mark those who are wrong here as left.`,
+        `${worked} of the new students ${worked === 1 ? 'has' : 'have'} work, a group or more time here already, so the import stays. Mark those who are wrong here as left.`,
       );
     }
     if (!(await isAsImported(transaction, classId, undo))) {

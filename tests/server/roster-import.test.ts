@@ -10,9 +10,11 @@ import {
   takeBackImport,
 } from '@/lib/data/roster-import';
 import type { RosterList } from '@/lib/data/roster-import-input';
+import { extendDue } from '@/lib/data/gradebook';
 import { openSession, viewerOfToken } from '@/lib/data/sessions';
 import { useSchoolDatabase } from '../support/school-database';
 import {
+  afterDue,
   codeOf,
   makeSchool,
   monday,
@@ -28,6 +30,11 @@ let school: School;
 beforeEach(async () => {
   school = await makeSchool();
 });
+
+const makeGroup = (studentId: string) =>
+  db().group.create({
+    data: { classId: school.classId, name: 'Owls', members: { create: { studentId } } },
+  });
 
 const listOf = (
   entries: readonly (readonly [name: string, sourcedId?: string])[],
@@ -281,6 +288,27 @@ describe('taking an import back', () => {
     const assignmentId = await published(school);
     const eve = { ...school.ann, studentId: studentId ?? '', displayName: 'Eve' };
     await started(eve, assignmentId);
+    expect(codeOf(await takeBackImport(school.owner, school.classId, undo))).toBe('has-worked');
+    expect(await rosterLines()).toHaveLength(4);
+  });
+
+  test.each<[string, (studentId: string) => Promise<unknown>]>([
+    ['a group', (studentId) => makeGroup(studentId)],
+    [
+      'a due time of their own',
+      async (studentId) => {
+        const assignmentId = await published(school);
+        const target = { studentId, assignmentId, dueAt: afterDue(24).now().toISOString() };
+        return extendDue(school.owner, { ...target, note: 'New here.' }, monday);
+      },
+    ],
+    [
+      'an accommodation',
+      (studentId) => db().accommodation.create({ data: { studentId, extraTime: '1.5' } }),
+    ],
+  ])('is refused once one of the new ones has %s', async (_, give) => {
+    const { undo } = await imported(listOf([['Eve']]));
+    await give(undo.added[0] ?? '');
     expect(codeOf(await takeBackImport(school.owner, school.classId, undo))).toBe('has-worked');
     expect(await rosterLines()).toHaveLength(4);
   });
