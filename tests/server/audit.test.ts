@@ -1,4 +1,5 @@
 import { beforeEach, expect, test } from 'vitest';
+import { z } from 'zod';
 import { createAssignment, publishAssignment } from '@/lib/data/assignments';
 import { renameClass, setIdleSignOut, setRetentionDate } from '@/lib/data/classes';
 import { db } from '@/lib/data/db';
@@ -57,6 +58,20 @@ test('settings of a class: who changed them, when, from what, to what', async ()
     ]),
   );
   expect(await audit()).toHaveLength(3);
+});
+
+test('lines of one millisecond stand in the order in which they were written', async () => {
+  const { owner, classId } = school;
+  const names = Array.from({ length: 12 }, (_, index) => `Year ${String(index)}`);
+  for (const name of names) valueOf(await renameClass(owner, classId, name, monday));
+  const lines = await db().audit.findMany({
+    where: { classId },
+    orderBy: [{ at: 'asc' }, { id: 'asc' }],
+    select: { id: true, after: true },
+  });
+  expect(lines.map(({ after }) => after)).toEqual(names.map((name) => ({ name })));
+  // RFC 9562, section 5.7, as zod reads it.
+  for (const { id } of lines) expect(z.uuidv7().safeParse(id).success).toBe(true);
 });
 
 test('publishing is one line, however often it is asked for', async () => {
