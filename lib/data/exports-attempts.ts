@@ -1,6 +1,7 @@
 import 'server-only';
 import { z } from 'zod';
 import type { ExportedAttempt } from '../exports/exported-attempt';
+import { afterPenalty } from '../grading/counted-mark';
 import { passes, practicePassMark } from '../mastery/evidence';
 import { standingOf, standingSelect } from './attempt-standing';
 import { db } from './db';
@@ -58,7 +59,8 @@ export async function readExportedAttempts(
   ]);
   return attempts.map((attempt) => {
     const { id, student, assignment, mode, number, startedAt, submittedAt, returnedAt } = attempt;
-    const { latePenalty, policy } = standingOf(attempt, now);
+    const standing = standingOf(attempt, now);
+    const latePenalty = submittedAt === null ? 0 : standing.latePenalty;
     const [mark] = attempt.marks;
     const { lab, title } = labTaskOf(attempt.lab);
     const part = assignment?.parts.findIndex((one) => one.id === attempt.partId) ?? -1;
@@ -68,15 +70,15 @@ export async function readExportedAttempts(
       assignment: assignment === null ? null : { id: assignment.id, title: assignment.title },
       part: part < 0 ? null : part + 1,
       ...{ lab, labTitle: title, mode, number, startedAt, submittedAt, returnedAt },
-      latePenalty: submittedAt === null ? 0 : latePenalty,
+      latePenalty,
       mark:
         mark === undefined
           ? null
           : {
               total: mark.total,
               passed: passes({
-                mark: mark.total,
-                passMark: policy?.passMark ?? practicePassMark,
+                mark: afterPenalty({ raw: mark.total, latePenalty }),
+                passMark: standing.policy?.passMark ?? practicePassMark,
                 gateFailed: mark.gateFailed,
               }),
               gates: gates.get(`${id} ${String(mark.graderVersion)}`) ?? [],

@@ -1,6 +1,6 @@
 import { stringify } from 'csv-stringify/sync';
-import { oneDecimal } from '../exports/one-decimal';
 import type { GradebookState } from '../grading/gradebook-state';
+import { shownMark } from '../grading/shown-mark';
 import { csvText } from './csv-text';
 
 const stateWords: Record<GradebookState, string> = {
@@ -51,7 +51,7 @@ export function gradebookCsv(
     csvText(displayName),
     ...assignments.flatMap((assignment) => {
       const cell = cellOf.get(`${id} ${assignment.id}`);
-      const mark = cell === undefined || cell.mark === null ? null : oneDecimal(cell.mark);
+      const mark = cell === undefined || cell.mark === null ? null : shownMark(cell.mark);
       return [mark, cell === undefined ? '' : stateWords[cell.state]];
     }),
     ...further.map(({ of }) => of(id)),

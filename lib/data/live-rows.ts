@@ -1,13 +1,14 @@
 import 'server-only';
 import { z } from 'zod';
 import { course } from '../course/lessons';
+import { afterPenalty } from '../grading/counted-mark';
 import { passes, practicePassMark } from '../mastery/evidence';
+import { standingOf, standingSelect } from './attempt-standing';
 import { labTaskOf, type LabResult } from './lab-tasks/lab-tasks';
 import { db } from './db';
 import { readingOf } from './live-reading';
 import { liveRules, standingNow, type HandedIn, type LiveStanding } from './live-standing';
 import { stageOfDraft, type LiveStage } from './live-stage';
-import { policyOfAttempt } from './stored-policy';
 
 export type LiveRow = {
   studentId: string;
@@ -51,7 +52,7 @@ export async function readLiveRows(
       select: { studentId: true, lastSeenAt: true, endedAt: true },
     }),
     readOpen(classId, since, memory),
-    readHandedIn(classId, since),
+    readHandedIn(classId, since, now),
     db().askedQuestion.findMany({
       where: { student, OR: [{ askedAt: { gte: since } }, { answeredAt: { gte: since } }] },
       orderBy: [{ answeredAt: 'desc' }, { number: 'desc' }],
@@ -166,7 +167,7 @@ async function stageOf(
   return stage;
 }
 
-async function readHandedIn(classId: string, since: Date) {
+async function readHandedIn(classId: string, since: Date, now: Date) {
   const rows = await db().attempt.findMany({
     where: {
       ...{ status: 'submitted', submittedAt: { gte: since } },
@@ -174,8 +175,8 @@ async function readHandedIn(classId: string, since: Date) {
     },
     orderBy: { submittedAt: 'desc' },
     select: {
-      ...{ id: true, studentId: true, assignmentId: true, lab: true, mode: true, title: true },
-      ...{ submittedAt: true, policy: true },
+      ...{ id: true, studentId: true, assignmentId: true, lab: true, title: true },
+      ...standingSelect,
       marks: {
         orderBy: { graderVersion: 'desc' },
         take: 1,
@@ -183,13 +184,23 @@ async function readHandedIn(classId: string, since: Date) {
       },
     },
   });
-  return rows.flatMap(({ id, submittedAt, policy, marks: [mark], lab, ...row }) => {
+  return rows.flatMap((row) => {
+    const { id, studentId, assignmentId, mode, title, submittedAt } = row;
     if (submittedAt === null) return [];
+    const [mark] = row.marks;
     const gateFailed = mark?.gateFailed ?? false;
-    const passMark = row.mode === 'check' ? policyOfAttempt(policy).passMark : practicePassMark;
+    const { latePenalty, policy } = standingOf(row, now);
+    const passMark = policy?.passMark ?? practicePassMark;
     const work: HandedIn & { studentId: string } = {
-      ...{ ...row, attemptId: id, lab: labTaskOf(lab).lab, at: submittedAt, gateFailed },
-      passed: mark === undefined ? null : passes({ mark: mark.total, passMark, gateFailed }),
+      ...{ studentId, assignmentId, mode, title, attemptId: id, lab: labTaskOf(row.lab).lab },
+      ...{ at: submittedAt, gateFailed },
+      passed:
+        mark === undefined
+          ? null
+          : passes({
+              mark: afterPenalty({ raw: mark.total, latePenalty }),
+              ...{ passMark, gateFailed },
+            }),
     };
     return work;
   });

@@ -1,6 +1,6 @@
 import { afterPenalty } from '../grading/counted-mark';
+import { shownMark } from '../grading/shown-mark';
 import type { ExportedAttempt } from './exported-attempt';
-import { oneDecimal } from './one-decimal';
 import { instantCell, type Table } from './table';
 
 const header = [
@@ -20,9 +20,9 @@ export function attemptsTable(attempts: readonly ExportedAttempt[]): Table {
         ...[cardNumber, name, assignment?.title ?? '', part, lab, mode, number],
         instantCell(attempt.startedAt),
         attempt.submittedAt === null ? null : instantCell(attempt.submittedAt),
-        mark === null ? null : oneDecimal(mark.total),
-        counts ? oneDecimal(100 * latePenalty) : null,
-        counts ? oneDecimal(afterPenalty({ raw: mark.total, latePenalty })) : null,
+        mark === null ? null : shownMark(mark.total),
+        counts ? shownMark(100 * latePenalty) : null,
+        counts ? shownMark(afterPenalty({ raw: mark.total, latePenalty })) : null,
         mark === null ? null : mark.passed ? 'yes' : 'no',
         mark === null ? null : mark.gates.join('; '),
         attempt.returnedAt === null ? null : instantCell(attempt.returnedAt),

@@ -23,6 +23,7 @@ export type ExportedAttempt = {
   mark: {
     /** 0–100, not rounded, before lateness. */
     total: number;
+    /** By what lateness leaves of it. */
     passed: boolean;
     /** The gates that failed, by the words of the grader. */
     gates: readonly string[];

@@ -78,6 +78,15 @@ function endOf({ mode, mark }: ExportedAttempt): Verb {
   return mark.passed ? 'passed' : 'failed';
 }
 
+/**
+ * What is handed in is named by what is told of it, too: a statement never changes (2.3), so that one
+ * that was marked again, or is no longer late, is another beside the first.
+ */
+const handedInName = ({ mark, latePenalty }: ExportedAttempt, verb: Verb): string =>
+  mark === null
+    ? `handed-in ${verb}`
+    : `handed-in ${verb} ${String(mark.graderVersion)} ${String(mark.total)} ${String(latePenalty)}`;
+
 function statement(
   attempt: ExportedAttempt,
   verb: Verb,
@@ -89,10 +98,9 @@ function statement(
     assignment === null
       ? null
       : activity(`${homePage}/assignments/${assignment.id}`, assignment.title, 'assessment');
-  // One id a moment, not a verb: a regrade that turns a fail into a pass is the same hand-in.
-  const moment = verb === 'attempted' ? 'begun' : 'handed-in';
+  const begun = verb === 'attempted';
   return {
-    id: uuidOf(`attempt ${id} ${moment}`),
+    id: uuidOf(`attempt ${id} ${begun ? 'begun' : handedInName(attempt, verb)}`),
     actor: {
       objectType: 'Agent',
       ...(name === '' ? {} : { name }),
@@ -108,7 +116,7 @@ function statement(
       extensions: {
         [`${homePage}/terms/mode`]: mode,
         [`${homePage}/terms/attempt-number`]: attempt.number,
-        ...(moment === 'begun' || mark === null
+        ...(begun || mark === null
           ? {}
           : {
               [`${homePage}/terms/late-penalty`]: attempt.latePenalty,
@@ -131,6 +139,7 @@ function resultOf({ startedAt, submittedAt, mark, mode }: ExportedAttempt): Stat
     ...(mark === null
       ? {}
       : {
+          // As it was marked; what lateness takes stands in the context, and success goes by what is left.
           score: { scaled: mark.total / 100, raw: mark.total, min: 0, max: 100 },
           // Practice has no pass mark of its own.
           ...(mode === 'practice' ? {} : { success: mark.passed }),

@@ -14,10 +14,10 @@ import {
   exportStudentZip,
 } from '@/lib/data/exports';
 import { readClassFile, readExportChoices } from '@/lib/data/exports-input';
-import { excuse, getGradebook } from '@/lib/data/gradebook';
+import { excuse, extendDue, getGradebook } from '@/lib/data/gradebook';
 import { exportStudent, setExtraAttempts, setExtraTime } from '@/lib/data/roster';
 import { getSkillMatrix } from '@/lib/data/skill-progress';
-import { oneDecimal } from '@/lib/exports/one-decimal';
+import { shownMark } from '@/lib/grading/shown-mark';
 import { useSchoolDatabase } from '../support/school-database';
 import {
   afterDue,
@@ -143,7 +143,7 @@ describe('the marks', () => {
         );
         const mark = row[2 + 2 * column] ?? '';
         expect(mark === '' ? null : Number(mark)).toBe(
-          cell.mark === null ? null : oneDecimal(cell.mark),
+          cell.mark === null ? null : shownMark(cell.mark),
         );
         expect(row[3 + 2 * column]?.replaceAll(' ', '-')).toBe(cell.state);
       }
@@ -204,7 +204,7 @@ test('the attempts read back as the database has them, with lateness and gates',
       attempt.startedAt.toISOString(),
     );
     expect(of(row, 'Mark before lateness')).toBe(
-      mark === undefined ? '' : String(oneDecimal(mark.total)),
+      mark === undefined ? '' : String(shownMark(mark.total)),
     );
   }
   const late = must(rows.find((row) => of(row, 'Late penalty in per cent') === '20'));
@@ -313,6 +313,55 @@ describe('the statements', () => {
   });
 });
 
+test('what lateness takes below the pass mark has not passed; told otherwise later it is another statement', async () => {
+  const apart = await makeSchool();
+  const { owner, ann } = apart;
+  const assignmentId = await published(apart);
+  const attemptId = await started(ann, assignmentId);
+  const input = {
+    submission: await answerFor(attemptId, 'best'),
+    idempotencyKey: attemptId,
+  };
+  valueOf(await submitAttempt(ann, attemptId, input, afterDue(25)));
+  await db().mark.updateMany({ where: { attemptId }, data: { total: 85 } });
+  const told = async () => {
+    const [head, row] = read(await exportAttempts(owner, apart.classId, byCard, now));
+    const column = (name: string) => must(row)[must(head).indexOf(name)];
+    const [begun, end] = must(await exportStatements(owner, apart.classId, byCard, now));
+    return {
+      row: [column('Mark that counts'), column('Passed')],
+      ids: [must(begun).id, must(end).id],
+      said: [must(end).verb.display['en-GB'], must(end).result?.success],
+    };
+  };
+  const late = await told();
+  expect([late.row, late.said]).toEqual([
+    ['68', 'no'],
+    ['failed', false],
+  ]);
+  const dueAt = afterDue(26).now().toISOString();
+  valueOf(
+    await extendDue(owner, { studentId: ann.studentId, assignmentId, dueAt, note: 'Ill.' }, monday),
+  );
+  const inTime = await told();
+  expect([inTime.row, inTime.said]).toEqual([
+    ['85', 'yes'],
+    ['passed', true],
+  ]);
+  const { graderVersion } = await db().mark.findFirstOrThrow({ where: { attemptId } });
+  await db().mark.create({
+    data: {
+      ...{ attemptId, graderVersion: graderVersion + 1, total: 90, result: {} },
+      gradedAt: afterDue(30).now(),
+    },
+  });
+  const regraded = await told();
+  const all = [late, inTime, regraded];
+  expect(new Set(all.map(({ ids: [begun] }) => begun)).size).toBe(1);
+  expect(new Set(all.map(({ ids: [, end] }) => end)).size).toBe(3);
+  expect((await told()).ids).toEqual(regraded.ids);
+});
+
 describe('the folder of one student', () => {
   const opened = async (accommodations: boolean) => {
     const zip = must(await exportStudentZip(school.owner, studentIdOf(2), { accommodations }, now));
@@ -339,7 +388,7 @@ describe('the folder of one student', () => {
     const book = must(await getGradebook(school.owner, classId(), now));
     const own = book.cells.filter(({ studentId }) => studentId === studentIdOf(2));
     expect(rows[1]?.filter((_, index) => index >= 2 && index % 2 === 0)).toEqual(
-      own.map(({ mark }) => (mark === null ? '' : String(oneDecimal(mark)))),
+      own.map(({ mark }) => (mark === null ? '' : String(shownMark(mark)))),
     );
     const all = Object.values(files).join('\n');
     for (const other of ['HYPERLINK', studentIdOf(1), studentIdOf(3), 'argon2', 'tokenHash'])

@@ -1,5 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { markText } from '@/components/grading/mark-text';
 import type { Viewer } from '@/lib/auth/policy';
 import { getAttemptResult, submitAttempt, listStudentAssignments } from '@/lib/data/attempts';
 import type { AssignmentPolicy } from '@/lib/data/assignment-input';
@@ -12,7 +13,6 @@ import {
   getStudentRecord,
   overrideMark,
 } from '@/lib/data/gradebook';
-import { oneDecimal } from '@/lib/exports/one-decimal';
 import { useSchoolDatabase } from '../support/school-database';
 import {
   afterDue,
@@ -369,12 +369,13 @@ describe('the spreadsheet', () => {
     expect(new Set(rows.map((row) => row.length)).size).toBe(1);
   });
 
-  test.each([
-    [68.05, 68.1],
-    [87.1429, 87.1],
-    [99.95, 100],
-    [0, 0],
-  ])('%f is shown as %f', (mark, shown) => {
-    expect(oneDecimal(mark)).toBe(shown);
+  test('shows a mark as the page does, and never rounds up to a pass', async () => {
+    const assignmentId = await published(school, {}, monday, { title: 'Close to it' });
+    await marked(assignmentId, 69.97);
+    const text = await exportGradebookCsv(school.owner, school.classId, monday);
+    const rows: string[][] = parse(text ?? '', { bom: true });
+    const column = rows[0]?.indexOf('Close to it') ?? -1;
+    expect(rows[1]?.slice(column, column + 2)).toEqual([markText(69.97), 'not yet']);
+    expect(rows[1]?.[column]).toBe('69.9');
   });
 });

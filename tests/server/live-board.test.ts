@@ -13,6 +13,7 @@ import { openSession, viewerOfToken } from '@/lib/data/sessions';
 import { liveView } from '@/components/desk/live/live-view';
 import { useSchoolDatabase } from '../support/school-database';
 import {
+  afterDue,
   answerFor,
   at,
   labPart,
@@ -140,6 +141,21 @@ describe('a lesson', () => {
     expect(view?.gates?.href).toContain(attemptId);
   });
 
+  test('what lateness takes below the pass mark has not passed', async () => {
+    const apart = await makeSchool();
+    const attemptId = await started(apart.ann, await published(apart));
+    const submission = await answerFor(attemptId, 'best');
+    const late = afterDue(25);
+    await arrive(apart.ann, late);
+    const answer = { submission, idempotencyKey: 'ann-is-late' };
+    valueOf(await submitAttempt(apart.ann, attemptId, answer, late));
+    // Two days late at 10 % a day leave 68 of it; 70 passes.
+    await db().mark.updateMany({ where: { attemptId }, data: { total: 85 } });
+    expect(await tileOf(apart, 1, late)).toMatchObject({
+      place: { kind: 'handed-in', passed: false },
+    });
+  });
+
   test('by card, by group and by assignment shows whom it says', async () => {
     const cards = async (options: Partial<LiveOptions>) =>
       (await tilesOf(school, into(12), options)).map(({ cardNumber }) => cardNumber);
@@ -190,15 +206,18 @@ describe('a lesson', () => {
 describe('the stream of events', () => {
   /** Looks when it is told to, and no sooner. */
   function handTurned() {
-    let look = (): Promise<void> => Promise.resolve();
+    const { promise, resolve } = Promise.withResolvers<() => Promise<void>>();
+    let started = false;
     let stopped = false;
     const ticker: Ticker = (run) => {
-      look = run;
+      started = true;
+      resolve(run);
       return () => {
         stopped = true;
       };
     };
-    return { ticker, look: () => look(), stopped: () => stopped };
+    const look = async (): Promise<void> => (await promise)();
+    return { ticker, look, started: () => started, stopped: () => stopped };
   }
   async function nextEvent(reader: ReadableStreamDefaultReader<Uint8Array>) {
     const { value, done } = await reader.read();
@@ -263,12 +282,12 @@ describe('the stream of events', () => {
     expect(stopped()).toBe(true);
   });
 
-  test('tells a stranger nothing but that', async () => {
+  test('tells a stranger nothing but that, and reads nothing for one', async () => {
     const school = await makeSchool();
-    const { look, reader } = watching(school.stranger, school, monday);
-    await look();
+    const { started: looked, reader } = watching(school.stranger, school, monday);
     expect(await nextEvent(reader)).toMatchObject({ name: 'event: signed-out' });
     expect(await nextEvent(reader)).toBe('closed');
+    expect(looked()).toBe(false);
   });
 
   test('of two watchers takes one look, and goes on until the last one leaves', async () => {
