@@ -52,14 +52,17 @@ export function liveStream(input: LiveStreamInput): ReadableStream<Uint8Array> {
         if (!open) return;
         controller.enqueue(encoder.encode(`event: ${event}\ndata: ${JSON.stringify(data)}\n\n`));
       };
+      /** Asked before anything is read, and again and again; shows out whoever may not. */
+      const mayLook = async (): Promise<boolean> => {
+        if (await mayWithClass(await input.viewer(), classId, canSeeClass)) return true;
+        send('signed-out', {});
+        end();
+        return false;
+      };
       const tell = async (look: LiveLook): Promise<void> => {
-        const asksAgain = looks % looksBetween === 0;
+        const asksAgain = looks > 0 && looks % looksBetween === 0;
         looks += 1;
-        if (asksAgain && !(await mayWithClass(await input.viewer(), classId, canSeeClass))) {
-          send('signed-out', {});
-          end();
-          return;
-        }
+        if (asksAgain && !(await mayLook())) return;
         if (!look.ok) {
           fail(look.error);
           return;
@@ -71,12 +74,17 @@ export function liveStream(input: LiveStreamInput): ReadableStream<Uint8Array> {
         else if (asksAgain) send('heard', { at });
         sent = text;
       };
+      const watch = async (): Promise<void> => {
+        // Gone meanwhile: then nothing is to be looked at.
+        if (!(await mayLook()) || !open) return;
+        stop = watchClass(classId, (look) => tell(look).catch(fail), {
+          ...(clock === undefined ? {} : { clock }),
+          ...(ticker === undefined ? {} : { ticker }),
+        });
+      };
       signal.addEventListener('abort', end);
-      stop = watchClass(classId, (look) => tell(look).catch(fail), {
-        ...(clock === undefined ? {} : { clock }),
-        ...(ticker === undefined ? {} : { ticker }),
-      });
       if (signal.aborted) end();
+      else watch().catch(fail);
     },
     cancel: () => {
       open = false;

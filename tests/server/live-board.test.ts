@@ -206,17 +206,20 @@ describe('a lesson', () => {
 describe('the stream of events', () => {
   /** Looks when it is told to, and no sooner. */
   function handTurned() {
-    const { promise, resolve } = Promise.withResolvers<() => Promise<void>>();
+    let begin: (run: () => Promise<void>) => void = () => undefined;
+    const begun = new Promise<() => Promise<void>>((resolve) => {
+      begin = resolve;
+    });
     let started = false;
     let stopped = false;
     const ticker: Ticker = (run) => {
       started = true;
-      resolve(run);
+      begin(run);
       return () => {
         stopped = true;
       };
     };
-    const look = async (): Promise<void> => (await promise)();
+    const look = async (): Promise<void> => (await begun)();
     return { ticker, look, started: () => started, stopped: () => stopped };
   }
   async function nextEvent(reader: ReadableStreamDefaultReader<Uint8Array>) {
