@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { canTeachClass, type Viewer } from '../auth/policy';
 import { classOfAssignment } from './access';
 import { writeAudit } from './audit';
+import { holdClass } from './class-in-line';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { readExtraTime } from './extra-time';
@@ -127,6 +128,7 @@ export async function extendGroupDue(
     return failure('bad-input', firstMessage(parsed.error), firstField(parsed.error));
   const { assignmentId, dueAt, note: reason, openedOn } = parsed.data;
   return db().$transaction(async (transaction) => {
+    await holdClass(transaction, classId);
     const where = { assignmentId_groupId: { assignmentId, groupId } };
     const before = await transaction.extension.findUnique({
       where,

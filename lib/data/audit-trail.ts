@@ -11,6 +11,7 @@ import {
   type CellValues,
   type ShownValues,
 } from './cell-audit';
+import { holdClass } from './class-in-line';
 import { systemClock, type Clock } from './clock';
 import { db, type Transaction } from './db';
 import { failure, notFound, success, type Result } from './result';
@@ -127,6 +128,7 @@ export async function undoLastDecision(
     return notFound();
   const cell = { studentId, assignmentId };
   return db().$transaction(async (transaction) => {
+    await holdClass(transaction, classId);
     const last = lastDecision(await linesOf(transaction, classId, cell));
     if (last === undefined) return failure('nothing-to-undo', 'Nothing is left to undo here.');
     if (last.id !== auditId) return changedMeanwhile();

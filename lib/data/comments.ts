@@ -11,6 +11,7 @@ import {
 import { criteriaOf } from '../grading/criteria-of';
 import { standingOf, standingSelect } from './attempt-standing';
 import { writeAudit } from './audit';
+import { holdClass } from './class-in-line';
 import { cellSubject } from './cell-audit';
 import { systemClock, type Clock } from './clock';
 import { db, type Transaction } from './db';
@@ -142,6 +143,7 @@ export async function writeComment(
   if (criterion !== '' && !criteriaIn(attempt).includes(criterion))
     return failure('no-such-criterion', 'This mark has no such part.', 'criterion');
   return db().$transaction(async (transaction) => {
+    await holdClass(transaction, attempt.student.class.id);
     const stood = await putComment(
       transaction,
       { attemptId, criterion, text, teacherId: viewer.teacherId, openedOn },

@@ -4,6 +4,7 @@ import { beginTry } from '../auth/throttle';
 import { endOfLocalDay } from '../sky/local-time';
 import { classAccessSelect, mayWithClass, teacherIdOf } from './access';
 import { writeAudit } from './audit';
+import { holdClass } from './class-in-line';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { failure, notFound, success, type Result } from './result';
@@ -50,6 +51,7 @@ export async function createCoverLink(
   const now = clock.now();
   const token = newToken();
   return db().$transaction(async (transaction) => {
+    await holdClass(transaction, classId);
     const open = { classId, endedAt: null, expiresAt: { gt: now } };
     if ((await transaction.coverLink.count({ where: open })) >= mostOpen) {
       return failure(

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { canTeachClass, type Viewer } from '../auth/policy';
 import { classOfAssignment } from './access';
 import { writeAudit } from './audit';
+import { holdClass } from './class-in-line';
 import { cellSubject, type CellAction } from './cell-audit';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
@@ -79,6 +80,7 @@ async function decide(
 ): Promise<Result<null>> {
   const { studentId, assignmentId, note: reason, openedOn } = decision;
   return db().$transaction(async (transaction) => {
+    await holdClass(transaction, classId);
     const where = { studentId_assignmentId: { studentId, assignmentId } };
     const select = { mark: true, excused: true, note: true } as const;
     const found = await transaction.override.findUnique({
@@ -157,6 +159,7 @@ export async function extendDue(
   const { classId, decision } = parsed.value;
   const { studentId, assignmentId, dueAt, note: reason, openedOn } = decision;
   return db().$transaction(async (transaction) => {
+    await holdClass(transaction, classId);
     const where = { assignmentId_studentId: { assignmentId, studentId } };
     const before = await transaction.extension.findUnique({
       where,

@@ -5,6 +5,7 @@ import { canSeeClass, canTeachClass, type Viewer } from '../auth/policy';
 import { loadKits } from '../content/sky-catalogue';
 import { mayWithClass } from './access';
 import { writeAudit } from './audit';
+import { holdClass } from './class-in-line';
 import { systemClock, type Clock } from './clock';
 import { db, type Transaction } from './db';
 import { firstField, firstMessage, nameSchema } from './names';
@@ -163,6 +164,7 @@ export async function saveGroups(
     return failure('bad-input', firstMessage(parsed.error), firstField(parsed.error));
   }
   return db().$transaction(async (transaction) => {
+    await holdClass(transaction, classId);
     const before = await readGroups(transaction, classId);
     if (before.version !== parsed.data.version) {
       return failure(

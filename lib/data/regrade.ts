@@ -5,6 +5,7 @@ import type { Lab } from '../variants/labs';
 import { classOfAssignment } from './access';
 import { writeAudit } from './audit';
 import { cellSubject } from './cell-audit';
+import { holdClass } from './class-in-line';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { replay, type RegradeChange } from './regrade-replay';
@@ -148,6 +149,7 @@ async function writeMark(
   const { graderVersion, total, gateFailed } = now;
   const replaces = old?.graderVersion === graderVersion;
   return db().$transaction(async (transaction) => {
+    await holdClass(transaction, classId);
     const newest = await transaction.mark.findFirst({
       where: { attemptId },
       orderBy: { graderVersion: 'desc' },

@@ -2,6 +2,7 @@ import 'server-only';
 import { z } from 'zod';
 import { canTeachClass, type Viewer } from '../auth/policy';
 import { writeAudit } from './audit';
+import { holdClass } from './class-in-line';
 import { cellSubject } from './cell-audit';
 import { systemClock, type Clock } from './clock';
 import { commentedSelect, commentText, hasNewer } from './comments';
@@ -55,6 +56,7 @@ export async function giveBack(
   const { studentId, assignmentId, teacherId } = attempt;
   const now = clock.now();
   return db().$transaction(async (transaction) => {
+    await holdClass(transaction, attempt.student.class.id);
     if (await hasNewer(transaction, attempt)) return alreadyAgain();
     const stood = await transaction.comment.findUnique({
       where: { attemptId_criterion: { attemptId, criterion: '' } },
@@ -95,6 +97,7 @@ export async function takeBack(
   if (attempt === null) return notFound();
   const { studentId, assignmentId, returnedAt } = attempt;
   return db().$transaction(async (transaction) => {
+    await holdClass(transaction, attempt.student.class.id);
     if (await hasNewer(transaction, attempt)) return alreadyAgain();
     const { count } = await transaction.attempt.updateMany({
       where: { id: attemptId, NOT: { returnedAt: null } },

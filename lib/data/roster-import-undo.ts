@@ -2,6 +2,7 @@ import 'server-only';
 import { canTeachClass, type Viewer } from '../auth/policy';
 import { mayWithClass } from './access';
 import { writeAudit } from './audit';
+import { holdClass } from './class-in-line';
 import { systemClock, type Clock } from './clock';
 import { db, type Transaction } from './db';
 import { failure, notFound, success, type Result } from './result';
@@ -25,6 +26,7 @@ export async function takeBackImport(
   if (!parsed.success) return failure('bad-input', 'This import cannot be taken back any more.');
   const undo = parsed.data;
   return db().$transaction(async (transaction) => {
+    await holdClass(transaction, classId);
     const worked = await transaction.student.count({
       where: {
         classId,

@@ -11,6 +11,7 @@ import {
 import { mostStudents } from '../roster/student-name';
 import { mayWithClass } from './access';
 import { writeAudit } from './audit';
+import { holdClass } from './class-in-line';
 import { systemClock, type Clock } from './clock';
 import { db, type Transaction } from './db';
 import { firstMessage } from './names';
@@ -75,6 +76,7 @@ export async function commitRoster(
   const list = readList(input);
   if (!list.ok) return list;
   return db().$transaction(async (transaction) => {
+    await holdClass(transaction, classId);
     const plan = await planFor(transaction, classId, list.value);
     if (!plan.ok) return plan;
     if (plan.value.fingerprint !== fingerprint) {
