@@ -13,6 +13,7 @@ import {
 import { instantOfLocalTime } from '../sky/local-time';
 import { classAccessSelect } from './access';
 import { writeAudit } from './audit';
+import { holdClass } from './class-in-line';
 import { systemClock, type Clock } from './clock';
 import { db, type Transaction } from './db';
 import { isUniqueViolation } from './is-unique-violation';
@@ -90,11 +91,12 @@ const refusedNote = (key: string, message: string): OutgoingAnswer => ({
 
 async function keep(context: Context, one: OutgoingNote | TakeBack): Promise<OutgoingAnswer> {
   try {
-    return await db().$transaction((transaction) =>
-      one.kind === 'note'
+    return await db().$transaction(async (transaction) => {
+      await holdClass(transaction, context.classId);
+      return one.kind === 'note'
         ? keepNote(transaction, context, one)
-        : takeBack(transaction, context, one),
-    );
+        : takeBack(transaction, context, one);
+    });
   } catch (error) {
     // The same note twice at the same instant: the other one has just been stored.
     if (!isUniqueViolation(error) || one.kind !== 'note') throw error;
