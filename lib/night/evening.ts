@@ -20,8 +20,12 @@ export type Evening = {
     illuminatedFraction: number;
     /** Through the evening and the night after it. */
     passages: readonly MoonPassage[];
+    /** The parts of the evening with the Moon above the level horizon; no passage is needed for one. */
+    up: readonly Span[];
   };
 };
+
+type Span = { from: string; to: string };
 
 export type NoEvening =
   /** The Sun does not set, or packing up comes before sunset. */
@@ -49,20 +53,45 @@ export function eveningOf(
   const to = times.sunrise !== null && times.sunrise < end.instant ? times.sunrise : end.instant;
   if (to <= from) return { ok: false, reason: 'ends-before-sunset' };
   const middle = new Date((Date.parse(from) + Date.parse(to)) / 2);
+  const { moon } = skyFrameAt({ instant: middle, place });
+  const passages = moonRiseAndSet({
+    place,
+    from: new Date(noon.instant),
+    to: new Date(Date.parse(noon.instant) + 24 * hourMs),
+  });
   return {
     ok: true,
     evening: {
       ...{ localDate, times, from, to },
       moon: {
-        illuminatedFraction: skyFrameAt({ instant: middle, place }).moon.illuminatedFraction,
-        passages: moonRiseAndSet({
-          place,
-          from: new Date(noon.instant),
-          to: new Date(Date.parse(noon.instant) + 24 * hourMs),
-        }),
+        illuminatedFraction: moon.illuminatedFraction,
+        passages,
+        up: spansUp({ from, to }, passages, moon.trueAltitudeDeg > moonRiseAndSetDeg),
       },
     },
   };
+}
+
+/** The Moon's centre when its upper limb is on the horizon: 34′ of refraction and its half-width of 15.5′. */
+const moonRiseAndSetDeg = -49.5 / 60;
+
+/** High latitudes have nights without a passage: then the Moon's own altitude says which kind they are. */
+function spansUp(
+  { from, to }: Span,
+  passages: readonly MoonPassage[],
+  isUpInTheMiddle: boolean,
+): Span[] {
+  const within = passages.filter(({ instant }) => instant > from && instant < to);
+  if (within.length === 0) return isUpInTheMiddle ? [{ from, to }] : [];
+  const edges = [
+    ...(within[0]?.kind === 'set' ? [from] : []),
+    ...within.map(({ instant }) => instant),
+    ...(within.at(-1)?.kind === 'rise' ? [to] : []),
+  ];
+  return edges.flatMap((edge, index) => {
+    const end = edges[index + 1];
+    return index % 2 === 1 || end === undefined ? [] : [{ from: edge, to: end }];
+  });
 }
 
 const isDown = ({ place }: NightSite, instant: Date): boolean =>

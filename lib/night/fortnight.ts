@@ -1,11 +1,13 @@
 import { skyFrameAt } from '../sky/frame-at';
 import { sunAltitudeAtDeg } from '../sky/twilight';
-import { eveningOf, momentsOf, type NightSite } from './evening';
+import { eveningOf, momentsOf, type NightSite, type NoEvening } from './evening';
 
 /** One evening of the coming two weeks, as far as Sun and Moon decide. */
 export type FortnightEvening = {
   localDate: string;
   sunset: string | null;
+  /** Why no sunset is given; null where one is. */
+  noSunset: NoEvening | 'sun-stays-down' | null;
   /** Nautical dusk. */
   darkFrom: string | null;
   /** Of the evening until packing up, with the Sun 12° down or more. */
@@ -68,8 +70,12 @@ const dayAfter = (localDate: string, days: number): string =>
 function eveningBySunAndMoon(site: NightSite, localDate: string, endsAt: string): FortnightEvening {
   const read = eveningOf(site, { localDate, endsAt });
   if (!read.ok) {
-    const none = { darkMinutes: 0, moonlessMinutes: 0, illuminatedFraction: 0 };
-    return { localDate, sunset: null, darkFrom: null, ...none };
+    // The Moon is lit alike wherever one stands; late in the day of Greenwich is near enough.
+    const { moon } = skyFrameAt({ instant: `${localDate}T20:00:00Z`, place: site.place });
+    return {
+      ...{ localDate, sunset: null, noSunset: read.reason, darkFrom: null },
+      ...{ darkMinutes: 0, moonlessMinutes: 0, illuminatedFraction: moon.illuminatedFraction },
+    };
   }
   const { times, moon } = read.evening;
   let [dark, moonless] = [0, 0];
@@ -84,6 +90,7 @@ function eveningBySunAndMoon(site: NightSite, localDate: string, endsAt: string)
   }
   return {
     ...{ localDate, sunset: times.sunset, darkFrom: times.nauticalDusk },
+    noSunset: times.sunset === null ? 'sun-stays-down' : null,
     ...{ darkMinutes: dark, moonlessMinutes: moonless },
     illuminatedFraction: moon.illuminatedFraction,
   };

@@ -169,6 +169,44 @@ describe('an evening', () => {
   });
 });
 
+describe('a Moon that neither rises nor sets', () => {
+  const tromso = siteAt(69.6, 18.95, 'Europe/Oslo');
+
+  // Two days after full Moon (24 November 2026, almanac, from memory) it stands at about +25° of declination,
+  // and everything north of 90° − 69.6° = 20.4° stays up there; two weeks later it is as far south.
+  it.each([
+    ['2026-11-26', true],
+    ['2026-12-09', false],
+  ])('is up or down for the whole evening of %s', (localDate, up) => {
+    const read = eveningOf(tromso, { localDate, endsAt: '22:00' });
+    if (!read.ok) throw new Error(read.reason);
+    const { from, to, moon } = read.evening;
+    expect(moon.passages).toEqual([]);
+    expect(moon.up).toEqual(up ? [{ from, to }] : []);
+    // The general library's own places.
+    const observer = new Observer(69.6, 18.95, 0);
+    for (const instant of [from, to]) {
+      const time = new AstroTime(new Date(instant));
+      const { ra, dec } = Equator(Body.Moon, time, observer, true, true);
+      expect(Horizon(time, observer, ra, dec, 'normal').altitude > 0).toBe(up);
+    }
+  });
+
+  it('is up between its rising and setting elsewhere', () => {
+    for (let day = 1; day <= 28; day += 3) {
+      const read = eveningOf(north, {
+        ...{ localDate: `2026-12-${String(day).padStart(2, '0')}`, endsAt: '23:30' },
+      });
+      if (!read.ok) throw new Error(read.reason);
+      const { from, to, moon } = read.evening;
+      const edges = moon.up.flatMap((span) => [span.from, span.to]);
+      expect(edges).toEqual([...edges].sort());
+      for (const { instant } of moon.passages)
+        expect(edges.includes(instant)).toBe(instant > from && instant < to);
+    }
+  });
+});
+
 describe('the hours of a plan', () => {
   it.each([
     ['Asia/Kathmandu', 27.7, 85.3],
@@ -192,6 +230,14 @@ describe('a fortnight', () => {
     const full = evenings.find(({ localDate }) => localDate === '2026-12-24');
     expect(full?.moonlessMinutes).toBe(0);
     expect(full?.illuminatedFraction).toBeGreaterThan(0.98);
+  });
+
+  it('says why an evening has no sunset', () => {
+    const far = siteAt(69.6, 18.95, 'Europe/Oslo');
+    const reasons = ([['2026-12-10'], ['2026-06-21'], ['2026-10-10']] as const).map(
+      ([localDate]) => fortnightFrom(far, { localDate, endsAt: '22:00' }).evenings[0]?.noSunset,
+    );
+    expect(reasons).toEqual(['sun-stays-down', 'sun-stays-up', null]);
   });
 
   // The midnight Sun stands at φ + δ − 90°: at 60° N it sinks 12° only while δ < 18°, which it is from

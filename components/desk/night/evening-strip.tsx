@@ -46,7 +46,7 @@ export function EveningStrip({
           </g>
         );
       })}
-      {moonUp(evening).map(({ from, to }) => (
+      {evening.moon.up.map(({ from, to }) => (
         <rect
           key={from}
           x={x(from)}
@@ -80,29 +80,12 @@ export function EveningStrip({
   );
 }
 
-/** The parts of the evening with the Moon above the level horizon. */
-function moonUp({ from, to, moon }: Evening): { from: string; to: string }[] {
-  const within = moon.passages.filter(({ instant }) => instant > from && instant < to);
-  const after = moon.passages.find(({ instant }) => instant >= to);
-  const firstKind = within[0]?.kind ?? after?.kind;
-  const edges = [
-    ...(firstKind === 'set' ? [from] : []),
-    ...within.map(({ instant }) => instant),
-    to,
-  ];
-  const spans: { from: string; to: string }[] = [];
-  for (let i = 0; i + 1 < edges.length; i += 2) {
-    spans.push({ from: edges[i] ?? to, to: edges[i + 1] ?? to });
-  }
-  return firstKind === undefined || (within.length === 0 && firstKind === 'rise') ? [] : spans;
-}
-
 function stripInWords(evening: Evening, twoStarsFrom: string | null, timeZone: string): string {
-  const { nauticalDusk } = evening.times;
+  const { nauticalDusk, sunset } = evening.times;
   const at = (instant: string) => clockTime(instant, timeZone);
-  const moon = moonUp(evening).map(({ from, to }) => `${at(from)} to ${at(to)}`);
+  const moon = evening.moon.up.map(({ from, to }) => `${at(from)} to ${at(to)}`);
   return [
-    `From sunset at ${at(evening.from)} to packing up at ${at(evening.to)}.`,
+    `From ${sunset === null ? 'noon' : 'sunset'} at ${at(evening.from)} to packing up at ${at(evening.to)}.`,
     nauticalDusk === null || nauticalDusk > evening.to
       ? 'It does not get dark.'
       : `Dark from ${at(nauticalDusk)}.`,

@@ -2,7 +2,7 @@ import { TableFrame } from '@/components/ui/table-frame';
 import { TextLink } from '@/components/ui/text-link';
 import { clockTime } from '@/lib/night/evening';
 import type { FortnightEvening } from '@/lib/night/fortnight';
-import { dayInWords, percent } from './night-words';
+import { dayInWords, noSunsetText, percent } from './night-words';
 
 type FortnightTableProps = {
   evenings: readonly FortnightEvening[];
@@ -58,7 +58,7 @@ export function FortnightTable({
                 <span className="ms-2 font-semibold text-good">★ darkest</span>
               ) : null}
             </th>
-            <td className="number">{timeOrNone(evening.sunset, timeZone)}</td>
+            <td className="number">{sunsetInWords(evening, timeZone)}</td>
             <td className="number">{timeOrNone(evening.darkFrom, timeZone)}</td>
             <td className="number">{evening.darkMinutes}</td>
             <td className="number">{evening.moonlessMinutes}</td>
@@ -69,6 +69,16 @@ export function FortnightTable({
     </TableFrame>
   );
 }
+
+const sunsetInWords = (
+  { sunset, noSunset }: Pick<FortnightEvening, 'sunset' | 'noSunset'>,
+  timeZone: string,
+): string =>
+  sunset === null
+    ? noSunset === null
+      ? '–'
+      : noSunsetText[noSunset]
+    : clockTime(sunset, timeZone);
 
 const timeOrNone = (instant: string | null, timeZone: string): string =>
   instant === null ? '–' : clockTime(instant, timeZone);

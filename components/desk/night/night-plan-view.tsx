@@ -5,7 +5,7 @@ import { clockTime } from '@/lib/night/evening';
 import type { NightPlan } from '@/lib/night/plan-night';
 import { EveningStrip } from './evening-strip';
 import { NightPairsTable } from './night-pairs-table';
-import { nightHints, percent, whereInWords } from './night-words';
+import { moonAllNight, nightHints, noSunsetText, percent, whereInWords } from './night-words';
 import { ShowTable } from './show-table';
 
 /** One evening: how it goes, what speaks for it, the pairs, what to show. */
@@ -78,14 +78,16 @@ function Part({ title, children }: { title: string; children: ReactNode }) {
 
 function Times({ plan, timeZone }: { plan: NightPlan; timeZone: string }) {
   const { times, moon } = plan.evening;
+  const allNight = moonAllNight(plan.evening);
+  const polarNight = times.sunset === null;
   const at = (instant: string | null): string =>
     instant === null ? 'not tonight' : clockTime(instant, timeZone);
   const rows = [
-    ['Sunset', at(times.sunset)],
+    ['Sunset', polarNight ? noSunsetText['sun-stays-down'] : at(times.sunset)],
     ['Civil dusk, Sun 6° down', at(times.civilDusk)],
     ['Nautical dusk, Sun 12° down', at(times.nauticalDusk)],
     ['Astronomical dusk, Sun 18° down', at(times.astronomicalDusk)],
-    ['Moon', `${percent(moon.illuminatedFraction)} lit`],
+    ['Moon', `${percent(moon.illuminatedFraction)} lit${allNight === null ? '' : `, ${allNight}`}`],
     ...moon.passages.map(({ kind, instant }) => [
       kind === 'rise' ? 'Moonrise' : 'Moonset',
       at(instant),

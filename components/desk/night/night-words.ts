@@ -41,6 +41,20 @@ export const noEveningText = {
   },
 } as const;
 
+/** In the place of a sunset that is not there. */
+export const noSunsetText = {
+  'sun-stays-down': 'the Sun does not rise',
+  'sun-stays-up': 'the Sun does not set',
+  'ends-before-sunset': 'after packing up',
+  'no-such-time': 'no such date',
+} as const;
+
+/** Whether the Moon that neither rises nor sets is up or down; null where it does one of them. */
+export function moonAllNight({ moon }: NightPlan['evening']): string | null {
+  if (moon.passages.length > 0) return null;
+  return moon.up.length > 0 ? 'up all night' : 'down all night';
+}
+
 /** Of two weeks without darkness: why, and when it comes back. */
 export function noDarkFortnightText(
   evenings: readonly { darkFrom: string | null }[],
@@ -88,11 +102,10 @@ export function nightHints(
       because: 'The Sun stays less than 12° below the horizon until packing up.',
     });
   }
-  const moonUp = hours.length > 0 && isMoonUp(evening);
-  if (moonUp && moon.illuminatedFraction >= brightMoon) {
+  if (hours.length > 0 && moon.up.length > 0 && moon.illuminatedFraction >= brightMoon) {
     hints.push({
       tone: 'careful',
-      text: `A bright Moon (${percent(moon.illuminatedFraction)} lit) is up: show it, and leave faint things for another night.`,
+      text: `A bright Moon (${percent(moon.illuminatedFraction)} lit) is ${moonAllNight(evening) ?? 'up'}: show it, and leave faint things for another night.`,
       because: 'How far it is lit is computed; what it drowns is common practice.',
     });
   }
@@ -129,10 +142,3 @@ function laterInWords(
 }
 
 export const percent = (share: number): string => `${String(Math.round(100 * share))} %`;
-
-/** Whether the Moon is up at some time of the evening: it rises or sets in it, or is up throughout. */
-function isMoonUp({ from, to, moon }: NightPlan['evening']): boolean {
-  const within = moon.passages.some(({ instant }) => instant > from && instant < to);
-  const next = moon.passages.find(({ instant }) => instant >= to);
-  return within || next?.kind === 'set';
-}
