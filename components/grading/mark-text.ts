@@ -1,4 +1,4 @@
-import { shownMark } from '@/lib/grading/shown-mark';
+import { shownMark } from '../../lib/grading/shown-mark';
 
 /** A mark as it is written on a page: one decimal where there is one. */
 export function markText(mark: number): string {
