@@ -1,6 +1,6 @@
 import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, expect, test } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
 import type { PairResult } from '@/lib/grading/pair-result';
 import { emptyPairDraft, type PairDraft, type PairSubmission } from '@/lib/grading/pair-submission';
 import type { SubmitAnswer } from '@/components/lab/shell/submission-sender';
@@ -8,7 +8,14 @@ import { AttemptLab } from './attempt-lab';
 
 type SubmitPair = SubmitAnswer<PairSubmission, PairResult>;
 
-afterEach(cleanup);
+const refresh = vi.hoisted(() => vi.fn());
+const router = vi.hoisted(() => ({ refresh }));
+vi.mock('next/navigation', () => ({ useRouter: () => router }));
+
+afterEach(() => {
+  cleanup();
+  refresh.mockReset();
+});
 
 const problem = (code: string) =>
   Promise.resolve({ ok: false as const, problem: { code, message: 'refused' } });
@@ -93,4 +100,69 @@ test('an answer that was refused keeps no later notice back', async () => {
   await user.click(screen.getByText('submit'));
   await user.click(screen.getByText('save'));
   expect(await screen.findByText('This attempt has been handed in')).toBeTruthy();
+});
+
+/** An attempt's page as the server made it when this number came next. */
+const pageMadeAt = (attemptKey: string, nextSequence: number) => (
+  <AttemptLab<PairDraft, PairSubmission, PairResult>
+    title="Pick the pair"
+    {...{ attemptKey, nextSequence }}
+    save={({ sequence }) => Promise.resolve({ ok: true, value: { sequence } })}
+    send={taken}
+    resultAddress="/my/attempts/attempt/result"
+  >
+    {({ onSave }) => (
+      <>
+        <p>drawn from {String(nextSequence)}</p>
+        <button onClick={() => void onSave({ sequence: nextSequence, draft: emptyPairDraft })}>
+          save
+        </button>
+      </>
+    )}
+  </AttemptLab>
+);
+
+test('a page brought back as it was before something was saved waits for the newest', async () => {
+  const user = userEvent.setup();
+  const first = render(pageMadeAt('brought-back', 1));
+  await user.click(screen.getByText('save'));
+  first.rerender(pageMadeAt('brought-back', 1));
+  expect(screen.getByText('drawn from 1'), 'saving takes no lab away').toBeTruthy();
+  expect(refresh).not.toHaveBeenCalled();
+  first.unmount();
+
+  const back = render(pageMadeAt('brought-back', 1));
+  expect(screen.getByRole('status').textContent).toBe('Fetching your work …');
+  expect(screen.queryByText('save')).toBeNull();
+  expect(refresh).toHaveBeenCalledTimes(1);
+
+  back.rerender(pageMadeAt('brought-back', 2));
+  expect(screen.getByText('drawn from 2')).toBeTruthy();
+  expect(screen.queryByText('Fetching your work …')).toBeNull();
+  await user.click(screen.getByText('save'));
+  expect(screen.getByText('drawn from 2'), 'and it stays').toBeTruthy();
+  expect(refresh).toHaveBeenCalledTimes(1);
+});
+
+test('what was saved of one attempt holds up no other', async () => {
+  const user = userEvent.setup();
+  render(pageMadeAt('one', 1));
+  await user.click(screen.getByText('save'));
+  cleanup();
+  render(pageMadeAt('another', 1));
+  expect(screen.getByText('drawn from 1')).toBeTruthy();
+  expect(refresh).not.toHaveBeenCalled();
+});
+
+test('without a connection a page brought back asks when there is one again', async () => {
+  const user = userEvent.setup();
+  render(pageMadeAt('offline', 1));
+  await user.click(screen.getByText('save'));
+  cleanup();
+  const onLine = vi.spyOn(navigator, 'onLine', 'get').mockReturnValue(false);
+  render(pageMadeAt('offline', 1));
+  expect(refresh).not.toHaveBeenCalled();
+  window.dispatchEvent(new Event('online'));
+  expect(refresh).toHaveBeenCalledTimes(1);
+  onLine.mockRestore();
 });

@@ -9,6 +9,8 @@ import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';
 import type { Problem, Result } from '@/lib/data/result';
 import { routes } from '@/lib/routes';
+import { NewestWork } from './newest-work';
+import { noteSaved } from './saved-here';
 
 /** What an attempt's page hands to its lab: the lab's own props, but for what is watched over here. */
 export type AttemptProps<LabProps extends { onSave?: unknown; onSubmit: unknown }> = Omit<
@@ -44,6 +46,7 @@ const interruptionOf = (problem: Problem): Interruption | null =>
 export function AttemptLab<Draft, Submission, Outcome>({
   title,
   attemptKey,
+  nextSequence = 1,
   save,
   send,
   resultAddress,
@@ -52,6 +55,8 @@ export function AttemptLab<Draft, Submission, Outcome>({
   /** Of the lab, for a page that no longer shows it. */
   title: string;
   attemptKey: string;
+  /** The number the next saved draft carries; it tells how new the page is. */
+  nextSequence?: number | undefined;
   save: SaveDraft<Draft>;
   send: SubmitAnswer<Submission, Outcome>;
   resultAddress: string;
@@ -72,6 +77,12 @@ export function AttemptLab<Draft, Submission, Outcome>({
       return result;
     setInterruption(interrupting);
     return result;
+  }
+
+  async function saved(input: Parameters<typeof save>[0]): ReturnType<typeof save> {
+    const answer = await save(input);
+    if (answer.ok) noteSaved(attemptKey, answer.value.sequence);
+    return watched(Promise.resolve(answer));
   }
 
   async function submitted(
@@ -113,12 +124,9 @@ export function AttemptLab<Draft, Submission, Outcome>({
           {notice}
         </div>
       )}
-      <Watched
-        render={children}
-        watch={watched}
-        onSave={(input) => watched(save(input))}
-        onSubmit={submitted}
-      />
+      <NewestWork {...{ title, attemptKey, nextSequence }}>
+        <Watched render={children} watch={watched} onSave={saved} onSubmit={submitted} />
+      </NewestWork>
     </div>
   );
 }

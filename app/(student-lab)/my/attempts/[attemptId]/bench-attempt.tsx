@@ -10,10 +10,10 @@ type BenchAttemptProps = AttemptProps<BenchLabProps<AnyBenchVariant>> & { title:
 
 /** An attempt at a bench lab, whichever it is. */
 export function BenchAttempt({ save, send, resultAddress, title, ...lab }: BenchAttemptProps) {
-  const { attemptKey } = lab;
+  const { attemptKey, nextSequence } = lab;
   return (
     <AttemptLab<unknown, unknown, AnyBenchResult>
-      {...{ title, attemptKey, save, send, resultAddress }}
+      {...{ title, attemptKey, nextSequence, save, send, resultAddress }}
     >
       {({ onSave, onSubmit }) => <BenchLab {...lab} {...{ onSave, onSubmit }} />}
     </AttemptLab>

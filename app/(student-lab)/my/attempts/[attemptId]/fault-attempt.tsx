@@ -10,9 +10,12 @@ type FaultAttemptProps = Omit<AttemptProps<FaultLabProps>, 'onLook'> & {
 
 /** An attempt at “What went wrong?”. */
 export function FaultAttempt({ save, send, lookUp, resultAddress, ...lab }: FaultAttemptProps) {
-  const { attemptKey } = lab;
+  const { attemptKey, nextSequence } = lab;
   return (
-    <AttemptLab title="What went wrong?" {...{ attemptKey, save, send, resultAddress }}>
+    <AttemptLab
+      title="What went wrong?"
+      {...{ attemptKey, nextSequence, save, send, resultAddress }}
+    >
       {({ watch, ...watchedOver }) => (
         <FaultLab {...lab} {...watchedOver} onLook={(ask) => watch(lookUp(ask))} />
       )}

@@ -6,9 +6,9 @@ import { AttemptLab, type AttemptProps } from './attempt-lab';
 
 /** An attempt at “Pick the pair”. */
 export function PairAttempt({ save, send, resultAddress, ...lab }: AttemptProps<PairLabProps>) {
-  const { attemptKey } = lab;
+  const { attemptKey, nextSequence } = lab;
   return (
-    <AttemptLab title="Pick the pair" {...{ attemptKey, save, send, resultAddress }}>
+    <AttemptLab title="Pick the pair" {...{ attemptKey, nextSequence, save, send, resultAddress }}>
       {({ onSave, onSubmit }) => <PairLab {...lab} {...{ onSave, onSubmit }} />}
     </AttemptLab>
   );

@@ -11,9 +11,12 @@ export function QuestionsAttempt({
   resultAddress,
   ...lab
 }: AttemptProps<QuestionSetProps>) {
-  const { attemptKey } = lab;
+  const { attemptKey, nextSequence } = lab;
   return (
-    <AttemptLab title="Questions on lessons" {...{ attemptKey, save, send, resultAddress }}>
+    <AttemptLab
+      title="Questions on lessons"
+      {...{ attemptKey, nextSequence, save, send, resultAddress }}
+    >
       {({ onSave, onSubmit }) => <QuestionSetLab {...lab} {...{ onSave, onSubmit }} />}
     </AttemptLab>
   );

@@ -6,9 +6,9 @@ import { AttemptLab, type AttemptProps } from './attempt-lab';
 
 /** An attempt at “Alignment run”. */
 export function RunAttempt({ save, send, resultAddress, ...lab }: AttemptProps<RunLabProps>) {
-  const { attemptKey } = lab;
+  const { attemptKey, nextSequence } = lab;
   return (
-    <AttemptLab title="Alignment run" {...{ attemptKey, save, send, resultAddress }}>
+    <AttemptLab title="Alignment run" {...{ attemptKey, nextSequence, save, send, resultAddress }}>
       {({ onSave, onSubmit }) => <RunLab {...lab} {...{ onSave, onSubmit }} />}
     </AttemptLab>
   );
