@@ -144,10 +144,16 @@ export async function listAssignments(
         orderBy: { position: 'asc' },
         select: { kind: true, reference: true, scenarioVersion: { select: { placeName: true } } },
       },
-      attempts: { where: { mode: 'check' }, select: { status: true } },
     },
   });
-  return rows.map(({ parts, attempts, dueAt, publishedAt, ...row }) => ({
+  const counts = await db().attempt.groupBy({
+    by: ['assignmentId', 'status'],
+    where: { mode: 'check', assignment: { classId } },
+    _count: { _all: true },
+  });
+  const countOf = (id: string, status: 'open' | 'submitted'): number =>
+    counts.find((one) => one.assignmentId === id && one.status === status)?._count._all ?? 0;
+  return rows.map(({ parts, dueAt, publishedAt, ...row }) => ({
     ...row,
     labs: parts.flatMap(({ kind, reference }) =>
       kind === 'lab' ? [labTaskOf(reference).lab] : [],
@@ -156,7 +162,7 @@ export async function listAssignments(
     placeName: parts.find(({ kind }) => kind === 'lab')?.scenarioVersion?.placeName ?? '',
     dueAt: dueAt?.toISOString() ?? null,
     publishedAt: publishedAt?.toISOString() ?? null,
-    attemptsUnderWay: attempts.filter(({ status }) => status === 'open').length,
-    attemptsSubmitted: attempts.filter(({ status }) => status === 'submitted').length,
+    attemptsUnderWay: countOf(row.id, 'open'),
+    attemptsSubmitted: countOf(row.id, 'submitted'),
   }));
 }

@@ -1,11 +1,9 @@
 import 'server-only';
 import { randomBytes } from 'node:crypto';
-import { z } from 'zod';
 import { classCodeFrom } from '../auth/class-code';
 import {
   canCreateClass,
   canOwnClass,
-  canRunClass,
   canSeeClass,
   canTeachClass,
   roleIn,
@@ -16,13 +14,15 @@ import {
 import { isTimeZone } from '../sky/local-time';
 import { classAccessSelect, mayWithClass } from './access';
 import { writeAudit } from './audit';
+import { classNameSchema } from './class-settings';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { isUniqueViolation } from './is-unique-violation';
-import { firstMessage, nameSchema } from './names';
+import { firstMessage } from './names';
 import { failure, notFound, success, type Result } from './result';
 
 export type { ClassRole } from '../auth/policy';
+export { renameClass, setIdleSignOut, setRetentionDate } from './class-settings';
 export type ClassSummary = {
   id: string;
   name: string;
@@ -80,8 +80,6 @@ function summaryOf(viewer: Viewer, row: ClassRow): ClassSummary | null {
     archivedAt: archivedAt?.toISOString() ?? null,
   };
 }
-
-const classNameSchema = nameSchema('The name of the class', 80);
 
 export async function listClasses(viewer: Viewer): Promise<ClassSummary[]> {
   if (viewer.kind !== 'teacher') return [];
@@ -153,44 +151,6 @@ export async function getClass(viewer: Viewer, classId: string): Promise<ClassDe
   );
 }
 
-type Settings = { name: string; idleSignOutMinutes: number | null; retentionDate: Date };
-
-/** Changes one setting of a class the viewer may change, with what it was before in the audit. */
-async function changeSettings(
-  viewer: Viewer,
-  classId: string,
-  action: string,
-  data: Partial<Settings>,
-  clock: Clock,
-): Promise<Result<null>> {
-  const plain = (settings: Settings) => ({
-    ...('name' in data ? { name: settings.name } : {}),
-    ...('idleSignOutMinutes' in data ? { idleSignOutMinutes: settings.idleSignOutMinutes } : {}),
-    ...('retentionDate' in data ? { retentionDate: settings.retentionDate.toISOString() } : {}),
-  });
-  const select = { name: true, idleSignOutMinutes: true, retentionDate: true } as const;
-  await db().$transaction(async (transaction) => {
-    const where = { id: classId };
-    const before = await transaction.class.findUniqueOrThrow({ where, select });
-    const after = await transaction.class.update({ where, data, select });
-    const entry = { classId, action, subject: classId, before: plain(before), after: plain(after) };
-    await writeAudit(transaction, viewer, entry, clock);
-  });
-  return success(null);
-}
-
-export async function renameClass(
-  viewer: Viewer,
-  classId: string,
-  name: string,
-  clock: Clock = systemClock,
-): Promise<Result<null>> {
-  if (!(await mayWithClass(viewer, classId, canTeachClass))) return notFound();
-  const parsed = classNameSchema.safeParse(name);
-  if (!parsed.success) return failure('bad-input', firstMessage(parsed.error), 'name');
-  return changeSettings(viewer, classId, 'class-renamed', { name: parsed.data }, clock);
-}
-
 /** The old code stops working at once; cards with it must be printed anew, their words stay good. */
 export async function rotateClassCode(
   viewer: Viewer,
@@ -214,40 +174,6 @@ export async function rotateClassCode(
     throw error;
   }
   return success({ code });
-}
-
-/** 20 for the shared-computer sign-out, null for the usual four hours. */
-export async function setIdleSignOut(
-  viewer: Viewer,
-  classId: string,
-  minutes: number | null,
-  clock: Clock = systemClock,
-): Promise<Result<null>> {
-  if (!(await mayWithClass(viewer, classId, canTeachClass))) return notFound();
-  const parsed = z.number().int().min(5).max(240).nullable().safeParse(minutes);
-  if (!parsed.success) {
-    return failure('bad-input', 'Give whole minutes from 5 to 240.', 'idleSignOutMinutes');
-  }
-  const change = { idleSignOutMinutes: parsed.data };
-  return changeSettings(viewer, classId, 'idle-sign-out', change, clock);
-}
-
-/** The date (YYYY-MM-DD) from which the class and all its work may be purged. */
-export async function setRetentionDate(
-  viewer: Viewer,
-  classId: string,
-  date: string,
-  clock: Clock = systemClock,
-): Promise<Result<null>> {
-  if (!(await mayWithClass(viewer, classId, canRunClass))) return notFound();
-  const parsed = z.iso.date().safeParse(date);
-  if (!parsed.success)
-    return failure('bad-input', 'Give the date as year-month-day.', 'retentionDate');
-  const retentionDate = new Date(`${parsed.data}T00:00:00Z`);
-  if (retentionDate <= clock.now()) {
-    return failure('bad-input', 'Choose a day in the future.', 'retentionDate');
-  }
-  return changeSettings(viewer, classId, 'retention-date', { retentionDate }, clock);
 }
 
 /** Students, work, marks, audit, and what the security log says of them: all of it goes. */

@@ -1,3 +1,5 @@
+// Longer than 250 lines by the names of its numbers: what the form sends and what is said of it go by the
+// same paths, and are read side by side.
 import { lowerFirst } from '@/lib/wording/capital';
 import { scenarioSchema, type Scenario } from '@/lib/pointing/scenario';
 import { assignmentInputSchema } from '@/lib/data/assignment-input';

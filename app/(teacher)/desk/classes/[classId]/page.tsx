@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
+import { NoStudentsYet } from '@/components/desk/people/no-students-yet';
 import { GradebookLegend } from '@/components/grading/gradebook/gradebook-legend';
 import { GradebookGrid } from '@/components/desk/gradebook/gradebook-grid';
 import { gridColumns, gridRows } from '@/components/desk/gradebook/grid-rows';
@@ -23,20 +24,11 @@ export default async function GradebookPage({ params }: { params: Promise<{ clas
   if (gradebook === null) notFound();
   if (gradebook.students.length === 0) {
     return (
-      <EmptyState
-        title="No students yet"
-        action={
-          mayTeach ? (
-            <LinkButton variant="primary" href={routes.teacher.classRoster(details.id)}>
-              Add students
-            </LinkButton>
-          ) : undefined
-        }
-      >
+      <NoStudentsYet addAt={mayTeach ? routes.teacher.classRoster(details.id) : null}>
         <p>
           List the class first: type names or take them from a spreadsheet. A pseudonym will do.
         </p>
-      </EmptyState>
+      </NoStudentsYet>
     );
   }
   if (gradebook.assignments.length === 0) {

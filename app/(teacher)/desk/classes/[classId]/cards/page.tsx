@@ -1,8 +1,7 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
+import { NoStudentsYet } from '@/components/desk/people/no-students-yet';
 import { CardMaker } from '@/components/desk/cards/card-maker';
-import { EmptyState } from '@/components/ui/empty-state';
-import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';
 import { listRoster } from '@/lib/data/roster';
 import { routes } from '@/lib/routes';
@@ -31,16 +30,9 @@ export default async function CardsPage({
   }
   if (roster.length === 0) {
     return (
-      <EmptyState
-        title="No students yet"
-        action={
-          <LinkButton variant="primary" href={routes.teacher.classRoster(details.id)}>
-            Add students
-          </LinkButton>
-        }
-      >
+      <NoStudentsYet addAt={routes.teacher.classRoster(details.id)}>
         <p>A card belongs to a student: list the class first.</p>
-      </EmptyState>
+      </NoStudentsYet>
     );
   }
   const asked = typeof query.student === 'string' ? query.student : null;

@@ -1,9 +1,9 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
+import { NoStudentsYet } from '@/components/desk/people/no-students-yet';
 import { GroupEditor } from '@/components/desk/groups/group-editor';
 import { GroupLists } from '@/components/desk/groups/group-lists';
 import { EmptyState } from '@/components/ui/empty-state';
-import { LinkButton } from '@/components/ui/link-button';
 import { PrintButton } from '@/components/ui/print-button';
 import { loadKits } from '@/lib/content/sky-catalogue';
 import { getGroups } from '@/lib/data/groups';
@@ -30,18 +30,9 @@ export default async function GroupsPage({ params }: { params: Promise<{ classId
         assignment can be given more time for one of them.
       </p>
       {nobody ? (
-        <EmptyState
-          title="No students yet"
-          action={
-            mayTeach ? (
-              <LinkButton variant="primary" href={routes.teacher.classRoster(details.id)}>
-                Add students
-              </LinkButton>
-            ) : undefined
-          }
-        >
+        <NoStudentsYet addAt={mayTeach ? routes.teacher.classRoster(details.id) : null}>
           <p>List the class first; then deal it out to the telescopes here.</p>
-        </EmptyState>
+        </NoStudentsYet>
       ) : mayTeach ? (
         <GroupEditor
           groups={groups}

@@ -1,11 +1,10 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
+import { NoStudentsYet } from '@/components/desk/people/no-students-yet';
 import { LiveBoard } from '@/components/desk/live/live-board';
 import { LiveForm } from '@/components/desk/live/live-form';
 import { LiveLegend } from '@/components/desk/live/live-legend';
 import { liveView } from '@/components/desk/live/live-view';
-import { EmptyState } from '@/components/ui/empty-state';
-import { LinkButton } from '@/components/ui/link-button';
 import { getLiveBoard, getLiveChoices, liveRules } from '@/lib/data/live-board';
 import { readLiveOptions } from '@/lib/data/live-input';
 import { routes } from '@/lib/routes';
@@ -29,18 +28,9 @@ export default async function LivePage({
   if (board === null || choices === null) notFound();
   if (details.studentCount === 0) {
     return (
-      <EmptyState
-        title="No students yet"
-        action={
-          mayTeach ? (
-            <LinkButton variant="primary" href={routes.teacher.classRoster(details.id)}>
-              Add students
-            </LinkButton>
-          ) : undefined
-        }
-      >
+      <NoStudentsYet addAt={mayTeach ? routes.teacher.classRoster(details.id) : null}>
         <p>Once there are students, each has a tile here, with what they are at during a lesson.</p>
-      </EmptyState>
+      </NoStudentsYet>
     );
   }
   const address = routes.teacher.classLive(details.id, options);

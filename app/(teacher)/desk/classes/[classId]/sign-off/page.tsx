@@ -1,11 +1,11 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { z } from 'zod';
+import { NoStudentsYet } from '@/components/desk/people/no-students-yet';
 import { ActionForm } from '@/components/desk/action-form';
 import { AgreementText } from '@/components/desk/sign-off/agreement-text';
 import { ReadOnlySheet } from '@/components/desk/sign-off/read-only-sheet';
 import { SignOffBoard } from '@/components/desk/sign-off/sign-off-board';
-import { EmptyState } from '@/components/ui/empty-state';
 import { LinkButton } from '@/components/ui/link-button';
 import { Panel } from '@/components/ui/panel';
 import { SunCaution } from '@/components/ui/sun-caution';
@@ -34,18 +34,9 @@ export default async function SignOffPage({
   const { teacherId, needed, agreement } = sheet;
   if (sheet.students.length === 0) {
     return (
-      <EmptyState
-        title="No students yet"
-        action={
-          teacherId === null ? undefined : (
-            <LinkButton variant="primary" href={routes.teacher.classRoster(details.id)}>
-              Add students
-            </LinkButton>
-          )
-        }
-      >
+      <NoStudentsYet addAt={teacherId === null ? null : routes.teacher.classRoster(details.id)}>
         <p>Once there are students, you note here what you saw each of them do at the telescope.</p>
-      </EmptyState>
+      </NoStudentsYet>
     );
   }
   const known = sheet.groups.some(({ id }) => id === group) || group === 'none' ? group : '';

@@ -1,9 +1,8 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
+import { NoStudentsYet } from '@/components/desk/people/no-students-yet';
 import { SkillLegend } from '@/components/grading/skills/skill-legend';
 import { SkillMatrixTable } from '@/components/grading/skills/skill-matrix';
-import { EmptyState } from '@/components/ui/empty-state';
-import { LinkButton } from '@/components/ui/link-button';
 import { PrintButton } from '@/components/ui/print-button';
 import { getSkillMatrix } from '@/lib/data/skill-progress';
 import { routes } from '@/lib/routes';
@@ -21,18 +20,9 @@ export default async function ClassSkillsPage({
   if (matrix === null) notFound();
   if (matrix.students.length === 0) {
     return (
-      <EmptyState
-        title="No students yet"
-        action={
-          mayTeach ? (
-            <LinkButton variant="primary" href={routes.teacher.classRoster(details.id)}>
-              Add students
-            </LinkButton>
-          ) : undefined
-        }
-      >
+      <NoStudentsYet addAt={mayTeach ? routes.teacher.classRoster(details.id) : null}>
         <p>Once there are students, each has a row here, with the twelve skills of an evening.</p>
-      </EmptyState>
+      </NoStudentsYet>
     );
   }
   const anything = matrix.students.some(
