@@ -29,55 +29,61 @@ async function practise(page: Page, lab: string): Promise<void> {
   await expect(page.getByText('Practice: nothing here counts.')).toBeVisible();
 }
 
+/** From a cell of the gradebook to the page of the attempt behind it. */
+async function attemptBehind(page: Page, cell: RegExp): Promise<string> {
+  await page.goto(await addressOf(page, cell));
+  const address = await page
+    .getByRole('table', { name: /^Attempts at/ })
+    .getByRole('link')
+    .first()
+    .getAttribute('href');
+  await page.goBack();
+  return address ?? '';
+}
+
 for (const theme of themes) {
-  test(`a teacher's pages are accessible and fit a phone, ${theme}`, async ({
+  test(`a teacher's pages about work are accessible and fit a phone, ${theme}`, async ({
     page,
     context,
     product,
     baseURL,
   }) => {
+    test.setTimeout(300_000);
     await context.addCookies([{ name: 'theme', value: theme, url: baseURL ?? '' }]);
     await signInAsDemoTeacher(page, product.demoSignIns);
     const classId = await openClass(page, demoClassName);
-    const attempt = await addressOf(page, /^Alder, A first pair:/);
-    const run = await addressOf(page, /^Alder, Alignment run:/);
-    const finding = await addressOf(page, /^Alder, What went wrong\?:/);
-    const student = await addressOf(page, /^Alder$/);
+    const cell = await addressOf(page, /^Alder, A first pair:/);
     const assignment = await addressOf(page, /^Pick the pair for tonight$/);
     await checkShown(page);
-    await lookAt(page, attempt);
-    await lookAt(page, run);
-    await lookAt(page, finding);
+    const attempts = [
+      await attemptBehind(page, /^Alder, A first pair:/),
+      await attemptBehind(page, /^Alder, Alignment run:/),
+      await attemptBehind(page, /^Alder, What went wrong\?:/),
+    ];
+    for (const attempt of attempts) await lookAt(page, attempt);
+    await lookAt(page, cell);
     await lookAt(page, assignment);
     await lookAt(page, routes.teacher.newAssignment(classId));
     await lookAt(page, routes.teacher.classSkills(classId));
     await lookAt(page, await addressOf(page, /^Alder, Levels:/));
+  });
+
+  test(`a teacher's pages for the lesson and the night are accessible and fit a phone, ${theme}`, async ({
+    page,
+    context,
+    product,
+    baseURL,
+  }) => {
+    test.setTimeout(300_000);
+    await context.addCookies([{ name: 'theme', value: theme, url: baseURL ?? '' }]);
+    await signInAsDemoTeacher(page, product.demoSignIns);
+    const classId = await openClass(page, demoClassName);
+    await lookAt(page, routes.teacher.classLive(classId));
+    await lookAt(page, routes.teacher.classStatistics(classId));
+    await lookAt(page, routes.teacher.classSignOff(classId));
+    await lookAt(page, routes.teacher.classGroups(classId));
     await lookAt(page, routes.teacher.classNight(classId, { date: '2026-12-05' }));
     await lookAt(page, routes.teacher.classFieldCards(classId, { date: '2026-12-05' }));
-    // The rest is made of the same parts: their colours have been seen above.
-    if (theme !== 'light') return;
-    await page.goto(routes.teacher.classAssignments(classId));
-    const draft = await addressOf(page, /Under a narrow sky/);
-    const lesson = await addressOf(page, /^A lesson: standing it up$/);
-    await checkShown(page);
-    await lookAt(page, draft);
-    await lookAt(page, lesson);
-    await lookAt(page, `${lesson}/preview`);
-    await expect(page.getByRole('link', { name: /^Start: / })).toHaveCount(2);
-    await expect(page.getByRole('button', { name: /^Practise/ })).toHaveCount(0);
-    await lookAt(page, `${draft}/edit`);
-    await lookAt(page, `${draft}/copy`);
-    await lookAt(page, `${draft}/preview`);
-    await lookAt(page, student);
-    await lookAt(page, `${student}/report`);
-    await lookAt(page, routes.teacher.classPrint(classId));
-    await lookAt(page, routes.teacher.classChecklist(classId));
-    await lookAt(page, routes.teacher.classRoster(classId));
-    await lookAt(page, routes.teacher.classCards(classId));
-    await lookAt(page, routes.teacher.classSettings(classId));
-    await lookAt(page, routes.teacher.newClass());
-    await lookAt(page, routes.teacher.account());
-    await lookAt(page, routes.teacher.desk());
   });
 
   test(`a student's pages are accessible and fit a phone, ${theme}`, async ({
@@ -86,6 +92,7 @@ for (const theme of themes) {
     product,
     baseURL,
   }) => {
+    test.setTimeout(240_000);
     await context.addCookies([{ name: 'theme', value: theme, url: baseURL ?? '' }]);
     await signInWithCard(page, demoCard(product.demoSignIns));
     await checkShown(page);
@@ -131,6 +138,38 @@ for (const theme of themes) {
     await checkShown(page);
   });
 }
+
+// Made of the same parts as the pages above, whose colours are looked at in all three themes.
+test('a teacher’s further pages are accessible and fit a phone', async ({ page, product }) => {
+  test.setTimeout(300_000);
+  await signInAsDemoTeacher(page, product.demoSignIns);
+  const classId = await openClass(page, demoClassName);
+  const student = await addressOf(page, /^Alder$/);
+  const assignment = await addressOf(page, /^Pick the pair for tonight$/);
+  await page.goto(routes.teacher.classAssignments(classId));
+  const draft = await addressOf(page, /Under a narrow sky/);
+  const lesson = await addressOf(page, /^A lesson: standing it up$/);
+  await checkShown(page);
+  await lookAt(page, draft);
+  await lookAt(page, lesson);
+  await lookAt(page, `${lesson}/preview`);
+  await expect(page.getByRole('link', { name: /^Start: / })).toHaveCount(2);
+  await expect(page.getByRole('button', { name: /^Practise/ })).toHaveCount(0);
+  for (const further of ['edit', 'copy', 'preview']) await lookAt(page, `${draft}/${further}`);
+  await lookAt(page, `${assignment}/regrade`);
+  await lookAt(page, student);
+  await lookAt(page, `${student}/report`);
+  await lookAt(page, routes.teacher.classPrint(classId));
+  await lookAt(page, routes.teacher.classChecklist(classId));
+  await lookAt(page, routes.teacher.classSignOffForm(classId));
+  await lookAt(page, routes.teacher.classExports(classId));
+  await lookAt(page, routes.teacher.classRoster(classId));
+  await lookAt(page, routes.teacher.classCards(classId));
+  await lookAt(page, routes.teacher.classSettings(classId));
+  await lookAt(page, routes.teacher.newClass());
+  await lookAt(page, routes.teacher.account());
+  await lookAt(page, routes.teacher.desk());
+});
 
 test('cards on the screen, an invitation and what is not there are accessible and fit a phone', async ({
   page,
