@@ -1,6 +1,12 @@
 import { classNames } from '@/components/ui/class-names';
+import { FieldError } from '@/components/ui/field';
 import { inputLook } from '@/components/ui/input-look';
 import type { AnswerFieldsProps } from './answers';
+
+type NumericFieldProps = AnswerFieldsProps<'numeric'> & {
+  /** Says that what stands here is no number; it is left as it was typed. */
+  numberNeeded: boolean;
+};
 
 /** A number in its unit. */
 export function NumericField({
@@ -9,7 +15,8 @@ export function NumericField({
   onAnswer,
   name,
   disabled,
-}: AnswerFieldsProps<'numeric'>) {
+  numberNeeded,
+}: NumericFieldProps) {
   return (
     <div className="flex flex-wrap items-center gap-2">
       <label htmlFor={name} className="text-soft">
@@ -27,7 +34,8 @@ export function NumericField({
         maxLength={40}
         value={answer.text}
         disabled={disabled}
-        aria-describedby={`${name}-unit`}
+        aria-describedby={numberNeeded ? `${name}-unit ${name}-error` : `${name}-unit`}
+        aria-invalid={numberNeeded || undefined}
         onChange={(event) => {
           onAnswer({ kind: 'numeric', text: event.currentTarget.value });
         }}
@@ -36,6 +44,13 @@ export function NumericField({
       <span id={`${name}-unit`} className="text-soft">
         {face.unit}
       </span>
+      {numberNeeded ? (
+        <div role="alert" className="basis-full">
+          <FieldError id={`${name}-error`}>
+            A number is needed here: figures only, such as 35 or 2.5.
+          </FieldError>
+        </div>
+      ) : null}
     </div>
   );
 }

@@ -15,6 +15,8 @@ type QuestionFieldsProps = {
   onAnswer: (answer: ItemAnswer) => void;
   name: string;
   disabled?: boolean;
+  /** Says beside a numeric field that what stands there is no number. */
+  numberNeeded?: boolean;
   /** Takes the focus when a new question comes up. */
   promptId?: string;
 };
@@ -26,6 +28,7 @@ export function QuestionFields({
   onAnswer,
   name,
   disabled = false,
+  numberNeeded = false,
   promptId,
 }: QuestionFieldsProps) {
   return (
@@ -37,13 +40,18 @@ export function QuestionFields({
       {face.drawing === undefined || face.kind === 'point' ? null : (
         <ItemPicture drawing={face.drawing} />
       )}
-      <Fields {...{ face, answer, onAnswer, name, disabled }} />
+      <Fields {...{ face, answer, onAnswer, name, disabled, numberNeeded }} />
     </fieldset>
   );
 }
 
 /** An answer of another kind than the question's is none. */
-function Fields({ face, answer: given, ...rest }: Required<Omit<QuestionFieldsProps, 'promptId'>>) {
+function Fields({
+  face,
+  answer: given,
+  numberNeeded,
+  ...rest
+}: Required<Omit<QuestionFieldsProps, 'promptId'>>) {
   const answer = given.kind === face.kind ? given : emptyAnswer(face);
   switch (face.kind) {
     case 'choice':
@@ -55,7 +63,9 @@ function Fields({ face, answer: given, ...rest }: Required<Omit<QuestionFieldsPr
     case 'match':
       return answer.kind === 'match' && <MatchFields {...{ face, answer, ...rest }} />;
     case 'numeric':
-      return answer.kind === 'numeric' && <NumericField {...{ face, answer, ...rest }} />;
+      return (
+        answer.kind === 'numeric' && <NumericField {...{ face, answer, numberNeeded, ...rest }} />
+      );
     case 'point':
       return answer.kind === 'point' && <PointFields {...{ face, answer, ...rest }} />;
   }

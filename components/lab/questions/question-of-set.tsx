@@ -1,7 +1,8 @@
 'use client';
 
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 import { Button } from '@/components/ui/button';
+import { answerState } from '@/components/questions/answer-state';
 import { lessonName } from '@/components/questions/lesson-name';
 import { emptyAnswer } from '@/components/questions/answers';
 import { QuestionFields } from '@/components/questions/question-fields';
@@ -28,6 +29,10 @@ export function QuestionOfSet({
   onGo: (to: number | 'review') => void;
 }) {
   const { face, lesson } = question;
+  const noNumber = answerState(face, answer) === 'not-a-number';
+  // Told on going on, not while typing; and told still when the question is come back to.
+  const [told, setTold] = useState(noNumber);
+  const name = `answer-${String(number)}`;
   useEffect(() => {
     document.getElementById(promptId)?.focus();
   }, []);
@@ -36,6 +41,12 @@ export function QuestionOfSet({
       className="mt-2 space-y-4"
       onSubmit={(event) => {
         event.preventDefault();
+        // Once: whoever goes on all the same may, and finds it again before handing in.
+        if (noNumber && !told) {
+          setTold(true);
+          document.getElementById(name)?.focus();
+          return;
+        }
         onGo(number === count ? 'review' : number);
       }}
     >
@@ -45,8 +56,12 @@ export function QuestionOfSet({
       <QuestionFields
         face={face}
         answer={answer ?? emptyAnswer(face)}
-        onAnswer={onAnswer}
-        name={`answer-${String(number)}`}
+        onAnswer={(given) => {
+          if (answerState(face, given) !== 'not-a-number') setTold(false);
+          onAnswer(given);
+        }}
+        name={name}
+        numberNeeded={told && noNumber}
         promptId={promptId}
       />
       {face.kind === 'order' && answer === null ? (
