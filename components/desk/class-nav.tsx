@@ -1,5 +1,6 @@
 'use client';
 
+import { useEffect, useRef } from 'react';
 import Link from 'next/link';
 import { usePathname } from 'next/navigation';
 
@@ -16,8 +17,18 @@ export function ClassNav({ groups }: { groups: readonly (readonly Entry[])[] }) 
   const [within] = entries
     .filter(({ href }) => pathname === href || pathname.startsWith(`${href}/`))
     .toSorted((one, other) => other.href.length - one.href.length);
+  const row = useRef<HTMLElement>(null);
+  useEffect(() => {
+    const nav = row.current;
+    const current = nav?.querySelector('[aria-current]');
+    if (nav === null || current === null || current === undefined) return;
+    // Into the middle of the row, and of the row alone: the page stays where it is.
+    const [link, frame] = [current.getBoundingClientRect(), nav.getBoundingClientRect()];
+    nav.scrollLeft += link.left + link.width / 2 - (frame.left + frame.width / 2);
+  }, [pathname]);
   return (
     <nav
+      ref={row}
       aria-label="Class"
       className="no-print -mx-4 mb-6 overflow-x-auto border-b border-line px-4 sm:mx-0 sm:px-0"
     >

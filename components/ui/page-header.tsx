@@ -18,7 +18,7 @@ export function PageHeader({ title, lead, actions, crumbs }: PageHeaderProps) {
       {crumbs === undefined || crumbs.length === 0 ? null : (
         <nav aria-label="You are in" className="no-print mb-1">
           <ol className="flex flex-wrap items-center gap-x-2 text-sm">
-            {crumbs.map((crumb) => (
+            {crumbs.map((crumb, index) => (
               <li key={crumb.href} className="flex items-center gap-2">
                 <Link
                   href={crumb.href}
@@ -26,9 +26,11 @@ export function PageHeader({ title, lead, actions, crumbs }: PageHeaderProps) {
                 >
                   {crumb.label}
                 </Link>
-                <span aria-hidden="true" className="text-soft">
-                  ›
-                </span>
+                {index === crumbs.length - 1 ? null : (
+                  <span aria-hidden="true" className="text-soft">
+                    ›
+                  </span>
+                )}
               </li>
             ))}
           </ol>

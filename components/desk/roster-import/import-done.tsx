@@ -26,7 +26,9 @@ export function ImportDone({
     <div ref={box} tabIndex={-1}>
       <Notice tone="good" live="status" title={changeSaid(outcome.counts)}>
         <p>
-          {outcome.counts.add > 0 ? 'New cards can be made on the Cards page. ' : ''}
+          {outcome.counts.add > 0
+            ? 'New cards are made under “Sign-in cards” on the Print page. '
+            : ''}
           As long as none of the new students has worked, all of it can be taken back from here.
         </p>
         <div className="flex flex-wrap gap-2">
