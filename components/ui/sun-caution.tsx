@@ -4,12 +4,21 @@ import { Notice } from './notice';
  * The caution that stands wherever a telescope or a finder might be pointed.
  * `short` is for the foot of a lab, where the whole text has been read before.
  */
-export function SunCaution({ short = false, className }: { short?: boolean; className?: string }) {
+export function SunCaution({
+  short = false,
+  outside = false,
+  className,
+}: {
+  short?: boolean;
+  /** On a page that is used at the real telescope: the short text fits on one line of a phone. */
+  outside?: boolean;
+  className?: string;
+}) {
   if (short) {
     return (
       <p className={`text-sm text-soft ${className ?? ''}`}>
-        <strong className="font-semibold text-caution">Sun:</strong> at the real telescope, tube and
-        finder stay capped until sunset.
+        <strong className="font-semibold text-caution">Sun:</strong>{' '}
+        {outside ? '' : 'at the real telescope, '}tube and finder stay capped until sunset.
       </p>
     );
   }

@@ -148,6 +148,7 @@ test('a term in miniature: roster, cards, work, decisions, sign-off outside, pla
   await expect(page.getByText('Everything noted here has been sent.')).toBeVisible();
   expect(noted(dataFolder, classId)).toBe(1);
   await page.getByRole('button', { name: /^Levels ?: several students at once/ }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'All', exact: true }).click();
   await page.getByRole('dialog').getByRole('button', { name: /^3/ }).click();
   await expect(page.getByText('Everything noted here has been sent.')).toBeVisible();
   await page.reload();

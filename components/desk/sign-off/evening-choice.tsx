@@ -31,8 +31,8 @@ export function EveningChoice({
       <summary className="flex min-h-11 flex-wrap items-center gap-x-2 px-3 text-sm">
         <span className="font-semibold">{eveningText(evening)}</span>
         <span>
-          {lightText[conditions.light]}, {cloudText[conditions.cloud]},{' '}
-          {telescope === '' ? own : telescope}
+          {lightText[conditions.light]}, {cloudText[conditions.cloud]}
+          {telescope === '' ? <span className="max-sm:sr-only">, {own}</span> : `, ${telescope}`}
         </span>
         <span className="ms-auto underline decoration-dotted underline-offset-4">change</span>
       </summary>

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { Minus, Plus } from 'lucide-react';
+import { Button } from '@/components/ui/button';
 import { Checkbox } from '@/components/ui/checkbox';
 import { Dialog } from '@/components/ui/dialog';
 import { TextInput } from '@/components/ui/text-input';
@@ -32,6 +33,7 @@ export function NoteSheet({
   students,
   notes,
   noted,
+  startWith,
   onSay,
   onClose,
 }: {
@@ -39,17 +41,23 @@ export function NoteSheet({
   students: readonly SignOffStudent[];
   /** Of the one student; empty for several. */
   notes: readonly SeenNote[];
-  /** Who has a note of this teacher’s of this evening already, by name. */
-  noted: readonly string[];
+  /** Who has a note of this teacher’s of this evening already. */
+  noted: readonly SignOffStudent[];
+  /** Of several: who is chosen at first. One tap must not note a class that nobody meant. */
+  startWith: 'all' | 'nobody';
   onSay: (said: Said) => void;
   onClose: () => void;
 }) {
-  const [chosen, setChosen] = useState<readonly string[]>(students.map(({ id }) => id));
+  const several = students.length > 1;
+  const everybody = students.map(({ id }) => id);
+  const [chosen, setChosen] = useState<readonly string[]>(
+    several && startWith === 'nobody' ? [] : everybody,
+  );
   const [gates, setGates] = useState<readonly GateId[]>([]);
   const [prompts, setPrompts] = useState(0);
   const [note, setNote] = useState('');
   const [beside, setBeside] = useState(false);
-  const several = students.length > 1;
+  const earlier = noted.filter(({ id }) => chosen.includes(id));
   const [only] = students;
   const toggled = <T,>(list: readonly T[], one: T): T[] =>
     list.includes(one) ? list.filter((other) => other !== one) : [...list, one];
@@ -64,13 +72,28 @@ export function NoteSheet({
     >
       <div className="space-y-3">
         {several ? (
-          <Switches
-            legend="Who"
-            choices={students.map(({ id, displayName }) => ({ id, text: displayName }))}
-            on={chosen}
-            words={['in', 'out']}
-            onToggle={(id) => setChosen(toggled(chosen, id))}
-          />
+          <>
+            <div className="flex items-center justify-between gap-3">
+              <p role="status">
+                {chosen.length === 0
+                  ? 'Nobody is chosen yet.'
+                  : `${String(chosen.length)} of ${String(students.length)} chosen.`}
+              </p>
+              <Button
+                className="min-h-11"
+                onClick={() => setChosen(chosen.length === students.length ? [] : everybody)}
+              >
+                {chosen.length === students.length ? 'Nobody' : 'All'}
+              </Button>
+            </div>
+            <Switches
+              legend="Who"
+              choices={students.map(({ id, displayName }) => ({ id, text: displayName }))}
+              on={chosen}
+              words={['in', 'out']}
+              onToggle={(id) => setChosen(toggled(chosen, id))}
+            />
+          </>
         ) : null}
         {gatesOfSkill[skill].length === 0 ? null : (
           <Switches
@@ -111,11 +134,11 @@ export function NoteSheet({
             onChange={(event) => setNote(event.target.value)}
           />
         </div>
-        {noted.length > 0 ? (
+        {earlier.length > 0 ? (
           <Checkbox
             className="min-h-11"
             label="Keep this evening’s earlier note, too"
-            hint={`Otherwise the new one takes its place: ${noted.join(', ')}.`}
+            hint={`Otherwise the new one takes its place: ${earlier.map(({ displayName }) => displayName).join(', ')}.`}
             checked={beside}
             onChange={(event) => setBeside(event.target.checked)}
           />

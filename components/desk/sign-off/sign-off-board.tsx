@@ -86,9 +86,10 @@ export function SignOffBoard({
   const { last } = state;
   const [first] = last;
   return (
-    <div data-keeps-working="" className="space-y-3 pb-20">
+    <div data-keeps-working="" className="space-y-3 pb-20 max-sm:space-y-2">
       <QueueLine state={state} store={store} nameOf={nameOf} />
-      <div className="grid gap-3 sm:grid-cols-[14rem_1fr] sm:items-end">
+      {/* On a phone the label stands beside the list: the first cells belong on the first screen. */}
+      <div className="grid gap-3 max-sm:gap-2 max-sm:[&>div]:flex-row max-sm:[&>div]:items-center max-sm:[&>div]:gap-3 max-sm:[&_label]:shrink-0 sm:grid-cols-[14rem_1fr] sm:items-end">
         <Field id="sign-off-group" label="Telescope group">
           {(control) => (
             <Select
@@ -120,7 +121,7 @@ export function SignOffBoard({
         </Field>
         <EveningChoice settings={settings} telescopes={sheet.telescopes} onChange={setSettings} />
       </div>
-      <SunCaution short />
+      <SunCaution short outside />
       {students.length === 0 ? (
         <p className="text-soft">Nobody is in this group.</p>
       ) : (
@@ -156,9 +157,11 @@ export function SignOffBoard({
               ? notesOf(state.ledger, open.students[0]?.id ?? '', open.skill, timeZone)
               : []
           }
-          noted={open.students
-            .filter(({ id }) => earlierOf(id, open.skill, settings.evening).length > 0)
-            .map(({ displayName }) => displayName)}
+          noted={open.students.filter(
+            ({ id }) => earlierOf(id, open.skill, settings.evening).length > 0,
+          )}
+          // Those without a group stand at no one telescope together.
+          startWith={group === '' || group === nobodys ? 'nobody' : 'all'}
           onSay={(said) => say(open.skill, said)}
           onClose={() => setOpen(null)}
         />
