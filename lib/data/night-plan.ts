@@ -5,6 +5,7 @@ import { fortnightFrom, type Fortnight } from '../night/fortnight';
 import type { NightPlan } from '../night/plan-night';
 import { mayWithClass } from './access';
 import { systemClock, type Clock } from './clock';
+import { keepLast } from './keep-last';
 import { planEvening, type PlannedEvening } from './planned-night';
 import { notFound, success, type Result } from './result';
 
@@ -13,7 +14,9 @@ export type ClassNightPlan = PlannedEvening & {
   fortnight: Fortnight;
 };
 
-/** A plan of one evening of the class and the two weeks from it on; nothing of it is kept. */
+const lastFortnights = keepLast<Fortnight>(24);
+
+/** A plan of one evening of the class and the two weeks from it on; kept for a while in memory alone. */
 export async function getNightPlan(
   viewer: Viewer,
   classId: string,
@@ -24,5 +27,7 @@ export async function getNightPlan(
   const planned = await planEvening(classId, request, clock);
   if (!planned.ok) return planned;
   const { asked, site, plan } = planned.value;
-  return success({ ...asked, plan, fortnight: fortnightFrom(site, asked) });
+  const { localDate, endsAt } = asked;
+  const fortnight = lastFortnights({ site, localDate, endsAt }, () => fortnightFrom(site, asked));
+  return success({ ...asked, plan, fortnight });
 }

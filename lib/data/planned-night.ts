@@ -12,6 +12,7 @@ import {
   type NightSiteChoice,
   type NightStand,
 } from './night-sites';
+import { keepLast } from './keep-last';
 import { failure, success, type Result } from './result';
 
 /** What was asked for and where it stands, for the form above a plan. */
@@ -42,6 +43,9 @@ const requestSchema = z.object({
     .regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'Write the time as hours and minutes, such as 22:30.')
     .optional(),
 });
+
+/** Seconds of work each, of place, skyline, telescopes and date alone: nothing of any class or person. */
+const lastPlans = keepLast<PlannedNight['plan']>(24);
 
 /** When school nights end unless a teacher says otherwise; our judgement. */
 const usualEnd = '22:30';
@@ -79,6 +83,7 @@ export async function planEvening(
     localDate: parsed.data.date ?? today,
     endsAt: parsed.data.ends ?? usualEnd,
   };
+  const kits = nightKits(chosen.scenario);
   return success({
     asked: {
       sites: stands.map(({ id, label }) => ({ id, label })),
@@ -87,11 +92,8 @@ export async function planEvening(
     },
     stand: chosen,
     site,
-    plan: planNight({
-      site,
-      kits: nightKits(chosen.scenario),
-      catalogue: loadCatalogue(),
-      ...evening,
-    }),
+    plan: lastPlans({ site, kits, ...evening }, () =>
+      planNight({ site, kits, catalogue: loadCatalogue(), ...evening }),
+    ),
   });
 }
