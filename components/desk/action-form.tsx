@@ -1,6 +1,5 @@
 'use client';
 
-import { useActionState } from 'react';
 import { ErrorSummary } from '@/components/ui/error-summary';
 import { Field } from '@/components/ui/field';
 import { Select } from '@/components/ui/select';
@@ -8,15 +7,9 @@ import { StatusLine } from '@/components/ui/status-line';
 import { SubmitButton } from '@/components/ui/submit-button';
 import { TextArea, TextInput } from '@/components/ui/text-input';
 import type { ButtonVariant } from '@/components/ui/button-look';
-import type { Problem } from '@/lib/data/result';
+import { useFormAction, type FormActionFunction, type FormAnswer } from './use-form-action';
 
-/** What a small form's action answers: a problem with what was typed, or a sentence on what was done. */
-export type FormAnswer = {
-  problem: Problem | null;
-  said: string | null;
-  kept: Readonly<Record<string, string>>;
-};
-export type FormActionFunction = (before: FormAnswer, formData: FormData) => Promise<FormAnswer>;
+export type { FormAnswer, FormActionFunction };
 
 export type FormFieldSpec = {
   name: string;
@@ -29,8 +22,6 @@ export type FormFieldSpec = {
   suggestions?: readonly string[];
   optional?: boolean;
 };
-
-const untouched: FormAnswer = { problem: null, said: null, kept: {} };
 
 /** A small form of a few fields: what was typed comes back when it is refused. */
 export function ActionForm({
@@ -51,8 +42,7 @@ export function ActionForm({
   busyLabel?: string;
   variant?: ButtonVariant;
 }) {
-  const [answer, send] = useActionState(action, untouched);
-  const { problem, kept, said } = answer;
+  const { problem, said, kept, send } = useFormAction(action);
   const shownProblem =
     problem === null
       ? []

@@ -1,6 +1,6 @@
 'use client';
 
-import { useActionState, useState } from 'react';
+import { useState } from 'react';
 import { ErrorSummary } from '@/components/ui/error-summary';
 import { Field } from '@/components/ui/field';
 import { Select } from '@/components/ui/select';
@@ -8,6 +8,7 @@ import { StatusLine } from '@/components/ui/status-line';
 import { SubmitButton } from '@/components/ui/submit-button';
 import { TextArea } from '@/components/ui/text-input';
 import type { FormActionFunction } from './action-form';
+import { useFormAction } from './use-form-action';
 
 /** What can be commented on, with what is written there already. */
 export type CommentPlace = {
@@ -30,17 +31,11 @@ export function CommentForm({
   const [chosen, choose] = useState('');
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
   const place = places.find(({ id }) => id === chosen);
-  const [answer, send] = useActionState<Awaited<ReturnType<FormActionFunction>>, FormData>(
-    async (before, formData) => {
-      const next = await action(before, formData);
-      // From here on the field shows what stands there, also when a colleague changes it.
-      if (next.problem === null)
-        setTyped((all) => Object.fromEntries(Object.entries(all).filter(([id]) => id !== chosen)));
-      return next;
-    },
-    { problem: null, said: null, kept: {} },
-  );
-  const { problem, said } = answer;
+  const { problem, said, send } = useFormAction(action, (answer) => {
+    // From here on the field shows what stands there, also when a colleague changes it.
+    if (answer.problem === null)
+      setTyped((all) => Object.fromEntries(Object.entries(all).filter(([id]) => id !== chosen)));
+  });
   return (
     <form action={send} noValidate className="flex max-w-md flex-col gap-4">
       <ErrorSummary

@@ -1,6 +1,5 @@
 'use client';
 
-import { useActionState } from 'react';
 import { TableFrame } from '@/components/ui/table-frame';
 import { ErrorSummary } from '@/components/ui/error-summary';
 import { StatusLine } from '@/components/ui/status-line';
@@ -8,6 +7,7 @@ import { SubmitButton } from '@/components/ui/submit-button';
 import { TextLink } from '@/components/ui/text-link';
 import { routes } from '@/lib/routes';
 import type { FormActionFunction } from './action-form';
+import { useFormAction } from './use-form-action';
 
 /** One difference, in words: the page makes them, so that the browser needs no graders. */
 export type RegradeRow = {
@@ -31,10 +31,10 @@ export function RegradeForm({
   rows: readonly RegradeRow[];
   action: FormActionFunction;
 }) {
-  const [answer, send] = useActionState(action, { problem: null, said: null, kept: {} });
+  const { problem, said, send } = useFormAction(action);
   return (
     <form action={send} className="space-y-4">
-      <ErrorSummary problems={answer.problem === null ? [] : [answer.problem]} />
+      <ErrorSummary problems={problem === null ? [] : [problem]} />
       {rows.length === 0 ? null : (
         <>
           <TableFrame caption="Marks that would change" captionHidden tall>
@@ -82,7 +82,7 @@ export function RegradeForm({
           <SubmitButton busyLabel="Marking again">Take over what is ticked</SubmitButton>
         </>
       )}
-      <StatusLine>{answer.said}</StatusLine>
+      <StatusLine>{said}</StatusLine>
     </form>
   );
 }

@@ -17,7 +17,8 @@ const targetSchema = z.object({
 /** Undoes the decision that the page showed as the last one. */
 export async function undo(target: z.infer<typeof targetSchema>): Promise<FormAnswer> {
   const undone = await undoLastDecision(await getViewer(), targetSchema.parse(target));
-  if (!undone.ok) return refused(undone.problem, {});
+  // A refusal shows the newer decision as well: the page that asked is behind.
   revalidatePath(routes.teacher.desk(), 'layout');
+  if (!undone.ok) return refused(undone.problem, {});
   return done('Undone.');
 }
