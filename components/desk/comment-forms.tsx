@@ -59,9 +59,11 @@ export function CommentForms({
                 {
                   name: 'text',
                   label: 'Give back: what to do better',
-                  hint: 'The student reads it at once and may try once more. It is the comment on the whole.',
+                  hint:
+                    whole === undefined || whole.text === ''
+                      ? 'The student reads it at once and may try once more. It becomes the comment on the whole.'
+                      : 'The student reads it at once and may try once more. It is put below the comment on the whole, which stays.',
                   type: 'note',
-                  defaultValue: whole?.text ?? '',
                 },
               ]}
               hidden={{ openedOn: whole?.changedAt ?? '' }}

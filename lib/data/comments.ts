@@ -106,7 +106,11 @@ export async function getAttemptComments(
   };
 }
 
-export const commentText = z.string().trim().max(2000, 'Keep a comment below 2,000 characters.');
+export const mostCommentCharacters = 2000;
+export const commentText = z
+  .string()
+  .trim()
+  .max(mostCommentCharacters, 'Keep a comment below 2,000 characters.');
 const inputSchema = z.strictObject({
   attemptId: z.string().max(100),
   criterion: z.string().max(60),

@@ -69,6 +69,9 @@ async function read<T>(
     : failure('bad-input', firstMessage(parsed.error), firstField(parsed.error));
 }
 
+/** A decision that decides nothing writes nothing; another reason for what stands is a change. */
+const nothingChanged = () => failure('nothing-changed', 'Nothing has changed.');
+
 /** Both kinds of decision are one row; each change leaves the other half as it was. */
 async function decide(
   viewer: Viewer,
@@ -89,6 +92,12 @@ async function decide(
     });
     if (!isAsOpened(openedOn, found?.changedAt)) return changedMeanwhile();
     const before = found && { mark: found.mark, excused: found.excused, note: found.note };
+    const same =
+      'mark' in change
+        ? change.mark === (found?.mark ?? null)
+        : change.excused === (found?.excused ?? false);
+    const nothingStands = 'mark' in change ? change.mark === null : !change.excused;
+    if (same && (nothingStands || found?.note === reason)) return nothingChanged();
     const data = { ...change, note: reason, changedAt: clock.now() };
     const after = await transaction.override.upsert({
       where,
@@ -166,6 +175,9 @@ export async function extendDue(
       select: { dueAt: true, note: true, changedAt: true },
     });
     if (!isAsOpened(openedOn, before?.changedAt)) return changedMeanwhile();
+    const stood = before?.dueAt.getTime() ?? null;
+    const wanted = dueAt === null ? null : new Date(dueAt).getTime();
+    if (stood === wanted && (before === null || before.note === reason)) return nothingChanged();
     if (dueAt === null) {
       await transaction.extension.deleteMany({ where: { assignmentId, studentId } });
     } else {

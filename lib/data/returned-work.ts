@@ -5,7 +5,7 @@ import { writeAudit } from './audit';
 import { holdClass } from './class-in-line';
 import { cellSubject } from './cell-audit';
 import { systemClock, type Clock } from './clock';
-import { commentedSelect, commentText, hasNewer } from './comments';
+import { commentedSelect, commentText, hasNewer, mostCommentCharacters } from './comments';
 import { db } from './db';
 import { firstField, firstMessage } from './names';
 import { changedMeanwhile, isAsOpened, openedOnSchema, type OpenedOn } from './opened-on';
@@ -38,9 +38,15 @@ const alreadyAgain = () =>
     'A newer attempt has been started: what was done before stays as it is.',
   );
 
+/** The new words below the comment that stands, which stays; words that it ends with are not said twice. */
+function below(stood: string | null, text: string): string {
+  if (stood === null || text.startsWith(`${stood}\n`)) return text;
+  return stood === text || stood.endsWith(`\n\n${text}`) ? stood : `${stood}\n\n${text}`;
+}
+
 /**
- * Gives the last work at a part back for another try: one more attempt is allowed, and the comment is
- * read at once, whenever marks are shown.
+ * Gives the last work at a part back for another try: one more attempt is allowed, and the comment on the
+ * whole, with what is new below what stood there, is read at once, whenever marks are shown.
  */
 export async function giveBack(
   viewer: Viewer,
@@ -63,13 +69,20 @@ export async function giveBack(
       select: { text: true, teacherId: true, changedAt: true },
     });
     if (!isAsOpened(openedOn, stood?.changedAt)) return changedMeanwhile();
+    const both = below(stood?.text ?? null, text);
+    if (both.length > mostCommentCharacters)
+      return failure(
+        'too-long',
+        'Together with the comment on the whole that is more than 2,000 characters. Shorten one of them.',
+        'text',
+      );
     const { count } = await transaction.attempt.updateMany({
       where: { id: attemptId, status: 'submitted', returnedAt: null },
       data: { returnedAt: now },
     });
     if (count === 0)
       return failure('not-to-give-back', 'This is still open or has been given back already.');
-    const comment = { attemptId, criterion: '', text, teacherId };
+    const comment = { attemptId, criterion: '', text: both, teacherId };
     await putComment(transaction, comment, now);
     await writeAudit(
       transaction,
@@ -79,7 +92,7 @@ export async function giveBack(
         action: 'returned',
         subject: cellSubject({ studentId, assignmentId, attemptId }),
         before: { returnedAt: null, text: stood?.text ?? null, by: stood?.teacherId ?? null },
-        after: { returnedAt: now.toISOString(), text },
+        after: { returnedAt: now.toISOString(), text: both },
       },
       clock,
     );

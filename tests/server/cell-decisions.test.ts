@@ -104,6 +104,40 @@ describe('the trail and undo', () => {
     expect((await cell()).mark).toBe(60);
   });
 
+  test('what was asked about a mark does not undo an excuse saved since', async () => {
+    valueOf(await overrideMark(school.owner, { ...target, mark: 70, note: 'Mark.' }, later(1)));
+    const asked = (await trail()).lastDecisionId ?? '';
+    valueOf(await excuse(school.owner, { ...target, note: 'Away.' }, later(2)));
+    const undone = await undoLastDecision(school.owner, { ...target, auditId: asked }, later(3));
+    expect(codeOf(undone)).toBe('changed-meanwhile');
+    expect(await cell()).toMatchObject({ excused: true, mark: 70 });
+  });
+
+  test('a decision that changes nothing writes nothing and says so', async () => {
+    const dueAt = afterDue(24).now().toISOString();
+    const note = 'Why.';
+    const nothing = [
+      await overrideMark(school.owner, { ...target, mark: null, note }, later(1)),
+      await excuse(school.owner, { ...target, excused: false, note }, later(1)),
+      await extendDue(school.owner, { ...target, dueAt: null, note }, later(1)),
+    ];
+    expect(nothing.map(codeOf)).toEqual(Array(3).fill('nothing-changed'));
+    expect((await trail()).lines).toEqual([]);
+    expect(await db().override.count({ where: target })).toBe(0);
+    valueOf(await overrideMark(school.owner, { ...target, mark: 60, note }, later(2)));
+    valueOf(await excuse(school.owner, { ...target, note }, later(3)));
+    valueOf(await extendDue(school.owner, { ...target, dueAt, note }, later(4)));
+    const again = [
+      await overrideMark(school.owner, { ...target, mark: 60, note }, later(5)),
+      await excuse(school.owner, { ...target, note }, later(5)),
+      await extendDue(school.owner, { ...target, dueAt, note }, later(5)),
+    ];
+    expect(again.map(codeOf)).toEqual(Array(3).fill('nothing-changed'));
+    expect((await trail()).lines).toHaveLength(3);
+    valueOf(await excuse(school.owner, { ...target, note: 'Another reason.' }, later(6)));
+    expect((await trail()).lines).toHaveLength(4);
+  });
+
   test('the class’s teachers read it; only who teaches undoes', async () => {
     valueOf(await overrideMark(school.owner, { ...target, mark: 50, note: 'First.' }, later(1)));
     const auditId = (await trail()).lastDecisionId ?? '';
@@ -216,6 +250,31 @@ describe('giving back for another try', () => {
     expect(codeOf(await takeBack(school.owner, attemptId, later(4)))).toBe('newer-attempt');
     expect(codeOf(await undo(5))).toBe('newer-attempt');
     expect((await cell()).state).toBe('returned');
+  });
+
+  test('keeps the comment that stands, with the new words below it; undoing leaves the first', async () => {
+    const whole = { attemptId, criterion: '', text: 'Well looked for.' };
+    valueOf(await writeComment(school.owner, whole, later(1)));
+    const words = async () =>
+      (await getAttemptComments(school.ann, attemptId, afterDue(48)))?.comments.map(
+        ({ text }) => text,
+      );
+    const text = 'Find a wider pair.';
+    valueOf(await giveBack(school.owner, { attemptId, text }, later(2)));
+    expect(await words()).toEqual([`Well looked for.\n\n${text}`]);
+    valueOf(await takeBack(school.owner, attemptId, later(3)));
+    valueOf(await giveBack(school.owner, { attemptId, text }, later(4)));
+    expect(await words()).toEqual([`Well looked for.\n\n${text}`]);
+    for (const minutes of [5, 6, 7]) valueOf(await undo(minutes));
+    expect(await words()).toEqual(['Well looked for.']);
+  });
+
+  test('wants both comments together to be short enough, and gives nothing back otherwise', async () => {
+    const whole = { attemptId, criterion: '', text: 'a'.repeat(1500) };
+    valueOf(await writeComment(school.owner, whole, later(1)));
+    const input = { attemptId, text: 'b'.repeat(600) };
+    expect(codeOf(await giveBack(school.owner, input, later(2)))).toBe('too-long');
+    expect((await cell()).state).not.toBe('returned');
   });
 
   test('ends when the newer work is in', async () => {

@@ -28,6 +28,7 @@ function show(): void {
 
 /** Shows a colleague's newer decision beside what was typed. */
 function notSaved(problem: Problem, kept: FormAnswer['kept']): FormAnswer {
+  if (problem.code === 'nothing-changed') return { problem: null, said: problem.message, kept };
   if (problem.code === 'changed-meanwhile') show();
   return refused(problem, kept);
 }
