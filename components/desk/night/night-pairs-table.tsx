@@ -35,7 +35,7 @@ export function NightPairsTable({
               {clockTime(instant, timeZone)}
             </th>
             {pairs.map(({ kitId, pairs: own }) => (
-              <td key={kitId} className="min-w-56">
+              <td key={kitId} className="min-w-56 print:min-w-0">
                 {own.length === 0 ? <span className="text-soft">No pair</span> : null}
                 <PoorYet later={laterThan(instant, kitId, goodLater)} timeZone={timeZone} />
                 {own.map((pair, index) => (
@@ -74,7 +74,9 @@ function PoorYet({ later, timeZone }: { later: LaterPair['later'] | undefined; t
 
 function Pair({ pair, spare, timeZone }: { pair: PlannedPair; spare: boolean; timeZone: string }) {
   return (
-    <div className={spare ? 'mt-2 border-t border-line pt-1.5 text-sm' : ''}>
+    <div
+      className={spare ? 'keep-together mt-2 border-t border-line pt-1.5 text-sm' : 'keep-together'}
+    >
       <p className="font-semibold">
         {spare ? <span className="font-normal text-soft">or </span> : null}
         {pair.stars.map(({ name }) => name).join(' and ')}

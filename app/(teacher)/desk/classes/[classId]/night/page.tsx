@@ -63,7 +63,7 @@ export default async function NightPage({
       ) : (
         <NoEveningNotice {...noEveningText[plan.reason]} />
       )}
-      <section aria-labelledby="fortnight" className="mt-10 print:break-before-page">
+      <section aria-labelledby="fortnight" className="mt-10 print:mt-6">
         <h2 id="fortnight" className="mb-2 text-xl font-semibold">
           The coming two weeks
         </h2>
