@@ -25,13 +25,14 @@ export function CellEditor({
 }: {
   edited: EditedCell;
   action: FormActionFunction;
-  onClose: () => void;
+  /** With what the server said to a mark that was sent; null when it was left. */
+  onClose: (said: string | null) => void;
 }) {
   return (
     <Dialog
       open
       onOpenChange={(open) => {
-        if (!open) onClose();
+        if (!open) onClose(null);
       }}
       title={`${row.name}: ${column.title}`}
       description={`Now: ${`${cell.mark} ${gradebookStateText[cell.state].word}`.trim()}. Your mark stands above the computed one, which is kept.`}
@@ -41,7 +42,7 @@ export function CellEditor({
         idPrefix={idPrefix}
         action={async (before, formData) => {
           const next = await action(before, formData);
-          if (next.problem === null) onClose();
+          if (next.problem === null) onClose(next.said);
           return next;
         }}
         fields={[

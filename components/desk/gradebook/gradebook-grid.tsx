@@ -5,6 +5,7 @@ import { memo, useId, useState, type MouseEvent } from 'react';
 import type { FormActionFunction } from '../action-form';
 import type { DecisionTarget } from '../decision-forms';
 import { classNames } from '@/components/ui/class-names';
+import { StatusLine } from '@/components/ui/status-line';
 import { routes } from '@/lib/routes';
 import { markText } from '@/components/grading/mark-text';
 import { CellEditor, type EditedCell } from './cell-editor';
@@ -41,6 +42,7 @@ export function GradebookGrid({
 }: GradebookGridProps) {
   const [view, setView] = useState<GridView>({ state: '', group: '', sort: 'card' });
   const [edited, setEdited] = useState<EditedCell | null>(null);
+  const [said, setSaid] = useState<string | null>(null);
   const router = useRouter();
   const captionId = useId();
   const { table, onFocus, onKeyDown } = useGridKeys((cell, digit) => {
@@ -71,6 +73,7 @@ export function GradebookGrid({
         all={rows.length}
         mayType={setMark !== null}
       />
+      <StatusLine className={said === null ? 'sr-only' : 'no-print'}>{said}</StatusLine>
       <div
         data-first-column="sticky"
         className="table-frame relative max-h-[75dvh] scroll-ps-36 sm:scroll-ps-48 scroll-pt-24 overflow-auto rounded-b-lg border border-t-2 border-line border-t-strong bg-panel"
@@ -147,8 +150,11 @@ export function GradebookGrid({
               due: null,
             },
           })}
-          onClose={() => {
+          onClose={(answer) => {
             setEdited(null);
+            setSaid(
+              answer === null ? null : `${edited.row.name}, ${edited.column.title}: ${answer}`,
+            );
           }}
         />
       )}
