@@ -22,6 +22,8 @@ export type MeasuredProduct = {
   /** Such as http://127.0.0.1:41234, without a slash at the end. */
   address: string;
   browser: Browser;
+  /** Holds the database that it serves. */
+  dataFolder: string;
   signIns: SeedReport['signIns'];
 };
 
@@ -57,7 +59,7 @@ export async function withProduct(
     closing.push(server.stop);
     const browser = await chromium.launch({ executablePath, args: chromiumArguments });
     closing.push(() => browser.close());
-    await work({ address: server.address, browser, signIns });
+    await work({ address: server.address, browser, dataFolder, signIns });
   } catch (error) {
     showFailure(error);
     process.exitCode = 1;

@@ -1,7 +1,7 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { memo, useId, useState, type MouseEvent } from 'react';
+import { memo, startTransition, useEffect, useId, useState, type MouseEvent } from 'react';
 import type { FormActionFunction } from '../action-form';
 import type { DecisionTarget } from '../decision-forms';
 import { classNames } from '@/components/ui/class-names';
@@ -64,12 +64,14 @@ export function GradebookGrid({
     event.preventDefault();
     router.push(href);
   };
-  const shown = orderRows(rows, view);
+  const ordered = orderRows(rows, view);
+  const whole = useWholeTable(rows.length * columns.length);
+  const shown = whole ? ordered : ordered.slice(0, rowsAtFirst);
   return (
     <div className="space-y-3 gradebook-sheet">
       <GridControls
         {...{ view, groups, onChange: setView }}
-        shown={shown.length}
+        shown={ordered.length}
         all={rows.length}
         mayType={setMark !== null}
       />
@@ -170,6 +172,21 @@ function cellNow(
 ): GridCell {
   const at = columns.findIndex(({ id }) => id === column.id);
   return rows.find(({ id }) => id === row.id)?.cells[at] ?? cell;
+}
+
+/** More cells than this come a screenful first. */
+const cellsAtOnce = 2000;
+const rowsAtFirst = 24;
+
+/** Whether all rows are drawn: of a very large table only once the first screenful stands. */
+function useWholeTable(cells: number): boolean {
+  const [whole, setWhole] = useState(cells <= cellsAtOnce);
+  useEffect(() => {
+    startTransition(() => {
+      setWhole(true);
+    });
+  }, []);
+  return whole;
 }
 
 const StudentRow = memo(function StudentRow({
