@@ -129,6 +129,12 @@ async function takeForReadme({ address, browser, signIns }: MeasuredProduct): Pr
   const classId = gradebook.split('/').at(-1) ?? '';
   await open(page, `${address}${routes.teacher.classSkills(classId)}`);
   await take('skills');
+  await open(page, `${address}${routes.teacher.classStatistics(classId)}`);
+  await take('statistics');
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open(page, `${address}${routes.teacher.classSignOff(classId)}`);
+  await take('sign-off');
+  await page.setViewportSize({ width: 1280, height: 800 });
   await open(page, `${address}${routes.teacher.classNight(classId, { date: '2026-12-05' })}`);
   await take('night');
   const pages = await findPages(page, address, gradebook);

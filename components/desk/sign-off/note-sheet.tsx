@@ -100,7 +100,7 @@ export function NoteSheet({
             legend="Gates: press what failed"
             choices={gatesOfSkill[skill].map((id) => ({ id, text: gateText[id].failed }))}
             on={gates}
-            words={['failed', 'held']}
+            words={['it happened', 'no']}
             onToggle={(id) => setGates(toggled(gates, id))}
           />
         )}

@@ -33,8 +33,9 @@ export function GradebookLegend() {
       <p className="mt-2 max-w-measure text-soft">
         The number is the mark that counts: after any deduction for lateness, by the assignment’s
         rule (best, last, first or average), and with your own mark above all. Of an assignment with
-        several parts it is their mean by weight, so far. A student’s mean takes in what is complete
-        and not excused, by the weights of the assignments. All of it is rounded for showing only.
+        several parts it is their mean by weight, so far. A student’s mean takes in every whole
+        mark, passed or not, by the weights of the assignments; what is excused, missing or half
+        done is left out. All of it is rounded for showing only.
       </p>
     </details>
   );

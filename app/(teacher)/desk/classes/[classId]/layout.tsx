@@ -21,7 +21,7 @@ export default async function ClassLayout({
   return (
     <>
       {/* A sheet of cards is cut up: it carries nothing but cards. */}
-      <div className="print:[body:has([data-card-sheet])_&]:hidden">
+      <div className="print:[body:has([data-card-sheet])_&]:hidden max-sm:[&_h1]:text-xl max-sm:[&_header]:mb-2 max-sm:[&_header_nav]:mb-0">
         <PageHeader
           title={details.name}
           lead={
@@ -29,7 +29,7 @@ export default async function ClassLayout({
               Class code{' '}
               <span className="font-figures font-semibold text-ink">{codeText(details.code)}</span>
               {role === 'owner' ? '' : ` · you are ${roleText[role]}`}
-              {details.isDemo ? ' · demonstration, left out of all statistics' : ''}
+              {details.isDemo ? ' · an invented class' : ''}
             </>
           }
           crumbs={role === 'cover' ? [] : [{ label: 'Desk', href: routes.teacher.desk() }]}
@@ -65,7 +65,7 @@ const pagesFor = (id: string, role: ClassDetails['role']) => [
   [
     { href: routes.teacher.classAssignments(id), label: 'Assignments' },
     { href: routes.teacher.classSignOff(id), label: 'Sign-off' },
-    { href: routes.teacher.classNight(id), label: 'Night' },
+    { href: routes.teacher.classNight(id), label: 'Night plan' },
     { href: routes.teacher.classPrint(id), label: 'Print' },
   ],
   [

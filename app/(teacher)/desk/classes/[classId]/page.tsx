@@ -69,7 +69,7 @@ export default async function GradebookPage({ params }: { params: Promise<{ clas
               href={routes.teacher.gradebookFile(details.id)}
               download
             >
-              Download as CSV
+              Download with names (CSV)
             </a>
           ) : null}
           <PrintButton />

@@ -42,10 +42,7 @@ export default async function SignOffPage({
   const known = sheet.groups.some(({ id }) => id === group) || group === 'none' ? group : '';
   return (
     <div className="space-y-4">
-      <div className="flex flex-wrap items-end justify-between gap-3">
-        <h2 className="text-xl font-semibold">Sign-off at the telescope</h2>
-        <LinkButton href={routes.teacher.classSignOffForm(details.id)}>Paper form</LinkButton>
-      </div>
+      <h2 className="text-xl font-semibold">Sign-off at the telescope</h2>
       {teacherId === null ? (
         <ReadOnlySheet sheet={sheet} />
       ) : (
@@ -56,6 +53,9 @@ export default async function SignOffPage({
           today={systemClock.now().toISOString()}
         />
       )}
+      <p>
+        <LinkButton href={routes.teacher.classSignOffForm(details.id)}>Paper form</LinkButton>
+      </p>
       <div className="grid items-start gap-4 lg:grid-cols-2">
         <Panel title="What signs off">
           <div className="space-y-3">
