@@ -46,8 +46,12 @@ test('a term in miniature: roster, cards, work, decisions, sign-off outside, pla
   const [first = '', second = '', third = ''] = names;
 
   await page.goto(routes.teacher.newAssignment(classId, { lesson: 'level-enough' }));
-  await page.getByLabel(/^Due date/).fill(dateInDays(7));
-  await page.getByLabel(/^Due time/).fill('18:00');
+  // The form takes what is typed once it is alive: its summary says so.
+  await expect(async () => {
+    await page.getByLabel(/^Due date/).fill(dateInDays(7));
+    await page.getByLabel(/^Due time/).fill('18:00');
+    await expect(page.getByText(/, due .+ 18:00/)).toBeVisible({ timeout: 1000 });
+  }).toPass();
   await page.getByRole('button', { name: 'Save the draft and see the answer key' }).click();
   await expect(page.getByText('Draft: students do not see it yet.')).toBeVisible();
   await page.getByRole('button', { name: 'Publish…' }).click();

@@ -52,7 +52,10 @@ export function IdeasTable({
                       []
                     ) : (
                       <li key={id}>
-                        <Link className="link" href={routes.teacher.student(id)}>
+                        <Link
+                          className="link inline-flex min-h-(--target-small) items-center"
+                          href={routes.teacher.student(id)}
+                        >
                           {student.displayName}
                         </Link>
                       </li>
@@ -62,7 +65,10 @@ export function IdeasTable({
               </details>
             </td>
             <td>
-              <Link className="link" href={routes.lessons.one(idea.lesson)}>
+              <Link
+                className="link inline-flex min-h-(--target-small) items-center"
+                href={routes.lessons.one(idea.lesson)}
+              >
                 {lessonName(idea.lesson)}
               </Link>
             </td>

@@ -41,12 +41,15 @@ export function QuestionsTable({ questions }: { questions: readonly QuestionStat
               {question.kinds.length === 0 ? (
                 question.title
               ) : (
-                <a className="link" href={`#${anchorOf(question)}`}>
+                <a
+                  className="link inline-flex min-h-(--target-small) items-center"
+                  href={`#${anchorOf(question)}`}
+                >
                   {question.title}
                 </a>
               )}
               <Link
-                className="link block text-xs font-normal"
+                className="link flex min-h-(--target-small) w-fit items-center text-xs font-normal"
                 href={routes.lessons.one(question.lesson)}
               >
                 {lessonName(question.lesson)}
