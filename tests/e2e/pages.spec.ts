@@ -153,7 +153,7 @@ test('a teacher’s further pages are accessible and fit a phone', async ({ page
   await lookAt(page, draft);
   await lookAt(page, lesson);
   await lookAt(page, `${lesson}/preview`);
-  await expect(page.getByRole('link', { name: /^Start: / })).toHaveCount(2);
+  await expect(page.getByRole('link', { name: /^Start ?: / })).toHaveCount(2);
   await expect(page.getByRole('button', { name: /^Practise/ })).toHaveCount(0);
   for (const further of ['edit', 'copy', 'preview']) await lookAt(page, `${draft}/${further}`);
   await lookAt(page, `${assignment}/regrade`);
