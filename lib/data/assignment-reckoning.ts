@@ -104,7 +104,13 @@ export function reckon<Part extends { id: string; weight: number }>(
   const open = parts.find((part) => part.open !== null)?.open ?? null;
   const stateWhere = (resultShown: boolean): GradebookState =>
     gradebookState({
-      ...{ excused, mark, passMark, gateFailed, resultShown, submitted, needsSignOff },
+      excused,
+      mark,
+      passMark,
+      gateFailed,
+      resultShown,
+      submitted,
+      needsSignOff,
       late: parts.some(({ late }) => late),
       underWay: open !== null,
       partMissing: !overridden && parts.some(({ lastIn }) => lastIn === null),
@@ -115,7 +121,14 @@ export function reckon<Part extends { id: string; weight: number }>(
       nowMs: now.getTime(),
     });
   return {
-    ...{ parts, whole, mark, overridden, excused, gateFailed, passMark, feedbackVisible },
+    parts,
+    whole,
+    mark,
+    overridden,
+    excused,
+    gateFailed,
+    passMark,
+    feedbackVisible,
     state: stateWhere(true),
     stateToStudent: stateWhere(feedbackVisible),
   };
@@ -130,8 +143,10 @@ function reckonPart<Part>(
   const submitted = attempts.filter(({ status }) => status === 'submitted');
   const standings = submitted.map(({ policy, submittedAt }) => {
     const dueAt = extension ?? (policy.dueAt === null ? null : new Date(policy.dueAt));
+    const { late, share } = lateness(policy, dueAt, submittedAt ?? now);
     return {
-      ...lateness(policy, dueAt, submittedAt ?? now),
+      late,
+      share,
       visible: feedbackVisibleFrom({ policy, dueAt, releasedAt, now }) === 'now',
     };
   });
@@ -151,9 +166,18 @@ function reckonPart<Part>(
   const late = standings.at(-1)?.late ?? false;
   const feedbackVisible = standings.every(({ visible }) => visible);
   return {
-    ...{ part, attempts, counted, open, lastIn, returned, late, feedbackVisible },
+    part,
+    attempts,
+    counted,
+    open,
+    lastIn,
+    returned,
+    late,
+    feedbackVisible,
     state: gradebookState({
-      ...{ passMark, late, returned },
+      passMark,
+      late,
+      returned,
       excused: asked.word?.excused ?? false,
       mark: counted?.mark ?? null,
       gateFailed: counted?.gateFailed ?? false,

@@ -67,7 +67,9 @@ export function cellOf(
 ): GradebookCell {
   const extension = assignment.extensions.length === 0 ? null : ownDue(student, assignment);
   const reckoning = reckon({
-    ...{ attempts, extension, now },
+    attempts,
+    extension,
+    now,
     parts: assignment.parts,
     current: assignment.policy,
     word: assignment.overrides.find(({ studentId }) => studentId === student.id),
@@ -80,7 +82,12 @@ export function cellOf(
   return {
     studentId: student.id,
     assignmentId: assignment.id,
-    ...{ state, mark, passMark, excused, gateFailed, overridden },
+    state,
+    mark,
+    passMark,
+    excused,
+    gateFailed,
+    overridden,
     complete: overridden || whole.allMarked,
     raw: parts.length === 1 ? (reckoning.parts[0]?.counted?.raw ?? null) : null,
     latePenalty: penalties.length === 0 ? null : Math.max(...penalties),
