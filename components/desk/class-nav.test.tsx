@@ -14,7 +14,8 @@ test('a row wider than the phone opens with the current page in its middle', () 
     return this.tagName === 'A' ? new DOMRect(534, 0, 80, 44) : new DOMRect(0, 0, 390, 44);
   });
   const labels = ['Live', 'Sign-off'].map((label) => ({
-    ...{ href: `/c/${label.toLowerCase()}`, label },
+    href: `/c/${label.toLowerCase()}`,
+    label,
   }));
   render(<ClassNav groups={[labels]} />);
   // The link's middle, 534 + 40, comes to the row's, 195.

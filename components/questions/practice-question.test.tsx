@@ -21,18 +21,31 @@ const face: ItemFace = {
   ],
 };
 const mastered: SkillStanding = {
-  ...{ skill: 'level', state: 'mastered', inARow: 3, review: 'in 2 days' },
+  skill: 'level',
+  state: 'mastered',
+  inARow: 3,
+  review: 'in 2 days',
 };
 
 /** Answers a question about safety whose outcome is of the skill in the standing. */
 async function answerTo(standing: SkillStanding, brought: 'mastery' | 'review' | null) {
   const state: PracticeState = {
-    ...{ tries: 1, questionKey: 'q', answer: { kind: 'choice', option: 'a' }, refusal: null },
+    tries: 1,
+    questionKey: 'q',
+    answer: { kind: 'choice', option: 'a' },
+    refusal: null,
     outcome: {
-      ...{ face, standing, brought },
+      face,
+      standing,
+      brought,
       feedback: {
-        ...{ mark: 1, verdict: 'right', said: [], misconceptions: [], right: 'The north leg' },
-        ...{ explanation: 'So.', afterwards: null },
+        mark: 1,
+        verdict: 'right',
+        said: [],
+        misconceptions: [],
+        right: 'The north leg',
+        explanation: 'So.',
+        afterwards: null,
       },
     },
   };

@@ -5,7 +5,11 @@ import { skillStanding } from './skill-standing';
 // Three passed at half past one in the morning, London time: the first review is two days later.
 const masteredAt = new Date('2026-12-08T01:30:00Z');
 const evidence = ['one', 'two', 'three'].map((template) => ({
-  ...{ skill: 'level' as const, template, mark: 100, passMark: 80, gateFailed: false },
+  skill: 'level' as const,
+  template,
+  mark: 100,
+  passMark: 80,
+  gateFailed: false,
   at: masteredAt,
 }));
 const reviewAsOf = (now: string, timeZone = 'Europe/London') => {

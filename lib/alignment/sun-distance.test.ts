@@ -35,8 +35,10 @@ describe('the start position, where the Sun stands in the north', () => {
     { at: 0, do: 'set-start', azimuthDeg: 0, altitudeDeg: 0 },
   ]);
   const rockers = (at: number, azimuth: number, altitude: number): RunAction => ({
-    ...{ at, do: 'rockers' },
-    ...{ azimuth, altitude },
+    at,
+    do: 'rockers',
+    azimuth,
+    altitude,
   });
 
   it('is nearer to the Sun than anything may come', () => {

@@ -15,9 +15,15 @@ import {
 } from './stability';
 
 const plain: LoadedStand = {
-  ...{ legLengthMm: 1000, splayDeg: 30, footBearingsDeg: [0, 120, 240] as const },
-  ...{ tubeMassKg: 0, armBearingDeg: 0, mountMassKg: 3, hungMassKg: 0 },
-  ...{ groundSlopeDeg: 0, fallsTowardsDeg: 0 },
+  legLengthMm: 1000,
+  splayDeg: 30,
+  footBearingsDeg: [0, 120, 240] as const,
+  tubeMassKg: 0,
+  armBearingDeg: 0,
+  mountMassKg: 3,
+  hungMassKg: 0,
+  groundSlopeDeg: 0,
+  fallsTowardsDeg: 0,
 };
 /** To a hundredth: drawn as doubles, nearly all would be next to nothing. */
 const evenly = (low: number, high: number) =>

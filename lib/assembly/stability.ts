@@ -121,7 +121,8 @@ export function stabilityOf(stand: LoadedStand): Stability {
       const [outEast, outNorth] = [(side * north) / length, (side * -east) / length];
       const marginMm = (a.eastMm - at.eastMm) * outEast + (a.northMm - at.northMm) * outNorth;
       return {
-        ...{ marginMm, overFeet },
+        marginMm,
+        overFeet,
         tipsTowardsDeg: wrap360(radiansToDegrees(Math.atan2(outEast, outNorth))),
         slopeLeftDeg: radiansToDegrees(Math.atan(marginMm / heightMm)),
       };

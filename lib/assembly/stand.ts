@@ -17,12 +17,28 @@ export type Stand = {
 };
 
 const packed: Stand = {
-  ...{ legs: 'folded', raised: false, tray: false, mount: 'away', tube: 'away' },
-  ...{ finder: false, imagePart: false, eyepiece: false, caps: true, tipped: false },
+  legs: 'folded',
+  raised: false,
+  tray: false,
+  mount: 'away',
+  tube: 'away',
+  finder: false,
+  imagePart: false,
+  eyepiece: false,
+  caps: true,
+  tipped: false,
 };
 const built: Stand = {
-  ...{ legs: 'spread', raised: true, tray: true, mount: 'bolted', tube: 'clamped' },
-  ...{ finder: true, imagePart: true, eyepiece: true, caps: false, tipped: false },
+  legs: 'spread',
+  raised: true,
+  tray: true,
+  mount: 'bolted',
+  tube: 'clamped',
+  finder: true,
+  imagePart: true,
+  eyepiece: true,
+  caps: false,
+  tipped: false,
 };
 
 /** The stand after these steps, started from the case or from what stood there at the evening's end. */

@@ -9,7 +9,13 @@ import { compassBearingOfNorthDeg, startErrorDeg } from './needle';
 import { causesOf, rootMeanSquare, splitMiss } from './split-by-cause';
 
 const right: MountForm = {
-  ...{ year: 2026, month: 8, day: 14, hour: 22, minute: 30, zoneMinutes: 60, summerTime: true },
+  year: 2026,
+  month: 8,
+  day: 14,
+  hour: 22,
+  minute: 30,
+  zoneMinutes: 60,
+  summerTime: true,
   ...placeFields(50 * 60 + 7, 8 * 60 + 41),
 };
 const truth = { right, summerTimeMinutes: 60 };

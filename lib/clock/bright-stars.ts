@@ -68,7 +68,17 @@ const rows: readonly Row[] = [
 /** As the catalogue has them, brightest first. */
 export const brightStars: readonly CatalogueStar[] = rows.map(
   ([hip, name, raDeg, decDeg, pmRaMasYr, pmDecMasYr, magnitude]) => ({
-    ...{ hip, raDeg, decDeg, pmRaMasYr, pmDecMasYr, magnitude, name },
-    ...{ hr: null, colourIndex: null, bayer: '', constellation: '', largeAmplitudeVariable: false },
+    hip,
+    raDeg,
+    decDeg,
+    pmRaMasYr,
+    pmDecMasYr,
+    magnitude,
+    name,
+    hr: null,
+    colourIndex: null,
+    bayer: '',
+    constellation: '',
+    largeAmplitudeVariable: false,
   }),
 );

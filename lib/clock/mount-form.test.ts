@@ -13,7 +13,13 @@ import {
 } from './mount-form';
 
 const right: MountForm = {
-  ...{ year: 2026, month: 8, day: 14, hour: 22, minute: 30, zoneMinutes: 60, summerTime: true },
+  year: 2026,
+  month: 8,
+  day: 14,
+  hour: 22,
+  minute: 30,
+  zoneMinutes: 60,
+  summerTime: true,
   ...placeFields(50 * 60 + 7, -(8 * 60 + 41)),
 };
 const differ = (slip: Partial<MountForm>) => entriesThatDiffer({ ...right, ...slip }, right, 60);
@@ -75,7 +81,13 @@ describe('two forms', () => {
 
   it('differ in nothing any more when every row was taken over', () => {
     const other: MountForm = {
-      ...{ year: 2025, month: 1, day: 2, hour: 3, minute: 4, zoneMinutes: -300, summerTime: false },
+      year: 2025,
+      month: 1,
+      day: 2,
+      hour: 3,
+      minute: 4,
+      zoneMinutes: -300,
+      summerTime: false,
       ...placeFields(-100, 200),
     };
     expect(formEntries.reduce((form, entry) => withEntry(form, entry, right), other)).toEqual(

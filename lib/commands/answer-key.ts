@@ -84,8 +84,14 @@ async function main(): Promise<void> {
   const catalogue = loadCatalogue();
   const key = answerKeyFor({ scenario, instant, frame, catalogue });
   const input = {
-    ...{ scenario, frame, catalogue, setup: setupFrom(groups, scenario, frame) },
-    ...{ kit: kitFrom(groups, scenario), givenHip: null, proposals: null, mayPause: false },
+    scenario,
+    frame,
+    catalogue,
+    setup: setupFrom(groups, scenario, frame),
+    kit: kitFrom(groups, scenario),
+    givenHip: null,
+    proposals: null,
+    mayPause: false,
   };
   const run = values.run ? perfectRun(input, key) : null;
   const tables = () =>

@@ -47,8 +47,13 @@ function moveForAWhile({ x, y, runMs }: { x: number; y: number; runMs: number })
       const angle = (elapsed / runMs) * 1.5 * Math.PI;
       target.dispatchEvent(
         new PointerEvent('pointermove', {
-          ...{ bubbles: true, pointerId: 1, pointerType: 'mouse', isPrimary: true, buttons: 1 },
-          ...{ clientX: x + 200 * Math.sin(angle), clientY: y + 60 * Math.sin(2 * angle) },
+          bubbles: true,
+          pointerId: 1,
+          pointerType: 'mouse',
+          isPrimary: true,
+          buttons: 1,
+          clientX: x + 200 * Math.sin(angle),
+          clientY: y + 60 * Math.sin(2 * angle),
         }),
       );
       if (elapsed < runMs) requestAnimationFrame(move);

@@ -24,15 +24,21 @@ export async function fillLargeClass(
   };
   await db.class.create({
     data: {
-      ...{ id: largeClass.id, name: 'All of year 8', code: 'MEASURED', timeZone: 'Europe/London' },
-      ...{ retentionDate: moment(400), createdAt: moment(0) },
+      id: largeClass.id,
+      name: 'All of year 8',
+      code: 'MEASURED',
+      timeZone: 'Europe/London',
+      retentionDate: moment(400),
+      createdAt: moment(0),
       members: { create: { teacherId, role: 'owner' } },
     },
   });
   const numbers = (count: number): number[] => Array.from({ length: count }, (_, index) => index);
   await db.student.createMany({
     data: numbers(largeClass.students).map((s) => ({
-      ...{ id: `s${String(s)}`, classId: largeClass.id, cardNumber: s + 1 },
+      id: `s${String(s)}`,
+      classId: largeClass.id,
+      cardNumber: s + 1,
       displayName: `Student ${String(s + 1)}`,
     })),
   });
@@ -41,14 +47,16 @@ export async function fillLargeClass(
     const partId = `p${String(a)}`;
     await db.assignment.create({
       data: {
-        ...{
-          id: assignmentId,
-          classId: largeClass.id,
-          title: `Week ${String(a + 1)}`,
-          state: 'published',
-        },
-        ...{ ...policy, feedback: 'at_once', counting: 'best', dueTimeZone: 'Europe/London' },
-        ...{ publishedAt: moment(a), createdAt: moment(a) },
+        id: assignmentId,
+        classId: largeClass.id,
+        title: `Week ${String(a + 1)}`,
+        state: 'published',
+        ...policy,
+        feedback: 'at_once',
+        counting: 'best',
+        dueTimeZone: 'Europe/London',
+        publishedAt: moment(a),
+        createdAt: moment(a),
         parts: { create: { id: partId, position: 0, kind: 'lab', reference: 'level' } },
       },
     });
@@ -59,17 +67,37 @@ export async function fillLargeClass(
       `${assignmentId}-s${String(s)}-${String(number)}`;
     await db.attempt.createMany({
       data: attempts.map((one) => ({
-        ...{ id: idOf(one), studentId: `s${String(one.s)}`, assignmentId, partId, mode: 'check' },
-        ...{ number: one.number, status: 'submitted', lab: 'level', title: 'Level' },
-        ...{ placeName: 'Keswick', template: 'soft-ground', seed: idOf(one), policy },
-        ...{ variant: {}, answerKey: {}, submission: {}, dueTimeZone: 'Europe/London' },
-        ...{ graderVersion: 1, generatorVersion: 1, catalogueVersion: '1', zoneRulesVersion: '1' },
-        ...{ startedAt: moment(a), submittedAt: moment(29 + one.number) },
+        id: idOf(one),
+        studentId: `s${String(one.s)}`,
+        assignmentId,
+        partId,
+        mode: 'check',
+        number: one.number,
+        status: 'submitted',
+        lab: 'level',
+        title: 'Level',
+        placeName: 'Keswick',
+        template: 'soft-ground',
+        seed: idOf(one),
+        policy,
+        variant: {},
+        answerKey: {},
+        submission: {},
+        dueTimeZone: 'Europe/London',
+        graderVersion: 1,
+        generatorVersion: 1,
+        catalogueVersion: '1',
+        zoneRulesVersion: '1',
+        startedAt: moment(a),
+        submittedAt: moment(29 + one.number),
       })),
     });
     await db.mark.createMany({
       data: attempts.map((one) => ({
-        ...{ attemptId: idOf(one), graderVersion: 1, result: {}, gradedAt: moment(a) },
+        attemptId: idOf(one),
+        graderVersion: 1,
+        result: {},
+        gradedAt: moment(a),
         total: (one.s * 7 + a * 3 + one.number) % 101,
       })),
     });

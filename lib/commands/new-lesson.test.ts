@@ -15,7 +15,8 @@ describe('a new lesson', () => {
     const text = filesOfLesson(lesson).get('content/lessons/dew-and-frost/lesson.mdx') ?? '';
     const { frontMatter, outline } = await compileLesson(text);
     expect(frontMatter).toMatchObject({
-      ...{ id: 'lesson-13', title: 'Dew: and frost' },
+      id: 'lesson-13',
+      title: 'Dew: and frost',
       objectives: [{ id: 'first', skill: 'safety' }],
     });
     expect(outline.prose).toContain('‹');

@@ -21,7 +21,8 @@ const pages: readonly MeasuredPage[] = [
   { name: 'front page', path: routes.home(), barKb: null },
   { name: 'lessons', path: routes.lessons.all(), barKb: null },
   ...course.map(({ slug }) => ({
-    ...{ name: `lesson, ${slug}`, path: routes.lessons.one(slug) },
+    name: `lesson, ${slug}`,
+    path: routes.lessons.one(slug),
     barKb: 140,
   })),
   { name: 'questions', path: routes.lessons.practise('level-enough', { round: 'a' }), barKb: null },
@@ -39,7 +40,8 @@ const pages: readonly MeasuredPage[] = [
     barKb: 400,
   },
   ...Object.keys(benchTemplates).map((lab) => ({
-    ...{ name: `lab, ${lab}`, path: routes.labs.one(lab, fixedRound) },
+    name: `lab, ${lab}`,
+    path: routes.labs.one(lab, fixedRound),
     barKb: 400,
   })),
   { name: 'sign-in', path: routes.signIn.student(), barKb: null },

@@ -14,14 +14,16 @@ describe('the glossary', () => {
     const entries = glossaryOf([lesson('one', 'tripod', 'Altitude'), lesson('two', 'altitude')]);
     expect(entries).toEqual([
       {
-        ...{ term: 'Altitude', definition: 'Altitude in one' },
+        term: 'Altitude',
+        definition: 'Altitude in one',
         lessons: [
           { slug: 'one', title: 'About one' },
           { slug: 'two', title: 'About two' },
         ],
       },
       {
-        ...{ term: 'tripod', definition: 'tripod in one' },
+        term: 'tripod',
+        definition: 'tripod in one',
         lessons: [{ slug: 'one', title: 'About one' }],
       },
     ]);

@@ -8,7 +8,10 @@ export const loadItemWorld = (): ItemWorld => ({
   catalogue: loadCatalogue(),
   kits: loadKits().map(({ bench, telescope, ...kit }) => ({
     ...bench,
-    ...{ id: kit.id, name: kit.name, tubeType: kit.tubeType, telescope },
+    id: kit.id,
+    name: kit.name,
+    tubeType: kit.tubeType,
+    telescope,
     orientation: orientationOf(kit.tubeType),
     focalLengthMm: telescope.focalLengthMm,
     apertureMm: telescope.apertureMm,

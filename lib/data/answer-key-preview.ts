@@ -41,7 +41,9 @@ export async function previewAnswerKey(
   const frame = skyFrameAt({ instant, place: scenario.place });
   const key = storedAnswerKey({ scenario, instant, frame, catalogue: loadCatalogue() });
   return parts.map((part) => ({
-    ...{ partId: part.partId, key, frame },
+    partId: part.partId,
+    key,
+    frame,
     ...labTaskOf(part.lab).samples({ ...evening, ...part, mayPause: false }, (template) =>
       hmacOf('preview', assignmentId, template),
     ),

@@ -56,7 +56,11 @@ export async function copyAssignment(
       {
         ...rest,
         parts: parts.map(({ lab, templates, windowMinutes, minutesAllowed, weight }) => ({
-          ...{ lab, templates, windowMinutes, minutesAllowed, weight },
+          lab,
+          templates,
+          windowMinutes,
+          minutesAllowed,
+          weight,
         })),
       },
       clock.now(),
@@ -64,14 +68,20 @@ export async function copyAssignment(
     const created = await transaction.assignment.create({
       data: {
         ...settings,
-        ...{ classId, title, dueAt, dueTimeZone: target.timeZone, createdAt: clock.now() },
+        classId,
+        title,
+        dueAt,
+        dueTimeZone: target.timeZone,
+        createdAt: clock.now(),
         ...(waits ? { feedback: 'when_released' as const } : {}),
         parts: { create: copied },
       },
       select: { id: true },
     });
     const entry = {
-      ...{ classId, action: 'assignment-copied', subject: `assignment ${created.id}` },
+      classId,
+      action: 'assignment-copied',
+      subject: `assignment ${created.id}`,
       after: { from: assignmentId, title },
     };
     await writeAudit(transaction, viewer, entry, clock);

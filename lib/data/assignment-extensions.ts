@@ -50,7 +50,9 @@ export async function listExtensions(
     db().extension.findMany({
       where: { assignmentId },
       select: {
-        ...{ dueAt: true, note: true, changedAt: true },
+        dueAt: true,
+        note: true,
+        changedAt: true,
         student: { select: { id: true, displayName: true } },
         group: { select: { id: true, name: true } },
       },
@@ -59,7 +61,8 @@ export async function listExtensions(
       where: { classId, leftAt: null },
       orderBy: { cardNumber: 'asc' },
       select: {
-        ...{ id: true, displayName: true },
+        id: true,
+        displayName: true,
         accommodation: { select: { extraAttempts: true, extraTime: true } },
       },
     }),
@@ -143,7 +146,9 @@ export async function extendGroupDue(
       await transaction.extension.upsert({ where, create, update: data });
     }
     const entry = {
-      ...{ classId, action: 'group-due-extended', reason },
+      classId,
+      action: 'group-due-extended',
+      reason,
       subject: `group ${groupId} assignment ${assignmentId}`,
       before: { dueAt: before?.dueAt.toISOString() ?? null },
       after: { dueAt },

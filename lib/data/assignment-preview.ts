@@ -35,7 +35,9 @@ async function makeTask(viewer: Viewer, { assignmentId, partId, round }: Preview
   const task = labTaskOf(part.lab);
   const frozen = task.freeze({
     ...part,
-    ...{ scenario, kitId, mayPause: true },
+    scenario,
+    kitId,
+    mayPause: true,
     // Never the seed of a student's attempt.
     seed: hmacOf('preview', assignmentId, partId, round),
   });

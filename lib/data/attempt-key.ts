@@ -30,8 +30,14 @@ export async function getAttemptKey(viewer: Viewer, attemptId: string): Promise<
   const row = await db().attempt.findUnique({
     where: { id: attemptId },
     select: {
-      ...{ id: true, title: true, number: true, mode: true, status: true, lab: true },
-      ...{ variant: true, answerKey: true },
+      id: true,
+      title: true,
+      number: true,
+      mode: true,
+      status: true,
+      lab: true,
+      variant: true,
+      answerKey: true,
       student: { select: { id: true, displayName: true, class: { select: classAccessSelect } } },
     },
   });

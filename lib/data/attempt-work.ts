@@ -115,7 +115,8 @@ export async function submitAttempt(
     // Of two that arrive together, one finds the attempt no longer open and changes nothing.
     const { count } = await transaction.attempt.updateMany({
       where: {
-        ...{ id: attemptId, status: 'open' },
+        id: attemptId,
+        status: 'open',
         // Nor is anything given out that the mark would not know of.
         events: { none: { kind: 'looked', sequence: { notIn: sequences } } },
       },

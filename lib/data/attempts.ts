@@ -84,7 +84,11 @@ export async function startAttempt(
     const earlier = await db().attempt.findMany({
       where: { studentId, partId, mode: 'check' },
       select: {
-        ...{ id: true, status: true, lab: true, template: true, number: true },
+        id: true,
+        status: true,
+        lab: true,
+        template: true,
+        number: true,
         returnedAt: true,
       },
       orderBy: { number: 'asc' },
@@ -99,7 +103,8 @@ export async function startAttempt(
     const number = (earlier.at(-1)?.number ?? 0) + 1;
     const task = frozenTask({
       ...part,
-      ...{ scenario, kitId },
+      scenario,
+      kitId,
       ...timeFor(part.minutesAllowed, readExtraTime(accommodation?.extraTime)),
       seed: hmacOf(studentId, assignmentId, number, partId),
       templatesSeen: earlier.filter(({ lab }) => lab === part.lab).map(({ template }) => template),

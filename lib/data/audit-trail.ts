@@ -144,7 +144,9 @@ export async function undoLastDecision(
       transaction,
       viewer,
       {
-        ...{ classId, action: 'undone', subject: last.subject },
+        classId,
+        action: 'undone',
+        subject: last.subject,
         before: shownValuesSchema.parse(last.after),
         after: {
           ...shownValuesSchema.parse(last.before),

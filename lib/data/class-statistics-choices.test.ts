@@ -3,8 +3,13 @@ import type { Item } from '../items/item';
 import { choicesOf, wrongAnswerOf } from './class-statistics-choices';
 
 const item = (volts: string, same = 'It takes what it needs'): Item => ({
-  ...{ family: 'f', template: 't', generatorVersion: 1, prompt: '?', explanation: '.' },
-  ...{ kind: 'choice', key: 'a' },
+  family: 'f',
+  template: 't',
+  generatorVersion: 1,
+  prompt: '?',
+  explanation: '.',
+  kind: 'choice',
+  key: 'a',
   options: [
     { id: 'a', text: same, reason: '.' },
     { id: 'b', text: 'It bursts', reason: '.', misconception: 'rated-current-is-pushed' },
@@ -14,7 +19,11 @@ const item = (volts: string, same = 'It takes what it needs'): Item => ({
 });
 const answered = (volts: string, option: string) => {
   const read = wrongAnswerOf({
-    ...{ studentId: 's', family: 'f', template: 't', share: 0, at: 0 },
+    studentId: 's',
+    family: 'f',
+    template: 't',
+    share: 0,
+    at: 0,
     raw: { item: item(volts), answer: { kind: 'choice', option } },
   });
   if (read === null) throw new Error('it was wrong');

@@ -34,7 +34,9 @@ export function wrongAnswerOf({ studentId, raw }: AnswerRow): WrongAnswer | null
   const answer = itemAnswerSchema.parse(raw.answer);
   const grading = gradeItem(item, answer);
   return {
-    ...{ studentId, item, answer },
+    studentId,
+    item,
+    answer,
     misconceptions: grading.ok ? grading.feedback.misconceptions : [],
   };
 }
@@ -99,7 +101,8 @@ export function choicesOf(wrong: readonly WrongAnswer[], right: number): Choice[
   const count = (text: string, isRight: boolean, people: number): void => {
     const there = counts.get(`${String(isRight)} ${text}`);
     counts.set(`${String(isRight)} ${text}`, {
-      ...{ text, right: isRight },
+      text,
+      right: isRight,
       people: (there?.people ?? 0) + people,
     });
   };

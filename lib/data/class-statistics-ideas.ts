@@ -38,7 +38,9 @@ export function commonIdeas(
     .map((id) => {
       const own = hits.filter((hit) => hit.id === id);
       return {
-        ...{ id, sentence: misconceptions[id], lesson: commonest(own.map((hit) => hit.lesson)) },
+        id,
+        sentence: misconceptions[id],
+        lesson: commonest(own.map((hit) => hit.lesson)),
         studentIds: [...new Set(own.map(({ studentId }) => studentId))],
         inQuestions: own.filter(({ from }) => from === 'questions').length,
         inLabs: own.filter(({ from }) => from === 'labs').length,
@@ -50,7 +52,9 @@ export function commonIdeas(
 function ideasOfLab({ lab, slips, advice, studentId }: LabResultRow) {
   const named: NamedSlip[] = [
     ...slips.map((slip) => ({
-      ...{ code: slip.code, stage: slip.stage ?? null, first: slip.first ?? null },
+      code: slip.code,
+      stage: slip.stage ?? null,
+      first: slip.first ?? null,
       why: slip.mistake ?? slip.because ?? slip.slip ?? null,
     })),
     ...(advice === undefined ? [] : [{ code: advice.code, why: null, stage: null, first: null }]),

@@ -3,8 +3,14 @@ import { atTelescope, labFigures } from './class-statistics-parts';
 import type { LabResultRow } from './class-statistics-rows';
 
 const row = (studentId: string, earned: readonly [number, number], more = {}): LabResultRow => ({
-  ...{ studentId, attemptId: `of ${studentId}`, partId: 'p', lab: 'level', template: 'one-slope' },
-  ...{ total: earned[0] + earned[1], gates: [], slips: [] },
+  studentId,
+  attemptId: `of ${studentId}`,
+  partId: 'p',
+  lab: 'level',
+  template: 'one-slope',
+  total: earned[0] + earned[1],
+  gates: [],
+  slips: [],
   criteria: [
     { id: 'tilt', earned: earned[0], possible: 60 },
     { id: 'moves', earned: earned[1], possible: 40 },
@@ -35,7 +41,8 @@ test('the line through marks and levels is drawn from thirty students on', () =>
   // 20 marks a level, exactly: signing off at 3 is read off at 2.5.
   const people = (count: number) =>
     Array.from({ length: count }, (_, index) => ({
-      ...{ studentId: String(index), total: 20 * ((index % 4) + 1) },
+      studentId: String(index),
+      total: 20 * ((index % 4) + 1),
     }));
   const levels = new Map(people(30).map(({ studentId, total }) => [studentId, total / 20]));
   expect(atTelescope(people(29), levels, 3)).toEqual({ people: 29, line: null });

@@ -110,11 +110,14 @@ export function labFigures(
   );
   const points = alike.map(({ criteria }) => criteria.map(({ earned }) => earned));
   return {
-    ...{ people: rows.length, telescope },
+    people: rows.length,
+    telescope,
     criteria: ids.map((id) => criterionFigures(id, { rows, alike, points })),
     gates: gatesOf(rows),
     reliability: reliabilityOf({
-      ...{ from: 'same-criteria', table: points, marks: totals(points) },
+      from: 'same-criteria',
+      table: points,
+      marks: totals(points),
       shares: alike.map(({ criteria }) =>
         criteria.map(({ earned, possible }) => earned / possible),
       ),
@@ -127,9 +130,14 @@ export function setFigures(sets: readonly QuestionSetRow[]): PartFigures {
   const alike = largestGroup(sets, ({ items }) => String(items.length));
   const table = alike.map(({ items }) => items.map(({ share }) => share));
   return {
-    ...{ people: sets.length, criteria: [], gates: [], telescope: null },
+    people: sets.length,
+    criteria: [],
+    gates: [],
+    telescope: null,
     reliability: reliabilityOf({
-      ...{ from: 'own-questions', table, shares: table },
+      from: 'own-questions',
+      table,
+      shares: table,
       marks: alike.map(({ total }) => total),
     }),
   };
@@ -144,7 +152,9 @@ function criterionFigures(
     return found === undefined || found.possible === 0 ? [] : [found.earned / found.possible];
   });
   const common = {
-    ...{ id, people: shares.length, difficulty: difficulty(shares) },
+    id,
+    people: shares.length,
+    difficulty: difficulty(shares),
     full: shares.filter((share) => share > 1 - 1e-9).length,
     nothing: shares.filter((share) => share < 1e-9).length,
   };
@@ -152,11 +162,15 @@ function criterionFigures(
   const possible = of.alike[0]?.criteria[place]?.possible;
   if (possible === undefined || of.alike.length < 2)
     return {
-      ...{ ...common, possible: possible ?? null },
-      ...{ itemRest: null, itemTotal: null, upperLower: null },
+      ...common,
+      possible: possible ?? null,
+      itemRest: null,
+      itemTotal: null,
+      upperLower: null,
     };
   return {
-    ...{ ...common, possible },
+    ...common,
+    possible,
     itemRest: itemRest(of.points, place),
     itemTotal: itemTotal(of.points, place),
     upperLower: upperLower(column(of.points, place), totals(of.points)) / possible,
@@ -188,8 +202,13 @@ function reliabilityOf({
   const deviation = sampleDeviation(marks);
   const counted = from === 'same-criteria' && isRightOrWrong(shares);
   return {
-    ...{ from, people: table.length, items: table[0]?.length ?? 0, mean: mean(marks) },
-    ...{ deviation, reliability, error: standardErrorOfMeasurement(deviation, reliability) },
+    from,
+    people: table.length,
+    items: table[0]?.length ?? 0,
+    mean: mean(marks),
+    deviation,
+    reliability,
+    error: standardErrorOfMeasurement(deviation, reliability),
     kr20: counted ? kr20(shares) : null,
     kr21: counted ? kr21(shares) : null,
   };

@@ -69,7 +69,12 @@ export function questionFigures(
     const itemRest = correlation(own, rest);
     return [
       {
-        ...{ family: id, title, lesson, people: rows.length, difficulty, itemRest },
+        family: id,
+        title,
+        lesson,
+        people: rows.length,
+        difficulty,
+        itemRest,
         right: shares.filter((share) => share === 1).length,
         partly: shares.filter((share) => share > 0 && share < 1).length,
         wrong: shares.filter((share) => share === 0).length,
@@ -97,7 +102,9 @@ function kindsOf(
       if (first === undefined) return [];
       return [
         {
-          ...{ template, example: first.item.prompt, people: all.length },
+          template,
+          example: first.item.prompt,
+          people: all.length,
           severalAtOnce: first.item.kind === 'several',
           choices: choicesOf(wrong, all.length - wrong.length),
         },

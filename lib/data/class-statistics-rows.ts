@@ -42,9 +42,16 @@ const json = z
     typeof value === 'string' ? JSON.parse(value) : (value ?? undefined),
   );
 const labRowSchema = z.object({
-  ...{ attemptId: z.string(), studentId: z.string(), partId: z.string(), template: z.string() },
-  ...{ lab: z.enum(labs), total: z.number() },
-  ...{ criteria: json, gates: json, slips: json, advice: json },
+  attemptId: z.string(),
+  studentId: z.string(),
+  partId: z.string(),
+  template: z.string(),
+  lab: z.enum(labs),
+  total: z.number(),
+  criteria: json,
+  gates: json,
+  slips: json,
+  advice: json,
 });
 
 /**
@@ -71,7 +78,11 @@ export async function firstLabResults(classId: string): Promise<LabResultRow[]> 
   // Of several versions of a mark the last one stays.
   const newest = new Map(read.map((row) => [row.attemptId, row]));
   return [...newest.values()].map(({ attemptId, studentId, partId, template, lab, ...result }) => ({
-    ...{ attemptId, studentId, partId, template, lab },
+    attemptId,
+    studentId,
+    partId,
+    template,
+    lab,
     ...labResultSchema.parse(result),
   }));
 }
@@ -96,8 +107,12 @@ export async function practisedAnswers(classId: string): Promise<AnswerRow[]> {
     db().askedQuestion.findMany({
       where,
       select: {
-        ...{ id: true, studentId: true, family: true, template: true },
-        ...{ mark: true, answeredAt: true },
+        id: true,
+        studentId: true,
+        family: true,
+        template: true,
+        mark: true,
+        answeredAt: true,
       },
     }),
     // What was asked and answered is long, and needed only where something was wrong.
@@ -115,8 +130,12 @@ export async function practisedAnswers(classId: string): Promise<AnswerRow[]> {
 }
 
 const setRowSchema = z.object({
-  ...{ attemptId: z.string(), studentId: z.string(), partId: z.string().nullable() },
-  ...{ mode: z.enum(['practice', 'check']), submittedAt: z.coerce.date(), total: z.number() },
+  attemptId: z.string(),
+  studentId: z.string(),
+  partId: z.string().nullable(),
+  mode: z.enum(['practice', 'check']),
+  submittedAt: z.coerce.date(),
+  total: z.number(),
   items: json.pipe(
     z.array(z.object({ family: code, template: code, mark: z.number(), answer: z.unknown() })),
   ),
@@ -154,13 +173,18 @@ export async function questionSets(classId: string): Promise<QuestionSetRow[]> {
       .map((row) => [row.attemptId, row]),
   );
   return [...newest.values()].map(({ studentId, partId, mode, submittedAt, total, ...row }) => ({
-    ...{ studentId, total, at: submittedAt.getTime() },
+    studentId,
+    total,
+    at: submittedAt.getTime(),
     partId: mode === 'check' ? partId : null,
     items: row.items.map(({ family, template, mark, answer }, index) => {
       const item = row.keys?.[index]?.item;
       const answered = answer !== null && answer !== undefined;
       return {
-        ...{ family, template, answered, share: mark / full },
+        family,
+        template,
+        answered,
+        share: mark / full,
         raw: answered && mark < full && item !== undefined ? { item, answer } : null,
       };
     }),

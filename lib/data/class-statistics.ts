@@ -132,13 +132,18 @@ function assignmentsOf(
     );
     const excused = cells.filter((cell) => cell.excused).length;
     return {
-      ...{ id, title, passMark, excused },
+      id,
+      title,
+      passMark,
+      excused,
       marks: marked.map(({ mark }) => mark).toSorted((one, other) => one - other),
       reached: marked.filter(({ reached }) => reached).length,
       gateFailed: marked.filter(({ gateFailed }) => gateFailed).length,
       withoutMark: cells.length - excused - marked.length,
       parts: parts.map(({ partId, lab }) => ({
-        ...{ partId, lab, ...partFigures(partId, lab) },
+        partId,
+        lab,
+        ...partFigures(partId, lab),
         gateStandsFor: cells.flatMap(({ studentId, parts: own }) =>
           own.some((part) => part.partId === partId && part.gateFailed) ? [studentId] : [],
         ),

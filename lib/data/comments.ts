@@ -59,7 +59,9 @@ export const hasNewer = async (
 ): Promise<boolean> =>
   (await client.attempt.count({
     where: {
-      ...{ studentId: attempt.studentId, partId: attempt.partId, mode: 'check' },
+      studentId: attempt.studentId,
+      partId: attempt.partId,
+      mode: 'check',
       number: { gt: attempt.number },
     },
   })) > 0;
@@ -97,7 +99,8 @@ export async function getAttemptComments(
     comments: attempt.comments
       .filter(({ criterion }) => reads && (all || (returned && criterion === '')))
       .map(({ criterion, text, changedAt, teacher }) => ({
-        ...{ criterion, text },
+        criterion,
+        text,
         by: teacher?.displayName ?? null,
         changedAt: changedAt.toISOString(),
       })),

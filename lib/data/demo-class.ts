@@ -94,7 +94,11 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
     lab: 'put-it-together',
     title: 'Put it together',
     lessons: [],
-    ...{ place, now, dueInDays: 2, kitId: 'heron', siteId: 'school-yard' },
+    place,
+    now,
+    dueInDays: 2,
+    kitId: 'heron',
+    siteId: 'school-yard',
   });
   const togetherId = await publish(teacher, classId, together, hours(-7));
 
@@ -134,7 +138,11 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
     lab: 'alignment-run',
     title: 'Alignment run',
     lessons: ['choosing-alignment-stars'],
-    ...{ place, now, dueInDays: 4, kitId: 'wren', siteId: 'open-field' },
+    place,
+    now,
+    dueInDays: 4,
+    kitId: 'wren',
+    siteId: 'open-field',
     templates: ['own-choice', 'mount-proposes', 'first-given'],
   });
   await workAll(await publish(teacher, classId, run, hours(-5)), runs, 4);
@@ -142,7 +150,11 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
     lab: 'what-went-wrong',
     title: 'What went wrong?',
     lessons: [],
-    ...{ place, now, dueInDays: 5, kitId: 'heron', siteId: 'school-yard' },
+    place,
+    now,
+    dueInDays: 5,
+    kitId: 'heron',
+    siteId: 'school-yard',
   });
   await workAll(await publish(teacher, classId, wentWrong, hours(-4)), findings, 3);
 
@@ -151,7 +163,11 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
     title: 'Questions: level and power',
     lessons: ['level-enough'],
     templates: ['level-enough', 'power-without-smoke'],
-    ...{ place, now, dueInDays: 6, kitId: 'wren', siteId: 'open-field' },
+    place,
+    now,
+    dueInDays: 6,
+    kitId: 'wren',
+    siteId: 'open-field',
   });
   await workAll(await publish(teacher, classId, asked, hours(-3)), questions, 2);
 

@@ -20,7 +20,11 @@ export function sixInTheEvening(now: Date, days: number, timeZone: string): stri
 
 /** One part that counts as much as any other; by default of every kind of task of the lab. */
 export const demoPart = (lab: Lab, templates: readonly Template[] = labOptions[lab].templates) => ({
-  ...{ lab, templates: [...templates], windowMinutes: 40, minutesAllowed: null, weight: 1 },
+  lab,
+  templates: [...templates],
+  windowMinutes: 40,
+  minutesAllowed: null,
+  weight: 1,
 });
 
 /** An assignment under the evening of `now`, due some days later. */
@@ -54,7 +58,8 @@ export function demoAssignment(input: {
     siteId,
     parts: [demoPart(lab, input.templates), ...(input.more ?? [])],
     lessons,
-    ...{ weight: 1, needsSignOff: false },
+    weight: 1,
+    needsSignOff: false,
     policy: {
       ...defaultAssignmentPolicy,
       dueAt: sixInTheEvening(now, input.dueInDays, place.timeZone),

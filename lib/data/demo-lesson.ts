@@ -36,7 +36,11 @@ export async function makeDemoLesson({
     title: 'A lesson: standing it up',
     more: [{ ...demoPart('lesson-questions', ['standing-it-up']), windowMinutes: 0 }],
     lessons: ['standing-it-up'],
-    ...{ place, now, dueInDays: 7, kitId: 'heron', siteId: 'school-yard' },
+    place,
+    now,
+    dueInDays: 7,
+    kitId: 'heron',
+    siteId: 'school-yard',
   });
   const { assignmentId } = must(await createAssignment(teacher, classId, input, hours(-2)));
   must(await publishAssignment(teacher, assignmentId, hours(-2)));

@@ -53,9 +53,17 @@ export async function makeDemoObservations(
         .digest('hex');
       return [
         {
-          ...{ kind: 'note', key: key.slice(0, 32), studentId, skill, level, note: '' },
-          ...{ gates: gate === undefined ? [] : [gate], prompts: 4 - level, instrument: 'Wren' },
-          ...{ conditions: { light: 'night', cloud: 'some' }, over: null },
+          kind: 'note',
+          key: key.slice(0, 32),
+          studentId,
+          skill,
+          level,
+          note: '',
+          gates: gate === undefined ? [] : [gate],
+          prompts: 4 - level,
+          instrument: 'Wren',
+          conditions: { light: 'night', cloud: 'some' },
+          over: null,
           observedAt: eightOn(daysAgo),
         },
       ];

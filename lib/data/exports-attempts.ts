@@ -35,7 +35,12 @@ export async function readExportedAttempts(
       where,
       orderBy: [{ student: { cardNumber: 'asc' } }, { startedAt: 'asc' }, { id: 'asc' }],
       select: {
-        ...{ id: true, lab: true, number: true, status: true, startedAt: true, returnedAt: true },
+        id: true,
+        lab: true,
+        number: true,
+        status: true,
+        startedAt: true,
+        returnedAt: true,
         partId: true,
         marks: {
           orderBy: { graderVersion: 'desc' },
@@ -49,7 +54,8 @@ export async function readExportedAttempts(
         assignment: {
           select: {
             ...standingSelect.assignment.select,
-            ...{ id: true, title: true },
+            id: true,
+            title: true,
             parts: { where: { kind: 'lab' }, orderBy: { position: 'asc' }, select: { id: true } },
           },
         },
@@ -65,11 +71,19 @@ export async function readExportedAttempts(
     const { lab, title } = labTaskOf(attempt.lab);
     const part = assignment?.parts.findIndex((one) => one.id === attempt.partId) ?? -1;
     return {
-      ...{ id, studentId: student.id, cardNumber: student.cardNumber },
+      id,
+      studentId: student.id,
+      cardNumber: student.cardNumber,
       name: names === 'shown' ? student.displayName : '',
       assignment: assignment === null ? null : { id: assignment.id, title: assignment.title },
       part: part < 0 ? null : part + 1,
-      ...{ lab, labTitle: title, mode, number, startedAt, submittedAt, returnedAt },
+      lab,
+      labTitle: title,
+      mode,
+      number,
+      startedAt,
+      submittedAt,
+      returnedAt,
       latePenalty,
       mark:
         mark === undefined

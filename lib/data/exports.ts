@@ -72,7 +72,9 @@ export async function exportSkills(
   if (matrix === null) return null;
   const signedOff = await signedOffSkills(classId);
   const rows = matrix.students.map(({ id, cardNumber, displayName, standings }) => ({
-    ...{ cardNumber, standings, name: names === 'shown' ? displayName : '' },
+    cardNumber,
+    standings,
+    name: names === 'shown' ? displayName : '',
     signedOff: signedOff.get(id) ?? new Set(),
   }));
   return csvFile(skillsTable(rows));

@@ -137,8 +137,11 @@ function telescopesOf({ scenario }: NightStand): Omit<CardTelescope, 'key' | 'gr
     });
     const centring = kit?.eyepieces.find(({ id }) => id === kit.centringEyepieceId) ?? eyepiece;
     return {
-      ...{ kitId, kitName, tubeType: kit?.tubeType ?? null },
-      ...{ centring: fieldOf(centring), observing: fieldOf(eyepiece) },
+      kitId,
+      kitName,
+      tubeType: kit?.tubeType ?? null,
+      centring: fieldOf(centring),
+      observing: fieldOf(eyepiece),
     };
   });
 }

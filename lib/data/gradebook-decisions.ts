@@ -17,7 +17,9 @@ const note = z
   .min(1, 'Write a short note: why? It is kept with the change.')
   .max(500, 'Keep the note below 500 characters.');
 const target = {
-  ...{ studentId: z.string(), assignmentId: z.string(), note },
+  studentId: z.string(),
+  assignmentId: z.string(),
+  note,
   openedOn: openedOnSchema,
 };
 const markSchema = z.strictObject({

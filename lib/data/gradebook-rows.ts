@@ -98,7 +98,8 @@ export async function loadGradebookRows(
   }
   const policyOf = policyReader();
   return {
-    ...{ students, groups },
+    students,
+    groups,
     assignments: assignments.map((row) => ({ ...row, policy: policyOfColumns(row) })),
     attempts: attempts.map((attempt) => ({
       ...attempt,

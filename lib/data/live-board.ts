@@ -90,7 +90,12 @@ function tileOf(row: LiveRow, hidden: boolean): LiveTile {
       ? { ...standing.place, passed: null }
       : standing.place;
   return {
-    ...{ cardNumber, state, place, since, need, last },
+    cardNumber,
+    state,
+    place,
+    since,
+    need,
+    last,
     student: hidden ? null : { id, displayName },
     failed: failed === null ? null : { ...failed, attemptId: hidden ? null : failed.attemptId },
   };

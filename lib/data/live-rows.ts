@@ -43,7 +43,9 @@ export async function readLiveRows(
       where: student,
       orderBy: { cardNumber: 'asc' },
       select: {
-        ...{ id: true, displayName: true, cardNumber: true },
+        id: true,
+        displayName: true,
+        cardNumber: true,
         groups: { select: { groupId: true } },
       },
     }),
@@ -88,7 +90,8 @@ export async function readLiveRows(
           answeredAt === null || mark === null
             ? []
             : {
-                ...{ lesson, at: answeredAt },
+                lesson,
+                at: answeredAt,
                 passed: passes({ mark, passMark: practicePassMark, gateFailed: false }),
               },
         ),
@@ -98,7 +101,10 @@ export async function readLiveRows(
       now,
     );
     return {
-      ...{ studentId: id, displayName, cardNumber, standing },
+      studentId: id,
+      displayName,
+      cardNumber,
+      standing,
       groupIds: groups.map(({ groupId }) => groupId),
       failed: failed.get(works[0]?.attemptId ?? '') ?? null,
     };
@@ -124,8 +130,14 @@ async function readOpen(classId: string, since: Date, memory: LiveMemory) {
   const rows = await db().attempt.findMany({
     where: { id: { in: [...lastOf.keys()] } },
     select: {
-      ...{ id: true, studentId: true, assignmentId: true, partId: true, lab: true, mode: true },
-      ...{ title: true, startedAt: true },
+      id: true,
+      studentId: true,
+      assignmentId: true,
+      partId: true,
+      lab: true,
+      mode: true,
+      title: true,
+      startedAt: true,
       assignment: {
         select: {
           parts: { where: { kind: 'lab' }, orderBy: { position: 'asc' }, select: { id: true } },
@@ -143,7 +155,9 @@ async function readOpen(classId: string, since: Date, memory: LiveMemory) {
       const parts = assignment?.parts ?? [];
       const place = parts.findIndex((part) => part.id === partId);
       return {
-        ...{ ...row, attemptId: id, lab },
+        ...row,
+        attemptId: id,
+        lab,
         part: parts.length < 2 || place < 0 ? null : { number: place + 1, of: parts.length },
         stage: await stageOf({ attemptId: id, lab, sequence: last?.sequence ?? 0 }, memory),
         lastStepAt: last?.at ?? row.startedAt,
@@ -170,12 +184,17 @@ async function stageOf(
 async function readHandedIn(classId: string, since: Date, now: Date) {
   const rows = await db().attempt.findMany({
     where: {
-      ...{ status: 'submitted', submittedAt: { gte: since } },
+      status: 'submitted',
+      submittedAt: { gte: since },
       student: { classId, leftAt: null },
     },
     orderBy: { submittedAt: 'desc' },
     select: {
-      ...{ id: true, studentId: true, assignmentId: true, lab: true, title: true },
+      id: true,
+      studentId: true,
+      assignmentId: true,
+      lab: true,
+      title: true,
       ...standingSelect,
       marks: {
         orderBy: { graderVersion: 'desc' },
@@ -192,14 +211,21 @@ async function readHandedIn(classId: string, since: Date, now: Date) {
     const { latePenalty, policy } = standingOf(row, now);
     const passMark = policy?.passMark ?? practicePassMark;
     const work: HandedIn & { studentId: string } = {
-      ...{ studentId, assignmentId, mode, title, attemptId: id, lab: labTaskOf(row.lab).lab },
-      ...{ at: submittedAt, gateFailed },
+      studentId,
+      assignmentId,
+      mode,
+      title,
+      attemptId: id,
+      lab: labTaskOf(row.lab).lab,
+      at: submittedAt,
+      gateFailed,
       passed:
         mark === undefined
           ? null
           : passes({
               mark: afterPenalty({ raw: mark.total, latePenalty }),
-              ...{ passMark, gateFailed },
+              passMark,
+              gateFailed,
             }),
     };
     return work;

@@ -7,16 +7,34 @@ const at = (minutes: number, seconds = 0): Date =>
   new Date(start + minutes * 60_000 + seconds * 1000);
 
 const nobody: LiveFacts = {
-  ...{ lastSeenAt: null, signedOut: false, open: null, question: null, reading: null },
-  ...{ answers: [], handedIn: [] },
+  lastSeenAt: null,
+  signedOut: false,
+  open: null,
+  question: null,
+  reading: null,
+  answers: [],
+  handedIn: [],
 };
 const open: NonNullable<LiveFacts['open']> = {
-  ...{ attemptId: 'a', assignmentId: 'x', lab: 'level', mode: 'check', title: 'Level' },
-  ...{ part: null, stage: null, startedAt: at(0), lastStepAt: at(0) },
+  attemptId: 'a',
+  assignmentId: 'x',
+  lab: 'level',
+  mode: 'check',
+  title: 'Level',
+  part: null,
+  stage: null,
+  startedAt: at(0),
+  lastStepAt: at(0),
 };
 const work = (minutes: number, passed: boolean, gateFailed = false): HandedIn => ({
-  ...{ attemptId: `h${String(minutes)}`, assignmentId: 'x', lab: 'level', mode: 'check' },
-  ...{ title: 'Level', at: at(minutes), passed, gateFailed },
+  attemptId: `h${String(minutes)}`,
+  assignmentId: 'x',
+  lab: 'level',
+  mode: 'check',
+  title: 'Level',
+  at: at(minutes),
+  passed,
+  gateFailed,
 });
 const lesson = 'level-enough' as const;
 const answers = (...right: boolean[]) =>
@@ -27,18 +45,24 @@ describe('open work', () => {
 
   test('is being worked at until six minutes went by without a step', () => {
     expect(standingNow(facts, at(5, 59))).toMatchObject({
-      ...{ state: 'working', since: at(0), need: null, last: { what: 'started', at: at(0) } },
-      ...{ place: { kind: 'attempt', lab: 'level' }, assignmentId: 'x' },
+      state: 'working',
+      since: at(0),
+      need: null,
+      last: { what: 'started', at: at(0) },
+      place: { kind: 'attempt', lab: 'level' },
+      assignmentId: 'x',
     });
     expect(standingNow(facts, at(6))).toMatchObject({
-      ...{ state: 'needs-help', need: { why: 'no-new-step', since: at(0) } },
+      state: 'needs-help',
+      need: { why: 'no-new-step', since: at(0) },
     });
   });
 
   test('counts from the last step, not from the start', () => {
     const later = { ...facts, open: { ...open, lastStepAt: at(4) } };
     expect(standingNow(later, at(9, 59))).toMatchObject({
-      ...{ state: 'working', last: { what: 'step', at: at(4) } },
+      state: 'working',
+      last: { what: 'step', at: at(4) },
     });
     expect(standingNow(later, at(10))).toMatchObject({ need: { since: at(4) } });
   });
@@ -47,7 +71,8 @@ describe('open work', () => {
     expect(standingNow(facts, at(liveRules.lessonMinutes - 1)).state).toBe('needs-help');
     expect(standingNow(facts, at(liveRules.lessonMinutes)).state).toBe('away');
     expect(standingNow({ ...facts, signedOut: true }, at(1)).place).toEqual({
-      ...{ kind: 'away', signedOut: true },
+      kind: 'away',
+      signedOut: true,
     });
   });
 
@@ -69,7 +94,8 @@ describe('questions of a lesson', () => {
     const facts = { ...nobody, lastSeenAt: at(0), question: { lesson, askedAt: at(0) } };
     expect(standingNow(facts, at(3, 59)).state).toBe('working');
     expect(standingNow(facts, at(4))).toMatchObject({
-      ...{ state: 'needs-help', need: { why: 'no-answer', since: at(0) } },
+      state: 'needs-help',
+      need: { why: 'no-answer', since: at(0) },
     });
   });
 
@@ -92,7 +118,8 @@ describe('what was handed in', () => {
   test('calls when a safety gate failed in it, whatever the mark', () => {
     const facts = { ...nobody, lastSeenAt: at(3), handedIn: [work(3, false, true)] };
     expect(standingNow(facts, at(4))).toMatchObject({
-      ...{ state: 'needs-help', need: { why: 'gate' } },
+      state: 'needs-help',
+      need: { why: 'gate' },
     });
   });
 

@@ -129,7 +129,9 @@ function absent({ signedOut }: LiveFacts, lastSign: Date | null): LiveStanding {
   return {
     state: 'away',
     place: { kind: 'away', signedOut },
-    ...{ since: null, need: null, assignmentId: null },
+    since: null,
+    need: null,
+    assignmentId: null,
     last: lastSign === null ? null : { what: 'seen', at: lastSign },
   };
 }
@@ -137,7 +139,9 @@ function absent({ signedOut }: LiveFacts, lastSign: Date | null): LiveStanding {
 const nothingOpen = (lastSeenAt: Date | null): LiveStanding => ({
   state: 'here',
   place: { kind: 'nothing-open' },
-  ...{ since: null, need: null, assignmentId: null },
+  since: null,
+  need: null,
+  assignmentId: null,
   last: lastSeenAt === null ? null : { what: 'seen', at: lastSeenAt },
 });
 

@@ -70,7 +70,10 @@ function standIn(place: Place, siteId: string): NightStand {
     placeName: place.name,
     label: `${place.name}, ${site.name.toLowerCase()}`,
     scenario: eveningScenario({
-      ...{ place, localTime: '2026-01-01T20:00', kit: kitOrFirst(null), site },
+      place,
+      localTime: '2026-01-01T20:00',
+      kit: kitOrFirst(null),
+      site,
     }),
   };
 }
@@ -87,7 +90,11 @@ async function classStands(classId: string): Promise<NightStand[]> {
         orderBy: { version: 'desc' },
         take: 1,
         select: {
-          ...{ id: true, placeName: true, siteId: true, content: true, createdAt: true },
+          id: true,
+          placeName: true,
+          siteId: true,
+          content: true,
+          createdAt: true,
           parts: { select: { reference: true } },
         },
       },
@@ -98,7 +105,9 @@ async function classStands(classId: string): Promise<NightStand[]> {
     .filter(({ parts }) => !parts.every(({ reference }) => isWithoutSky(reference)))
     .sort((a, b) => b.createdAt.getTime() - a.createdAt.getTime())
     .map(({ id, placeName, siteId, content }): NightStand => ({
-      ...{ id, placeName, scenario: scenarioSchema.parse(content) },
+      id,
+      placeName,
+      scenario: scenarioSchema.parse(content),
       label: `${placeName}, ${siteId === null ? 'a skyline of your own' : siteOrSchoolYard(siteId).name.toLowerCase()}`,
     }));
   // Two assignments under one sky are one place to stand.
@@ -113,7 +122,9 @@ export const ownKitId = 'own';
 /** The school's telescopes, and one of the teacher's own numbers where the sky was set for one. */
 export function nightKits({ telescope, eyepiece }: Scenario): PlanKit[] {
   const built = loadKits().map((kit): PlanKit => ({
-    ...{ id: kit.id, name: kit.name, eyepieces: kit.eyepieces },
+    id: kit.id,
+    name: kit.name,
+    eyepieces: kit.eyepieces,
     ...telescopeAndEyepiece(kit),
   }));
   if (built.some((kit) => sameOptics(kit.telescope, telescope))) return built;

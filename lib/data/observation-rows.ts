@@ -57,7 +57,10 @@ export function readObservation(row: Row, timeZone: string): ReadObservation {
   const conditions = conditionsSchema.parse(row.conditions);
   return {
     ...row,
-    ...{ skill, level, gates: gatesSchema.parse(row.gates), conditions },
+    skill,
+    level,
+    gates: gatesSchema.parse(row.gates),
+    conditions,
     evening: eveningOf(row.observedAt, timeZone, conditions.light),
   };
 }
@@ -68,7 +71,8 @@ export const asObservation = ({
   level,
   gates,
 }: Pick<ReadObservation, 'evening' | 'level' | 'gates'>) => ({
-  ...{ date: evening, level },
+  date: evening,
+  level,
   gate: failedGatesText(gates),
 });
 

@@ -86,7 +86,9 @@ export async function recordObservations(
 }
 
 const refusedNote = (key: string, message: string): OutgoingAnswer => ({
-  ...{ outcome: 'refused', key, message },
+  outcome: 'refused',
+  key,
+  message,
 });
 
 async function keep(context: Context, one: OutgoingNote | TakeBack): Promise<OutgoingAnswer> {
@@ -221,7 +223,10 @@ async function takeBack(
     const { studentId, skill, assessorId, receivedAt } = row;
     const replaced = await transaction.observation.findMany({
       where: {
-        ...{ key: { in: restores, not: key }, studentId, skill, assessorId },
+        key: { in: restores, not: key },
+        studentId,
+        skill,
+        assessorId,
         // The instant that keepNote wrote down for both.
         retractedAt: receivedAt,
       },

@@ -87,7 +87,10 @@ export async function planEvening(
   return success({
     asked: {
       sites: stands.map(({ id, label }) => ({ id, label })),
-      ...{ siteId: chosen.id, otherTowns, placeName: chosen.placeName, timeZone },
+      siteId: chosen.id,
+      otherTowns,
+      placeName: chosen.placeName,
+      timeZone,
       ...evening,
     },
     stand: chosen,

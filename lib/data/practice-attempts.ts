@@ -44,7 +44,8 @@ export async function startPractice(
   const { studentId, classId } = viewer;
   const latest = await db().assignment.findFirst({
     where: {
-      ...{ classId, state: 'published' },
+      classId,
+      state: 'published',
       // Questions alone have no sky of their own.
       parts: { some: { kind: 'lab', reference: { notIn: labsWithoutSky } } },
     },

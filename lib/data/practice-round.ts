@@ -74,8 +74,12 @@ async function readRequest(request: VisitorRoundRequest, clock: Clock) {
   const { id: kitId } = kit;
   const { id: siteId } = site;
   const input: RoundInput = {
-    ...{ seed, kitId, windowMinutes },
-    ...{ scenario: checked.scenario, minutesAllowed: null, mayPause: true },
+    seed,
+    kitId,
+    windowMinutes,
+    scenario: checked.scenario,
+    minutesAllowed: null,
+    mayPause: true,
   };
   const round = { seed, kitId, siteId, placeId, localTime, placeName: place.name };
   return success({ round, input });

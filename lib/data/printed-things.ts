@@ -30,7 +30,8 @@ export async function getPrintedThings(
   ]);
   return {
     assignments: assignments.map(({ id, title, state }) => ({
-      ...{ id, title },
+      id,
+      title,
       isDraft: state === 'draft',
     })),
     students: students

@@ -81,7 +81,9 @@ async function ask(
   const chosen = chooseTemplate({
     families,
     asked: before.map(({ family, template, mark }) => ({
-      ...{ family, template, passed: mark === null ? null : passed(mark) },
+      family,
+      template,
+      passed: mark === null ? null : passed(mark),
     })),
     random: randomFrom(`${seed}/which`),
   });
@@ -90,8 +92,16 @@ async function ask(
   const item = drawItem(family, template, { seed, world: loadItemWorld() });
   return transaction.askedQuestion.create({
     data: {
-      ...{ studentId, lesson, number, skill: family.skill, family: family.id, template, seed },
-      ...{ generatorVersion: item.generatorVersion, graderVersion: itemGraderVersion, item },
+      studentId,
+      lesson,
+      number,
+      skill: family.skill,
+      family: family.id,
+      template,
+      seed,
+      generatorVersion: item.generatorVersion,
+      graderVersion: itemGraderVersion,
+      item,
       askedAt: clock.now(),
     },
     select: openSelect,
@@ -112,8 +122,10 @@ export async function keepAnswer(
   await db().askedQuestion.updateMany({
     where: { id: questionId, answeredAt: null },
     data: {
-      ...{ answer, mark: 100 * grading.feedback.mark },
-      ...{ graderVersion: itemGraderVersion, answeredAt: clock.now() },
+      answer,
+      mark: 100 * grading.feedback.mark,
+      graderVersion: itemGraderVersion,
+      answeredAt: clock.now(),
     },
   });
   return null;

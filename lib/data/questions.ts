@@ -57,7 +57,9 @@ export async function nextQuestion(
   }
   const skill = skillSchema.parse(asked.skill);
   return success({
-    ...{ id: asked.id, lesson: about.lesson, skill },
+    id: asked.id,
+    lesson: about.lesson,
+    skill,
     face: faceOfItem(storedItemSchema.parse(asked.item)),
     ...(await standingIn(studentId, skill, clock)).told,
   });
@@ -90,7 +92,9 @@ export async function answerQuestion(
   const skill = skillSchema.parse(answered.skill);
   const { told, pieces } = await standingIn(studentId, skill, clock);
   return success({
-    ...{ skill, ...told, brought: broughtBy(questionId, pieces) },
+    skill,
+    ...told,
+    brought: broughtBy(questionId, pieces),
     face: faceOfItem(storedItemSchema.parse(answered.item)),
     answer: itemAnswerSchema.parse(answered.answer),
     feedback: feedbackOf(answered),

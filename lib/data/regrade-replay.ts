@@ -106,7 +106,9 @@ function differing(old: readonly CriterionMark[], now: readonly CriterionMark[])
       ? []
       : [
           {
-            ...{ id, old: before?.earned ?? null, now: after?.earned ?? null },
+            id,
+            old: before?.earned ?? null,
+            now: after?.earned ?? null,
             possible: (after ?? before)?.possible ?? 0,
           },
         ];

@@ -75,7 +75,11 @@ export async function previewRegrade(
       const byHand = assignment.overrides.find((one) => one.studentId === studentId);
       changes.push({
         ...replayed.change,
-        ...{ studentId, displayName, cardNumber, lab: replayed.lab, attemptNumber: number },
+        studentId,
+        displayName,
+        cardNumber,
+        lab: replayed.lab,
+        attemptNumber: number,
         markByHand: byHand?.mark ?? null,
       });
     }
@@ -166,7 +170,10 @@ async function writeMark(
       transaction,
       viewer,
       {
-        ...{ classId, action: 'regraded', subject: cellSubject(cell), graderVersion },
+        classId,
+        action: 'regraded',
+        subject: cellSubject(cell),
+        graderVersion,
         before: { ...(old ?? {}), ...(replaces ? { result: stored?.result ?? null } : {}) },
         after: now,
       },

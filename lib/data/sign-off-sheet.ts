@@ -39,7 +39,9 @@ export async function getSignOffSheet(
       where: here,
       orderBy: { cardNumber: 'asc' },
       select: {
-        ...{ id: true, displayName: true, cardNumber: true },
+        id: true,
+        displayName: true,
+        cardNumber: true,
         groups: { select: { groupId: true }, take: 1 },
       },
     }),
@@ -65,20 +67,33 @@ export async function getSignOffSheet(
     return readsNotes ? one : { ...one, note: '' };
   });
   return {
-    ...{ classId, className, timeZone },
+    classId,
+    className,
+    timeZone,
     needed: asNeededLevel(signOffLevel),
     teacherId: canTeachClass(viewer, schoolClass) ? me : null,
     telescopes: kits.map(({ name }) => name),
     groups: groups.map(({ id, name, kitId }) => ({
-      ...{ id, name },
+      id,
+      name,
       telescope: kits.find((kit) => kit.id === kitId)?.name ?? null,
     })),
     students: students.map(({ id, displayName, cardNumber, groups: [group] }) => ({
-      ...{ id, displayName, cardNumber, groupId: group?.groupId ?? null },
+      id,
+      displayName,
+      cardNumber,
+      groupId: group?.groupId ?? null,
       indoors: skills.filter((skill) => masteryOf(piecesOf(id, skill), now).masteredAt !== null),
     })),
     notes: read.map(({ key, studentId, skill, level, gates, prompts, note, evening, ...row }) => ({
-      ...{ key, studentId, skill, level, gates, prompts, note, evening },
+      key,
+      studentId,
+      skill,
+      level,
+      gates,
+      prompts,
+      note,
+      evening,
       mine: me !== null && row.assessorId === me,
     })),
     agreement: agreementIn(read),

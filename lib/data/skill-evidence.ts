@@ -51,24 +51,39 @@ async function questionPieces(whose: Whose, now: Date): Promise<SkillPiece[]> {
     where: { ...whose, answeredAt: { lte: now } },
     orderBy: [{ answeredAt: 'asc' }, { number: 'asc' }],
     select: {
-      ...{ id: true, studentId: true, skill: true, family: true, template: true },
-      ...{ mark: true, answeredAt: true },
+      id: true,
+      studentId: true,
+      skill: true,
+      family: true,
+      template: true,
+      mark: true,
+      answeredAt: true,
     },
   });
   return rows.flatMap(({ id, family, template, mark, answeredAt, ...row }) =>
     mark === null || answeredAt === null
       ? []
       : {
-          ...{ studentId: row.studentId, skill: skill.parse(row.skill) },
-          ...{ template: `${family}/${template}`, mark, passMark: practicePassMark },
-          ...{ gateFailed: false, at: answeredAt, mode: 'practice', withheld: false },
+          studentId: row.studentId,
+          skill: skill.parse(row.skill),
+          template: `${family}/${template}`,
+          mark,
+          passMark: practicePassMark,
+          gateFailed: false,
+          at: answeredAt,
+          mode: 'practice',
+          withheld: false,
           source: { kind: 'question', questionId: id, family },
         },
   );
 }
 
 const attemptSelect = {
-  ...{ id: true, studentId: true, lab: true, template: true, title: true },
+  id: true,
+  studentId: true,
+  lab: true,
+  template: true,
+  title: true,
   marks: {
     orderBy: { graderVersion: 'desc' as const },
     take: 1,
@@ -92,12 +107,18 @@ async function attemptPieces(whose: Whose, now: Date): Promise<SkillPiece[]> {
     const { feedbackVisible, policy } = standingOf(attempt, now);
     const { id: attemptId, studentId, mode, template, title } = attempt;
     const work: MarkedWork = {
-      ...{ template, total: mark.total, gateFailed: mark.gateFailed, at: attempt.submittedAt },
+      template,
+      total: mark.total,
+      gateFailed: mark.gateFailed,
+      at: attempt.submittedAt,
       passMark: policy?.passMark ?? practicePassMark,
       ...kindOf(attempt.lab, parts.get(attemptId)),
     };
     return evidenceOf(work).map(({ from, ...evidence }) => ({
-      ...{ ...evidence, studentId, mode, withheld: !feedbackVisible },
+      ...evidence,
+      studentId,
+      mode,
+      withheld: !feedbackVisible,
       source:
         from === 'item'
           ? { kind: 'item', attemptId, family: evidence.template.split('/')[0] ?? '', title }
@@ -113,7 +134,10 @@ const partsSchema = {
     items: z
       .array(
         z.object({
-          ...{ family: z.string(), template: z.string(), skill, mark: z.number() },
+          family: z.string(),
+          template: z.string(),
+          skill,
+          mark: z.number(),
           answer: z.unknown(),
         }),
       )

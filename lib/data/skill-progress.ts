@@ -88,7 +88,8 @@ export async function getSkillMatrix(
   const gone = students.filter(({ leftAt }) => leftAt !== null);
   return {
     students: [...stillHere, ...gone].map(({ leftAt, ...student }) => ({
-      ...{ ...student, left: leftAt !== null },
+      ...student,
+      left: leftAt !== null,
       standings: standings((skill) => piecesOf(student.id, skill), now),
       signOff: Object.fromEntries(signOff.get(student.id) ?? []),
     })),

@@ -106,9 +106,16 @@ export async function getSkillRecord(
       const mine =
         row.assessorId === teacherIdOf(viewer) || roleIn(viewer, student.class) === 'owner';
       return {
-        ...{ key, evening, level, gates, prompts, instrument, conditions },
+        key,
+        evening,
+        level,
+        gates,
+        prompts,
+        instrument,
+        conditions,
         note: canReadNotes(viewer, student.class) ? note : '',
-        ...{ observedAt: row.observedAt, receivedAt: row.receivedAt },
+        observedAt: row.observedAt,
+        receivedAt: row.receivedAt,
         assessor: assessor?.displayName ?? null,
         mayTakeBack: mine && canTeachClass(viewer, student.class),
       };
@@ -117,7 +124,9 @@ export async function getSkillRecord(
       const { source } = piece;
       const row = source.kind === 'question' ? byId.get(source.questionId) : undefined;
       return {
-        ...{ ...piece, passed: passes(piece), made: whatItMade(pieces, index) },
+        ...piece,
+        passed: passes(piece),
+        made: whatItMade(pieces, index),
         about: source.kind === 'lab' ? null : titleOf(source.family),
         question: row === undefined ? null : asAnswered(row),
       };

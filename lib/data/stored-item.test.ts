@@ -3,9 +3,12 @@ import { choice } from '../items/build-item';
 import { storedItemSchema } from './stored-item';
 
 const asked = {
-  ...{ family: 'any', template: 'one', generatorVersion: 1001 },
+  family: 'any',
+  template: 'one',
+  generatorVersion: 1001,
   ...choice({
-    ...{ prompt: 'Which way?', explanation: 'From north through east.' },
+    prompt: 'Which way?',
+    explanation: 'From north through east.',
     right: { text: 'East', reason: 'So it is.' },
     wrong: [
       { text: 'West', reason: 'No.', misconception: 'azimuth-anticlockwise' },

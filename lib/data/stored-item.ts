@@ -18,7 +18,9 @@ const tone = z.enum([
 ]) satisfies z.ZodType<Tone>;
 
 const stroke = {
-  ...{ stroke: tone.optional(), width: number.optional(), dashed: z.boolean().optional() },
+  stroke: tone.optional(),
+  width: number.optional(),
+  dashed: z.boolean().optional(),
 };
 const paint = { ...stroke, fill: tone.optional() };
 
@@ -26,19 +28,33 @@ const shapeSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('line'), x1: number, y1: number, x2: number, y2: number, ...stroke }),
   z.object({ kind: z.literal('circle'), cx: number, cy: number, r: number, ...paint }),
   z.object({
-    ...{ kind: z.literal('rect'), x: number, y: number, w: number, h: number },
-    ...{ round: number.optional(), turnDeg: number.optional(), ...paint },
+    kind: z.literal('rect'),
+    x: number,
+    y: number,
+    w: number,
+    h: number,
+    round: number.optional(),
+    turnDeg: number.optional(),
+    ...paint,
   }),
   z.object({ kind: z.literal('path'), d: text, ...paint }),
   z.object({
-    ...{ kind: z.literal('text'), x: number, y: number, text, size: number.optional() },
-    ...{ tone: tone.optional(), anchor: z.enum(['start', 'middle', 'end']).optional() },
+    kind: z.literal('text'),
+    x: number,
+    y: number,
+    text,
+    size: number.optional(),
+    tone: tone.optional(),
+    anchor: z.enum(['start', 'middle', 'end']).optional(),
     bold: z.boolean().optional(),
   }),
 ]);
 
 export const drawingSchema: z.ZodType<ItemDrawing> = z.object({
-  ...{ width: number, height: number, alternative: text, shapes: z.array(shapeSchema) },
+  width: number,
+  height: number,
+  alternative: text,
+  shapes: z.array(shapeSchema),
 });
 
 const isKnown = (id: unknown): id is MisconceptionId =>
@@ -54,37 +70,54 @@ const reasoned = { id: text, text, reason: text, misconception };
 const lettered = z.object({ id: text, text });
 
 const common = {
-  ...{ family: text, template: text, generatorVersion: z.int() },
-  ...{ prompt: text, explanation: text },
-  ...{ drawing: drawingSchema.optional(), afterwards: drawingSchema.optional() },
+  family: text,
+  template: text,
+  generatorVersion: z.int(),
+  prompt: text,
+  explanation: text,
+  drawing: drawingSchema.optional(),
+  afterwards: drawingSchema.optional(),
 };
 
 export const storedItemSchema: z.ZodType<Item> = z.discriminatedUnion('kind', [
   z.object({
-    ...{ ...common, kind: z.literal('choice') },
-    ...{ options: z.array(z.object(reasoned)), key: text },
+    ...common,
+    kind: z.literal('choice'),
+    options: z.array(z.object(reasoned)),
+    key: text,
   }),
   z.object({
-    ...{ ...common, kind: z.literal('several') },
+    ...common,
+    kind: z.literal('several'),
     options: z.array(z.object({ ...reasoned, right: z.boolean() })),
   }),
   z.object({
-    ...{ ...common, kind: z.literal('order'), steps: z.array(lettered) },
+    ...common,
+    kind: z.literal('order'),
+    steps: z.array(lettered),
     rules: z.array(z.object({ first: text, then: text, reason: text })),
   }),
   z.object({
-    ...{ ...common, kind: z.literal('match') },
-    ...{ left: z.array(lettered), right: z.array(lettered) },
+    ...common,
+    kind: z.literal('match'),
+    left: z.array(lettered),
+    right: z.array(lettered),
     pairs: z.array(z.object({ left: text, right: text, reason: text })),
   }),
   z.object({
-    ...{ ...common, kind: z.literal('numeric'), unit: text, key: number },
+    ...common,
+    kind: z.literal('numeric'),
+    unit: text,
+    key: number,
     tolerance: z.object({ mode: z.enum(['absolute', 'relative']), full: number, zero: number }),
     wrapsAt360: z.boolean().optional(),
     slips: z.array(z.object({ gives: number, reason: text, misconception })),
   }),
   z.object({
-    ...{ ...common, kind: z.literal('point'), drawing: drawingSchema, key: text },
+    ...common,
+    kind: z.literal('point'),
+    drawing: drawingSchema,
+    key: text,
     spots: z.array(
       z.object({ id: text, x: number, y: number, where: text, reason: text, misconception }),
     ),

@@ -108,7 +108,11 @@ function summary(
   const dueAt = extension?.toISOString() ?? (open?.policy ?? current).dueAt;
   const [word] = row.overrides;
   const reckoning = reckon({
-    ...{ attempts, current, extension, word, now },
+    attempts,
+    current,
+    extension,
+    word,
+    now,
     parts: parts.map((part) => ({ ...part, id: part.partId })),
     feedbackReleasedAt: row.feedbackReleasedAt,
     needsSignOff: toSignOff.length > 0,

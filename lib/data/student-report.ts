@@ -58,14 +58,17 @@ export async function getStudentReport(
   const student = await db().student.findUnique({
     where: { id: studentId },
     select: {
-      ...{ id: true, displayName: true },
+      id: true,
+      displayName: true,
       class: { select: { ...classAccessSelect, name: true, timeZone: true, signOffLevel: true } },
       observations: { where: { retractedAt: null }, select: observationSelect },
       attempts: {
         where: { mode: 'check', status: 'submitted' },
         orderBy: { submittedAt: 'desc' },
         select: {
-          ...{ assignmentId: true, returnedAt: true, ...standingSelect },
+          assignmentId: true,
+          returnedAt: true,
+          ...standingSelect,
           comments: {
             orderBy: { criterion: 'asc' },
             select: { criterion: true, text: true, teacher: { select: { displayName: true } } },
@@ -89,13 +92,11 @@ export async function getStudentReport(
     const levels = notes.map(({ level }) => level).sort((a, b) => b - a);
     const standing = signOffStandingOf(notes.map(asObservation), asNeededLevel(signOffLevel));
     return {
-      ...{
-        skill,
-        ...masteryOf(
-          evidence.filter((piece) => piece.skill === skill),
-          now,
-        ),
-      },
+      skill,
+      ...masteryOf(
+        evidence.filter((piece) => piece.skill === skill),
+        now,
+      ),
       seen: {
         evenings: new Set(notes.map(({ evening }) => evening)).size,
         best: levels[0] ?? null,
@@ -113,7 +114,9 @@ export async function getStudentReport(
       written.filter(({ criterion }) => shown || (returnedAt !== null && criterion === '')),
     );
     return {
-      ...{ id, title, dueAt: cell?.extendedDueAt ?? dueAt },
+      id,
+      title,
+      dueAt: cell?.extendedDueAt ?? dueAt,
       state: shownState(cell?.state ?? 'not-started', withheld),
       mark: withheld ? null : (cell?.mark ?? null),
       comments: comments.map(({ text, teacher }) => ({ text, by: teacher?.displayName ?? null })),
@@ -121,7 +124,10 @@ export async function getStudentReport(
   });
   return {
     student: { id: student.id, displayName: student.displayName, classId, className },
-    ...{ timeZone, madeAt: now.toISOString(), skills: reported, work },
+    timeZone,
+    madeAt: now.toISOString(),
+    skills: reported,
+    work,
     nextSteps: nextSteps(
       reported.map(({ seen, ...mastery }) => ({ ...mastery, signedOff: seen.signedOff })),
       work,

@@ -129,7 +129,8 @@ function statement(
 }
 
 const activity = (id: string, name: string, type: keyof typeof activityTypes): Activity => ({
-  ...{ objectType: 'Activity', id },
+  objectType: 'Activity',
+  id,
   definition: { name: { [language]: name }, type: activityTypes[type] },
 });
 
@@ -144,6 +145,7 @@ function resultOf({ startedAt, submittedAt, mark, mode }: ExportedAttempt): Stat
           // Practice has no pass mark of its own.
           ...(mode === 'practice' ? {} : { success: mark.passed }),
         }),
-    ...{ completion: true, duration: isoDuration(ms) },
+    completion: true,
+    duration: isoDuration(ms),
   };
 }

@@ -43,7 +43,8 @@ type StandingOfAssignment = {
 export const studentMean = (assignments: readonly StandingOfAssignment[]): number | null =>
   weightedMean(
     assignments.map(({ weight, excused, mark, complete }) => ({
-      ...{ weight, excused },
+      weight,
+      excused,
       mark: complete ? mark : null,
     })),
   );

@@ -10,7 +10,9 @@ const attempts = [
 test('best compares what is left after lateness', () => {
   // 90 less 40 % is 54.
   expect(countedMark(attempts, 'best')).toEqual({
-    ...{ mark: 60, raw: 60, latePenalty: 0 },
+    mark: 60,
+    raw: 60,
+    latePenalty: 0,
     gateFailed: false,
     attempt: attempts[0],
   });

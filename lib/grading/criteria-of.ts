@@ -9,7 +9,8 @@ export const criteriaOf = (result: ResultByCriteria | ResultByQuestions): Criter
   'criteria' in result
     ? result.criteria.map(({ id, earned, possible }) => ({ id, earned, possible }))
     : result.items.map(({ mark }, index) => ({
-        ...{ id: `question-${String(index + 1)}`, earned: mark },
+        id: `question-${String(index + 1)}`,
+        earned: mark,
         possible: 100,
       }));
 

@@ -51,8 +51,11 @@ describe('lateness goes before the rule', () => {
       fc.property(hours, hours, share, share, (one, other, penaltyPerDay, cap) => {
         const taken = (late: number) =>
           latePenalty({
-            ...{ submittedAtMs: late * 3_600_000, dueAtMs: 0, graceMinutes: 15 },
-            ...{ penaltyPerDay, cap },
+            submittedAtMs: late * 3_600_000,
+            dueAtMs: 0,
+            graceMinutes: 15,
+            penaltyPerDay,
+            cap,
           }).share;
         expect(taken(Math.max(one, other))).toBeGreaterThanOrEqual(taken(Math.min(one, other)));
         expect(taken(one)).toBeLessThanOrEqual(cap);

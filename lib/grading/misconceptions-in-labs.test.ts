@@ -11,7 +11,8 @@ const slip = (code: string, change = {}) => ({
 
 test('a slip gives away the idea behind it, with the lesson that answers it', () => {
   expect(ideaBehind('level', slip('wrong-way'))).toEqual({
-    ...{ misconception: 'bubble-shows-low-side', lesson: 'level-enough' },
+    misconception: 'bubble-shows-low-side',
+    lesson: 'level-enough',
   });
   expect(ideaBehind('level', slip('more-moves'))).toBeNull();
 });
@@ -25,6 +26,7 @@ test('a wrong figure gives an idea away only where a known mistake leads to it',
 test('a stage of the rehearsal is judged as its own lab', () => {
   const change = { stage: 'clock-and-place', first: 'zone-sign' };
   expect(ideaBehind('dress-rehearsal', slip('bench', change))).toEqual({
-    ...{ misconception: 'zone-the-wrong-way', lesson: 'clock-and-place' },
+    misconception: 'zone-the-wrong-way',
+    lesson: 'clock-and-place',
   });
 });

@@ -17,8 +17,14 @@ function inputFor(changes: object) {
   const { scenario, groups } = parsed;
   const frame = frameOf(scenario);
   const input = {
-    ...{ scenario, frame, catalogue: loadCatalogue(), setup: setupFrom(groups, scenario, frame) },
-    ...{ kit: kitFrom(groups, scenario), givenHip: null, proposals: null, mayPause: false },
+    scenario,
+    frame,
+    catalogue: loadCatalogue(),
+    setup: setupFrom(groups, scenario, frame),
+    kit: kitFrom(groups, scenario),
+    givenHip: null,
+    proposals: null,
+    mayPause: false,
   };
   return { input, key: storedAnswerKey({ ...input, instant: frame.instant }) };
 }

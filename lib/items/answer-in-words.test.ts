@@ -11,7 +11,9 @@ const lettered = [
 ];
 const drawing = { width: 320, height: 200, alternative: 'A tripod.', shapes: [] };
 const match: ItemFace = {
-  ...{ kind: 'match', prompt, left: lettered.slice(0, 2) },
+  kind: 'match',
+  prompt,
+  left: lettered.slice(0, 2),
   right: [
     { id: 'x', text: 'first' },
     { id: 'y', text: 'second' },

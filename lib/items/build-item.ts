@@ -46,7 +46,9 @@ export function order(
     kind: 'order',
     steps: steps.map((text, index) => ({ id: letter(index), text })),
     rules: rules.map(({ first, then, reason }) => ({
-      ...{ first: letter(first), then: letter(then), reason },
+      first: letter(first),
+      then: letter(then),
+      reason,
     })),
   };
 }
@@ -66,7 +68,9 @@ export function match(
     left: pairs.map(({ left }, index) => ({ id: letter(index), text: left })),
     right: rights.map((text, index) => ({ id: letter(index), text })),
     pairs: pairs.map(({ right, reason }, index) => ({
-      ...{ left: letter(index), right: letter(rights.indexOf(right)), reason },
+      left: letter(index),
+      right: letter(rights.indexOf(right)),
+      reason,
     })),
   };
 }

@@ -14,7 +14,12 @@ const body = () =>
   });
 
 const family = (id: string, objective: string, templates: readonly string[]): ItemFamily => ({
-  ...{ id, objective, lesson: 'level-enough', skill: 'level', title: id, version: 1 },
+  id,
+  objective,
+  lesson: 'level-enough',
+  skill: 'level',
+  title: id,
+  version: 1,
   templates: Object.fromEntries(templates.map((template) => [template, body])),
 });
 
@@ -33,7 +38,9 @@ const choose = (asked: readonly AskedBefore[], seed = 'x', from = families) => {
 };
 const seeds = Array.from({ length: 40 }, (_, n) => `seed ${String(n)}`);
 const asked = (id: string, template: string, passed: boolean | null = true): AskedBefore => ({
-  ...{ family: id, template, passed },
+  family: id,
+  template,
+  passed,
 });
 
 describe('which kind of question comes next', () => {

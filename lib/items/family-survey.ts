@@ -40,7 +40,8 @@ export function familySurvey(
   return {
     draws: items.length,
     wrongAnswers: items.reduce((sum, item) => sum + wrongAnswers(item).length, 0),
-    ...{ commonestQuestion, commonestAnswer },
+    commonestQuestion,
+    commonestAnswer,
     problems: [...new Set([...items.flatMap(problemsIn), ...tooCommon])],
   };
 }

@@ -71,8 +71,12 @@ describe('a choice', () => {
   it('is told the reason of the one chosen, and names the idea behind it', () => {
     const south = compass.options.find(({ text }) => text === 'South')?.id ?? '';
     expect(feedbackOf(compass, { kind: 'choice', option: south })).toMatchObject({
-      ...{ verdict: 'wrong', mark: 0, said: ['There it stands highest.'] },
-      ...{ misconceptions: ['azimuth-from-south'], right: 'East.', explanation: 'So it is.' },
+      verdict: 'wrong',
+      mark: 0,
+      said: ['There it stands highest.'],
+      misconceptions: ['azimuth-from-south'],
+      right: 'East.',
+      explanation: 'So it is.',
     });
   });
 
@@ -155,14 +159,17 @@ describe('a number', () => {
 
   it('names a known slip', () => {
     expect(feedbackOf(azimuth, { kind: 'numeric', text: '178' })).toMatchObject({
-      ...{ said: ['From south.'], misconceptions: ['azimuth-from-south'], right: '358 degrees.' },
+      said: ['From south.'],
+      misconceptions: ['azimuth-from-south'],
+      right: '358 degrees.',
     });
   });
 
   it('gives no more than half for a known slip, however near to the key it leads', () => {
     const near = { ...azimuth, slips: [{ gives: 353.5, reason: 'Read from the wrong end.' }] };
     expect(feedbackOf(near, { kind: 'numeric', text: '354.5' })).toMatchObject({
-      ...{ mark: 0.5, said: ['Read from the wrong end.'] },
+      mark: 0.5,
+      said: ['Read from the wrong end.'],
     });
     // Without the slip: half a degree beyond full marks, of seven to nothing.
     expect(feedbackOf(azimuth, { kind: 'numeric', text: '354.5' }).mark).toBeCloseTo(6.5 / 7);
@@ -198,8 +205,12 @@ const spots = point({
 describe('a drawn question', () => {
   const bodies = { compass, tripod, planks, kits, azimuth, spots };
   const family: ItemFamily = {
-    ...{ id: 'all-kinds', lesson: 'level-enough', objective: 'any', skill: 'level' },
-    ...{ title: 'All kinds', version: 1 },
+    id: 'all-kinds',
+    lesson: 'level-enough',
+    objective: 'any',
+    skill: 'level',
+    title: 'All kinds',
+    version: 1,
     templates: Object.fromEntries(Object.entries(bodies).map(([name, body]) => [name, () => body])),
   };
   const world = { kits: [], catalogue: { version: 'none', stars: [], figures: [] } };

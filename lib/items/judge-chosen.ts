@@ -16,7 +16,9 @@ export function judgeChoice(
   return {
     ok: true,
     judgement: {
-      ...{ mark, said, misconceptions: chosen === right ? [] : namedIn([chosen]) },
+      mark,
+      said,
+      misconceptions: chosen === right ? [] : namedIn([chosen]),
       right: sentence(right.text),
     },
   };
@@ -40,7 +42,9 @@ export function judgeSeveral(options: SeveralItem['options'], ticked: readonly s
   return {
     ok: true,
     judgement: {
-      ...{ mark, said, misconceptions: namedIn(mistaken) },
+      mark,
+      said,
+      misconceptions: namedIn(mistaken),
       right: sentence(right.map(({ text }) => bare(text)).join('; ')),
     },
   };

@@ -11,8 +11,13 @@ describe('a lab that was handed in', () => {
   it('tells of its skill by its mark, under the assignment’s own pass mark', () => {
     expect(evidenceOf({ ...work, lab: 'field' })).toEqual([
       {
-        ...{ skill: 'field', template: 'field/any', mark: 90, passMark: 70, gateFailed: false },
-        ...{ at, from: 'mark' },
+        skill: 'field',
+        template: 'field/any',
+        mark: 90,
+        passMark: 70,
+        gateFailed: false,
+        at,
+        from: 'mark',
       },
     ]);
   });
@@ -51,7 +56,10 @@ describe('a lab that was handed in', () => {
 
 test('a rehearsal tells of each skill whether it was shown', () => {
   const told = evidenceOf({
-    ...{ ...work, lab: 'dress-rehearsal', total: 85, gateFailed: true },
+    ...work,
+    lab: 'dress-rehearsal',
+    total: 85,
+    gateFailed: true,
     skills: [
       { skill: 'level', shown: true },
       { skill: 'align', shown: false },
@@ -67,7 +75,9 @@ test('a rehearsal tells of each skill whether it was shown', () => {
 
 test('a set of questions tells of each question by itself, judged as in practice whatever the set’s pass mark', () => {
   const told = evidenceOf({
-    ...{ ...work, lab: 'lesson-questions', total: 50 },
+    ...work,
+    lab: 'lesson-questions',
+    total: 50,
     items: [
       { family: 'which-leg', template: 'point', skill: 'level', mark: 100 },
       { family: 'how-far-off', template: 'number', skill: 'align', mark: 0 },

@@ -38,12 +38,20 @@ export function evidenceOf(work: MarkedWork): WorkEvidence[] {
   switch (work.lab) {
     case 'dress-rehearsal':
       return work.skills.map(({ skill, shown }) => ({
-        ...{ skill, template, ...soOrNot(shown), at, from: 'rehearsal' },
+        skill,
+        template,
+        ...soOrNot(shown),
+        at,
+        from: 'rehearsal',
         gateFailed: skill === 'safety' && gateFailed,
       }));
     case 'lesson-questions':
       return work.items.map(({ family, template: kind, skill, mark }) => ({
-        ...{ skill, template: `${family}/${kind}`, mark, gateFailed: false, at },
+        skill,
+        template: `${family}/${kind}`,
+        mark,
+        gateFailed: false,
+        at,
         // The assignment's pass mark is for the whole set; one question is judged as in practice.
         passMark: practicePassMark,
         from: 'item',
@@ -51,7 +59,13 @@ export function evidenceOf(work: MarkedWork): WorkEvidence[] {
     default: {
       const { lab, total } = work;
       const byMark = skillsOfLab[lab].map((skill) => ({
-        ...{ skill, template, mark: total, passMark, gateFailed, at, from: 'mark' as const },
+        skill,
+        template,
+        mark: total,
+        passMark,
+        gateFailed,
+        at,
+        from: 'mark' as const,
       }));
       const tells = gateFailed || passes({ mark: total, passMark, gateFailed });
       if (!labsWithGates.includes(lab) || !tells) return byMark;

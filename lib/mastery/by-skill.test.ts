@@ -6,7 +6,8 @@ import { bySkill } from './by-skill';
 const students = ['ann', 'ben', 'cy'] as const;
 const pieces = fc.array(
   fc.record({
-    ...{ studentId: fc.constantFrom(...students), skill: fc.constantFrom(...skills) },
+    studentId: fc.constantFrom(...students),
+    skill: fc.constantFrom(...skills),
     number: fc.nat(),
   }),
 );

@@ -13,8 +13,13 @@ const dayMs = 24 * 3_600_000;
  */
 export function eveningOf(at: Date, timeZone: string, light: Light): string {
   const parts = new Intl.DateTimeFormat('en-GB', {
-    ...{ timeZone, hourCycle: 'h23', hour: '2-digit' },
-    ...{ year: 'numeric', month: '2-digit', day: '2-digit', calendar: 'gregory' },
+    timeZone,
+    hourCycle: 'h23',
+    hour: '2-digit',
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+    calendar: 'gregory',
   }).formatToParts(at);
   const part = (type: Intl.DateTimeFormatPartTypes): string =>
     parts.find((one) => one.type === type)?.value ?? '';

@@ -44,8 +44,13 @@ test.each<[string, Mastery['state'], number]>([
 
 test('without any evidence it is not started', () => {
   expect(masteryOf([], start)).toEqual({
-    ...{ state: 'not-started', inARow: 0, masteredAt: null, nextReviewAt: null },
-    ...{ reviewsPassed: 0, pieces: 0, lastAt: null },
+    state: 'not-started',
+    inARow: 0,
+    masteredAt: null,
+    nextReviewAt: null,
+    reviewsPassed: 0,
+    pieces: 0,
+    lastAt: null,
   });
 });
 
@@ -84,7 +89,10 @@ describe('reviews', () => {
     expect(masteryOf(second, day(8))).toMatchObject({ nextReviewAt: day(21), reviewsPassed: 2 });
     const third = [...second, piece('b+', 21)];
     expect(masteryOf(third, day(400))).toMatchObject({
-      ...{ state: 'kept', nextReviewAt: null, reviewsPassed: 3, masteredAt: start },
+      state: 'kept',
+      nextReviewAt: null,
+      reviewsPassed: 3,
+      masteredAt: start,
     });
   });
 

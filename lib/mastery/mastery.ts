@@ -58,7 +58,9 @@ export function masteryOf(evidence: readonly Evidence[], now: Date): Mastery {
   return {
     state: stateOf({ pieces: inOrder.length, masteredAt, nextReviewAt, now }),
     inARow: Math.min(row.length, neededInARow),
-    ...{ masteredAt, nextReviewAt, reviewsPassed },
+    masteredAt,
+    nextReviewAt,
+    reviewsPassed,
     pieces: inOrder.length,
     lastAt: inOrder.at(-1)?.at ?? null,
   };

@@ -75,18 +75,22 @@ const answerSchema = z.discriminatedUnion('outcome', [
   /** Now there; `gone` are the keys it took the place of. */
   z.object({
     outcome: z.literal('stored'),
-    ...{ key: keySchema, known: knownNoteSchema, gone: z.array(keySchema) },
+    key: keySchema,
+    known: knownNoteSchema,
+    gone: z.array(keySchema),
   }),
   /** The same was there before: sent twice, or noted twice alike. Null: it was taken back since. */
   z.object({
     outcome: z.literal('already-there'),
-    ...{ key: keySchema, known: knownNoteSchema.nullable() },
+    key: keySchema,
+    known: knownNoteSchema.nullable(),
   }),
   /** The assessor said otherwise that evening; nothing was changed. */
   z.object({ outcome: z.literal('conflict'), key: keySchema, existing: z.array(knownNoteSchema) }),
   z.object({
     outcome: z.literal('taken-back'),
-    ...{ key: keySchema, back: z.array(knownNoteSchema) },
+    key: keySchema,
+    back: z.array(knownNoteSchema),
   }),
   z.object({ outcome: z.literal('refused'), key: keySchema, message: z.string() }),
 ]);

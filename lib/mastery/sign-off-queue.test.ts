@@ -19,14 +19,31 @@ import {
 const nothing: Ledger = { waiting: [], known: [] };
 const key = (letter: string): string => letter.repeat(32);
 const note = (letter: string, change: Partial<OutgoingNote> = {}): OutgoingNote => ({
-  ...{ kind: 'note', key: key(letter), studentId: 'ann', skill: 'level', level: 3, gates: [] },
-  ...{ prompts: 0, note: '', instrument: 'Wren', over: null },
-  ...{ conditions: { light: 'night', cloud: 'clear' }, observedAt: '2026-12-05T20:00:00Z' },
+  kind: 'note',
+  key: key(letter),
+  studentId: 'ann',
+  skill: 'level',
+  level: 3,
+  gates: [],
+  prompts: 0,
+  note: '',
+  instrument: 'Wren',
+  over: null,
+  conditions: { light: 'night', cloud: 'clear' },
+  observedAt: '2026-12-05T20:00:00Z',
   ...change,
 });
 const known = (letter: string, change: Partial<KnownNote> = {}): KnownNote => ({
-  ...{ key: key(letter), studentId: 'ann', skill: 'level', level: 3, gates: [], prompts: 0 },
-  ...{ note: '', evening: '2026-12-05', mine: true, ...change },
+  key: key(letter),
+  studentId: 'ann',
+  skill: 'level',
+  level: 3,
+  gates: [],
+  prompts: 0,
+  note: '',
+  evening: '2026-12-05',
+  mine: true,
+  ...change,
 });
 const levels = (ledger: Ledger): number[] =>
   notesOf(ledger, 'ann', 'level', 'Europe/London').map(({ level }) => level);
@@ -72,7 +89,8 @@ describe('undo', () => {
     const sent = markTried(noteDown(nothing, [note('a', { over })]), [key('a')]);
     expect(undo(sent, [note('a', { over })]).waiting).toEqual([
       {
-        ...{ tried: false, state: { kind: 'queued' } },
+        tried: false,
+        state: { kind: 'queued' },
         item: { kind: 'take-back', key: key('a'), restores: [key('o')] },
       },
     ]);
@@ -157,7 +175,10 @@ test('however often answers come, and in whatever order, nothing that waits is l
       const end = applyAnswers(
         start,
         order.map((letter) => ({
-          ...{ outcome: 'stored' as const, key: key(letter), known: known(letter), gone: [] },
+          outcome: 'stored' as const,
+          key: key(letter),
+          known: known(letter),
+          gone: [],
         })),
       );
       const all = [...keysOf(end), ...end.known.map((one) => one.key)];

@@ -7,7 +7,9 @@ import { failedGatesText, gateIds, gatesOfSkill } from './sign-off-gates';
 import { meetEarlier } from './sign-off-note';
 
 const seen = (date: string, level: 1 | 2 | 3 | 4, gate: string | null = null): Observation => ({
-  ...{ date, level, gate },
+  date,
+  level,
+  gate,
 });
 
 // The design's rule (assessment, "Practical skills"): two dated observations at least, level 3 or 4 as the

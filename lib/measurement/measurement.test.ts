@@ -189,7 +189,10 @@ describe('a small class', () => {
 describe('a pass mark', () => {
   test('of one judge is that judge’s own and has no spread', () => {
     expect(angoffCut([[0.5, 0.75]])).toEqual({
-      ...{ cut: 1.25, judgeCuts: [1.25], deviation: null, standardError: null },
+      cut: 1.25,
+      judgeCuts: [1.25],
+      deviation: null,
+      standardError: null,
     });
   });
 

@@ -62,7 +62,10 @@ export function eveningOf(
   return {
     ok: true,
     evening: {
-      ...{ localDate, times, from, to },
+      localDate,
+      times,
+      from,
+      to,
       moon: {
         illuminatedFraction: moon.illuminatedFraction,
         passages,

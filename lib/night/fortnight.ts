@@ -73,8 +73,13 @@ function eveningBySunAndMoon(site: NightSite, localDate: string, endsAt: string)
     // The Moon is lit alike wherever one stands; late in the day of Greenwich is near enough.
     const { moon } = skyFrameAt({ instant: `${localDate}T20:00:00Z`, place: site.place });
     return {
-      ...{ localDate, sunset: null, noSunset: read.reason, darkFrom: null },
-      ...{ darkMinutes: 0, moonlessMinutes: 0, illuminatedFraction: moon.illuminatedFraction },
+      localDate,
+      sunset: null,
+      noSunset: read.reason,
+      darkFrom: null,
+      darkMinutes: 0,
+      moonlessMinutes: 0,
+      illuminatedFraction: moon.illuminatedFraction,
     };
   }
   const { times, moon } = read.evening;
@@ -89,9 +94,12 @@ function eveningBySunAndMoon(site: NightSite, localDate: string, endsAt: string)
     if (frame.moon.altitudeDeg <= 0) moonless += stepMinutes;
   }
   return {
-    ...{ localDate, sunset: times.sunset, darkFrom: times.nauticalDusk },
+    localDate,
+    sunset: times.sunset,
+    darkFrom: times.nauticalDusk,
     noSunset: times.sunset === null ? 'sun-stays-down' : null,
-    ...{ darkMinutes: dark, moonlessMinutes: moonless },
+    darkMinutes: dark,
+    moonlessMinutes: moonless,
     illuminatedFraction: moon.illuminatedFraction,
   };
 }

@@ -32,7 +32,10 @@ export function momentAt(site: NightSite, catalogue: StarCatalogue, instant: str
   const frame = skyFrameAt({ instant, place: site.place });
   const key = answerKeyFor({
     scenario: { ...site, clouds: [], localTime: '', ...anyOptics },
-    ...{ instant, frame, catalogue, faintestListed },
+    instant,
+    frame,
+    catalogue,
+    faintestListed,
   });
   return { instant, frame, usable: key.stars.filter(({ usable }) => usable) };
 }
@@ -40,8 +43,13 @@ export function momentAt(site: NightSite, catalogue: StarCatalogue, instant: str
 /** Which stars may serve does not hang on the telescope; what their pairs are worth is asked for each. */
 const anyOptics = {
   telescope: {
-    ...{ focalLengthMm: 500, apertureMm: 80, computer: 'solved-zero' as const },
-    ...{ centringArcmin: 5, altitudeZeroArcmin: 0, coneArcmin: 0, axisSkewArcmin: 0 },
+    focalLengthMm: 500,
+    apertureMm: 80,
+    computer: 'solved-zero' as const,
+    centringArcmin: 5,
+    altitudeZeroArcmin: 0,
+    coneArcmin: 0,
+    axisSkewArcmin: 0,
   },
   eyepiece: { focalLengthMm: 25, apparentFieldDeg: 50 },
 };
@@ -114,5 +122,8 @@ function planned(
 }
 
 const placeOf = ({ hip, name, azimuthDeg, altitudeDeg }: AnswerKeyStar): PlannedStar => ({
-  ...{ hip, name, azimuthDeg, altitudeDeg },
+  hip,
+  name,
+  azimuthDeg,
+  altitudeDeg,
 });

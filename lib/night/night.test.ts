@@ -21,8 +21,11 @@ const openField = loadSites()[0]?.horizon ?? [];
 function siteAt(latitudeDeg: number, longitudeDeg: number, timeZone: string): NightSite {
   const { place, horizon, sky, settings } = scenarioSchema.parse({
     place: { latitudeDeg, longitudeDeg },
-    ...{ horizon: openField, localTime: '2026-12-05T20:00', timeZone },
-    ...{ telescope: kits[0]?.telescope, eyepiece: { focalLengthMm: 25, apparentFieldDeg: 50 } },
+    horizon: openField,
+    localTime: '2026-12-05T20:00',
+    timeZone,
+    telescope: kits[0]?.telescope,
+    eyepiece: { focalLengthMm: 25, apparentFieldDeg: 50 },
   });
   return { place, horizon, sky, settings, timeZone };
 }
@@ -163,7 +166,8 @@ describe('an evening', () => {
 
   it('begins at noon where the Sun stays down', () => {
     const read = eveningOf(siteAt(69.6, 19, 'Europe/Oslo'), {
-      ...{ localDate: '2026-12-21', endsAt: '21:00' },
+      localDate: '2026-12-21',
+      endsAt: '21:00',
     });
     expect(read.ok && clockTime(read.evening.from, 'Europe/Oslo')).toBe('12:00');
   });
@@ -195,7 +199,8 @@ describe('a Moon that neither rises nor sets', () => {
   it('is up between its rising and setting elsewhere', () => {
     for (let day = 1; day <= 28; day += 3) {
       const read = eveningOf(north, {
-        ...{ localDate: `2026-12-${String(day).padStart(2, '0')}`, endsAt: '23:30' },
+        localDate: `2026-12-${String(day).padStart(2, '0')}`,
+        endsAt: '23:30',
       });
       if (!read.ok) throw new Error(read.reason);
       const { from, to, moon } = read.evening;

@@ -85,7 +85,8 @@ export function planNight({
       hours: hoursOf(moments, start, site.timeZone).map((moment) => ({
         instant: moment.instant,
         pairs: kits.map((kit) => ({
-          ...{ kitId: kit.id, kitName: kit.name },
+          kitId: kit.id,
+          kitName: kit.name,
           pairs: pairsAt(kit, moment, moments),
         })),
       })),
@@ -102,7 +103,7 @@ function firstStarOf(moments: readonly NightMoment[]): NightPlan['firstStar'] {
   const [brightest] = [...first.usable].sort((a, b) => a.magnitude - b.magnitude);
   if (brightest === undefined) return null;
   const { name, azimuthDeg, altitudeDeg } = brightest;
-  return { instant: first.instant, ...{ name, azimuthDeg, altitudeDeg } };
+  return { instant: first.instant, name, azimuthDeg, altitudeDeg };
 }
 
 /** When two stars serve, and every whole hour of the wall clock after it. */

@@ -63,7 +63,7 @@ function standingWell(
     if (first === undefined || last === undefined) return [];
     const best = stands.reduce((a, b) => (b.altitudeDeg > a.altitudeDeg ? b : a));
     const { name, kind, with: kitsWith } = candidate;
-    return [{ ...{ name, kind, best, with: kitsWith }, from: first.instant, until: last.instant }];
+    return [{ name, kind, best, with: kitsWith, from: first.instant, until: last.instant }];
   });
 }
 
@@ -75,7 +75,9 @@ function wanderers(): Candidate[] {
   return [
     { name: 'the Moon', kind: 'moon', with: [], at: ({ frame }) => frame.moon },
     ...shown.map((body): Candidate => ({
-      ...{ name: `${body.charAt(0).toUpperCase()}${body.slice(1)}`, kind: 'planet', with: [] },
+      name: `${body.charAt(0).toUpperCase()}${body.slice(1)}`,
+      kind: 'planet',
+      with: [],
       at: ({ frame }) => {
         const planet = frame.planets.find((one) => one.body === body);
         if (planet === undefined) throw new Error(`the sky has no ${body}`);
@@ -114,9 +116,18 @@ const shows = (
 /** A catalogue of the one target, so that it is placed as every star is. */
 function catalogueOf({ name, rightAscensionDeg, declinationDeg }: SkyTarget): StarCatalogue {
   const star: CatalogueStar = {
-    ...{ hip: 0, hr: null, raDeg: rightAscensionDeg, decDeg: declinationDeg },
-    ...{ pmRaMasYr: 0, pmDecMasYr: 0, magnitude: 5, colourIndex: null, name },
-    ...{ bayer: '', constellation: '', largeAmplitudeVariable: false },
+    hip: 0,
+    hr: null,
+    raDeg: rightAscensionDeg,
+    decDeg: declinationDeg,
+    pmRaMasYr: 0,
+    pmDecMasYr: 0,
+    magnitude: 5,
+    colourIndex: null,
+    name,
+    bayer: '',
+    constellation: '',
+    largeAmplitudeVariable: false,
   };
   return { version: name, stars: [star], figures: [] };
 }

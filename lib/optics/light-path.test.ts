@@ -5,13 +5,22 @@ import { isMirror, lightRay, lightTrain, type LightRay, type TubeOptics } from '
 
 /** The three telescopes of the product. */
 const wren: TubeOptics = {
-  ...{ tubeType: 'refractor', focalLengthMm: 500, apertureMm: 80, lengthMm: 480 },
+  tubeType: 'refractor',
+  focalLengthMm: 500,
+  apertureMm: 80,
+  lengthMm: 480,
 };
 const heron: TubeOptics = {
-  ...{ tubeType: 'reflector', focalLengthMm: 600, apertureMm: 120, lengthMm: 560 },
+  tubeType: 'reflector',
+  focalLengthMm: 600,
+  apertureMm: 120,
+  lengthMm: 560,
 };
 const owl: TubeOptics = {
-  ...{ tubeType: 'maksutov-cassegrain', focalLengthMm: 1365, apertureMm: 105, lengthMm: 300 },
+  tubeType: 'maksutov-cassegrain',
+  focalLengthMm: 1365,
+  apertureMm: 105,
+  lengthMm: 300,
 };
 const tubes = [
   ['Wren', wren],

@@ -62,8 +62,12 @@ function normalBetween(from: Spot, to: Spot): Spot {
 }
 
 const eyepieceBehind = (focus: Spot, way: Spot): Element => ({
-  ...{ part: 'eyepiece', at: plus(focus, eyepieceFocalMm, way), halfMm: eyepieceHalfMm },
-  ...{ does: 'bend', focalMm: eyepieceFocalMm, reflects: false },
+  part: 'eyepiece',
+  at: plus(focus, eyepieceFocalMm, way),
+  halfMm: eyepieceHalfMm,
+  does: 'bend',
+  focalMm: eyepieceFocalMm,
+  reflects: false,
 });
 
 /**
@@ -91,12 +95,19 @@ function refractor({ focalLengthMm, apertureMm, lengthMm }: TubeOptics): LightTr
     shadowRadiusMm: 0,
     elements: [
       {
-        ...{ part: 'lens', at: onAxis(lensAt), halfMm: apertureMm / 2 },
-        ...{ does: 'bend', focalMm: focalLengthMm, reflects: false },
+        part: 'lens',
+        at: onAxis(lensAt),
+        halfMm: apertureMm / 2,
+        does: 'bend',
+        focalMm: focalLengthMm,
+        reflects: false,
       },
       {
-        ...{ part: 'prism', at: onAxis(prismAt), halfMm: 16 },
-        ...{ does: 'fold', normal: normalBetween(back, slantingUp) },
+        part: 'prism',
+        at: onAxis(prismAt),
+        halfMm: 16,
+        does: 'fold',
+        normal: normalBetween(back, slantingUp),
       },
       eyepieceBehind(focus, slantingUp),
     ],
@@ -118,12 +129,19 @@ function reflector({ focalLengthMm, apertureMm, lengthMm }: TubeOptics): LightTr
     shadowRadiusMm,
     elements: [
       {
-        ...{ part: 'main-mirror', at: onAxis(mirrorAt), halfMm: apertureMm / 2 },
-        ...{ does: 'bend', focalMm: focalLengthMm, reflects: true },
+        part: 'main-mirror',
+        at: onAxis(mirrorAt),
+        halfMm: apertureMm / 2,
+        does: 'bend',
+        focalMm: focalLengthMm,
+        reflects: true,
       },
       {
-        ...{ part: 'flat-mirror', at: onAxis(flatAt), halfMm: shadowRadiusMm * Math.SQRT2 },
-        ...{ does: 'fold', normal: normalBetween(front, up) },
+        part: 'flat-mirror',
+        at: onAxis(flatAt),
+        halfMm: shadowRadiusMm * Math.SQRT2,
+        does: 'fold',
+        normal: normalBetween(front, up),
       },
       eyepieceBehind(focus, up),
     ],
@@ -149,20 +167,35 @@ function closedTube({ focalLengthMm, apertureMm, lengthMm }: TubeOptics): LightT
     shadowRadiusMm,
     elements: [
       {
-        ...{ part: 'corrector', at: onAxis(smallAt - 8), halfMm: apertureMm / 2 },
-        ...{ does: 'bend', focalMm: Infinity, reflects: false },
+        part: 'corrector',
+        at: onAxis(smallAt - 8),
+        halfMm: apertureMm / 2,
+        does: 'bend',
+        focalMm: Infinity,
+        reflects: false,
       },
       {
-        ...{ part: 'main-mirror', at: onAxis(mirrorAt), halfMm: apertureMm / 2 },
-        ...{ does: 'bend', focalMm: mainFocal, reflects: true },
+        part: 'main-mirror',
+        at: onAxis(mirrorAt),
+        halfMm: apertureMm / 2,
+        does: 'bend',
+        focalMm: mainFocal,
+        reflects: true,
       },
       {
-        ...{ part: 'small-mirror', at: onAxis(smallAt), halfMm: shadowRadiusMm },
-        ...{ does: 'bend', focalMm: (-p * q) / (q - p), reflects: true },
+        part: 'small-mirror',
+        at: onAxis(smallAt),
+        halfMm: shadowRadiusMm,
+        does: 'bend',
+        focalMm: (-p * q) / (q - p),
+        reflects: true,
       },
       {
-        ...{ part: 'diagonal', at: onAxis(diagonalAt), halfMm: 20 },
-        ...{ does: 'fold', normal: normalBetween(back, up) },
+        part: 'diagonal',
+        at: onAxis(diagonalAt),
+        halfMm: 20,
+        does: 'fold',
+        normal: normalBetween(back, up),
       },
       eyepieceBehind(focus, up),
     ],

@@ -20,7 +20,9 @@ describe('how far a tube creeps', () => {
   it('is front up where the back is the heavier end', () => {
     const asked = {
       tube: { ...tube, forwardMm: -10 },
-      ...{ holdingTorqueNm: weighsNm / 2, altitudeDeg: 0, minutes: 2 },
+      holdingTorqueNm: weighsNm / 2,
+      altitudeDeg: 0,
+      minutes: 2,
     };
     expect(creepOver(asked)).toBeCloseTo(1, 6);
   });
@@ -34,7 +36,9 @@ describe('how far a tube creeps', () => {
     // Back heavy it climbs from 50° to 60°, and stays there.
     const climbs = creepOver({
       tube: { ...tube, forwardMm: -10 },
-      ...{ holdingTorqueNm: weighsNm * 0.5, altitudeDeg: 50, minutes: 10_000 },
+      holdingTorqueNm: weighsNm * 0.5,
+      altitudeDeg: 50,
+      minutes: 10_000,
     });
     expect(climbs).toBeCloseTo(10, 6);
   });

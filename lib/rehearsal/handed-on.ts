@@ -52,7 +52,9 @@ export function slipsHandedOn(
     ok: true,
     slips: {
       ...noSlips,
-      ...{ tilt, clockAndPlace, dot },
+      tilt,
+      clockAndPlace,
+      dot,
       creep: {
         betweenStarsDeg: creeps(altitudesDeg[0], minutes.betweenStars),
         afterSecondDeg: creeps(altitudesDeg[1], minutes.afterSecond),

@@ -28,7 +28,8 @@ describe('packing up', () => {
     const folded: PackUpStep[] = [...without('fold-legs')];
     folded.splice(folded.indexOf('mount-off'), 0, 'fold-legs');
     expect(packedUp(folded).broken).toContainEqual({
-      ...{ before: 'mount-off', after: 'fold-legs' },
+      before: 'mount-off',
+      after: 'fold-legs',
       danger: true,
     });
     const last = without('switch-off');

@@ -39,7 +39,10 @@ export function tracedGoTos(
     catalogue: input.catalogue,
     latitudeDeg: input.scenario.place.latitudeDeg,
     computer: input.scenario.telescope.computer,
-    ...{ telescope, slips, startedAfterConfirms: 0, hands: [] },
+    telescope,
+    slips,
+    startedAfterConfirms: 0,
+    hands: [],
   };
   let run = startRun(input);
   let confirms: Confirms = [];

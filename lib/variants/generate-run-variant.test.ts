@@ -273,7 +273,9 @@ describe('the generator', () => {
     for (const { frame, scenario: moved } of made) {
       expect(frame.sun.trueAltitudeDeg).toBeLessThan(-0.833);
       const key = storedAnswerKey({
-        ...{ scenario: moved, frame, catalogue },
+        scenario: moved,
+        frame,
+        catalogue,
         instant: frame.instant,
       });
       expect(key.pairs.length).toBeGreaterThan(0);

@@ -50,6 +50,8 @@ export const labOptions: Readonly<Record<Lab, LabOptions>> = {
   'dress-rehearsal': { templates: benchTemplates['dress-rehearsal'], canBeTimed: false },
   'lesson-questions': {
     templates: course.map(({ slug }) => slug),
-    ...{ canBeTimed: false, ofAllKinds: true, withoutSky: true },
+    canBeTimed: false,
+    ofAllKinds: true,
+    withoutSky: true,
   },
 };

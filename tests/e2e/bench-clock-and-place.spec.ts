@@ -8,7 +8,11 @@ import { expect, test } from '../support/product';
 /** A visitor's round whose card is the same on every day. */
 const round = (seed: string) =>
   routes.labs.one('clock-and-place', {
-    ...{ seed, kit: 'wren', site: 'open-field', place: 0, time: '2026-11-25T17:25' },
+    seed,
+    kit: 'wren',
+    site: 'open-field',
+    place: 0,
+    time: '2026-11-25T17:25',
   });
 
 /** A line of the card, as it stands there. */

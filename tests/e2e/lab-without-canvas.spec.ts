@@ -81,8 +81,11 @@ test('a visitor practises by keyboard alone where nothing can be drawn', async (
   // What that button asks is drawn by lot. This address always asks for any two.
   await page.goto(
     routes.labs.pickThePair({
-      ...{ seed: 'by-keyboard', kit: 'wren', site: 'open-field' },
-      ...{ place: 0, time: '2026-12-05T19:30' },
+      seed: 'by-keyboard',
+      kit: 'wren',
+      site: 'open-field',
+      place: 0,
+      time: '2026-12-05T19:30',
     }),
   );
   await expectTwin(page);

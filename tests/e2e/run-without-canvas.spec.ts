@@ -24,8 +24,11 @@ test('a visitor aligns a telescope by keyboard alone where nothing can be drawn'
   // This address leaves both stars to the learner; Capella and Deneb are well up, and the brightest about.
   await page.goto(
     routes.labs.one('alignment-run', {
-      ...{ seed: 'by-keyboard', kit: 'wren', site: 'open-field' },
-      ...{ place: 0, time: '2026-12-05T19:30' },
+      seed: 'by-keyboard',
+      kit: 'wren',
+      site: 'open-field',
+      place: 0,
+      time: '2026-12-05T19:30',
     }),
   );
   await expect(page.getByText(/cannot draw the sky, so the table is open instead/)).toBeVisible();

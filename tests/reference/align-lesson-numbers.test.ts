@@ -20,7 +20,9 @@ it('the text of the lesson on aligning says what its figure shows', () => {
       const [azimuthDeg = NaN, altitudeDeg = NaN] = word.split('/').map(Number);
       return { azimuthDeg, altitudeDeg, magnitude: null };
     },
-    ...{ star: refuse, sky: refuse, figure: refuse },
+    star: refuse,
+    sky: refuse,
+    figure: refuse,
   };
   const ask = (name: string, ...words: string[]) =>
     alignOnTwoStarsQuantities[name]?.value(words, sources);

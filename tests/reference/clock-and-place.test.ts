@@ -22,7 +22,13 @@ import { directionFromAzAlt, separationDeg, type Vector3 } from '@/lib/units/vec
  */
 
 const right: MountForm = {
-  ...{ year: 2026, month: 8, day: 14, hour: 22, minute: 30, zoneMinutes: 60, summerTime: true },
+  year: 2026,
+  month: 8,
+  day: 14,
+  hour: 22,
+  minute: 30,
+  zoneMinutes: 60,
+  summerTime: true,
   ...placeFields(50 * 60 + 7, 8 * 60 + 41),
 };
 const truth = { right, summerTimeMinutes: 60 };

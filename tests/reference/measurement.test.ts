@@ -39,41 +39,78 @@ const fixture = z
       source: z.string(),
       data: table,
       expect: z.strictObject({
-        ...{ n: z.number(), k: z.number(), mean: z.number(), vp: z.number(), vs: z.number() },
-        ...{ p: numbers, spq: z.number(), kr20: z.number(), kr20_mixed: z.number() },
-        ...{ alpha: z.number(), kr21: z.number(), inc: numbers, exc: numbers },
-        ...{ sem_sample: z.number(), sem_pop: z.number() },
+        n: z.number(),
+        k: z.number(),
+        mean: z.number(),
+        vp: z.number(),
+        vs: z.number(),
+        p: numbers,
+        spq: z.number(),
+        kr20: z.number(),
+        kr20_mixed: z.number(),
+        alpha: z.number(),
+        kr21: z.number(),
+        inc: numbers,
+        exc: numbers,
+        sem_sample: z.number(),
+        sem_pop: z.number(),
       }),
       upper_lower_27_fractional: numbers,
     }),
     kappa: z.array(
       z.strictObject({
-        ...{ source: z.string(), m: table, kappa: z.number() },
-        ...{ po: z.number().optional(), pe: z.number().optional() },
-        ...{ weights: table.optional(), weighted: z.number().optional() },
+        source: z.string(),
+        m: table,
+        kappa: z.number(),
+        po: z.number().optional(),
+        pe: z.number().optional(),
+        weights: table.optional(),
+        weighted: z.number().optional(),
         pabak: z.number().optional(),
       }),
     ),
     sem: z.array(
       z.strictObject({
-        ...{ source: z.string().optional(), sd: z.number(), r: z.number(), sem: z.number() },
+        source: z.string().optional(),
+        sd: z.number(),
+        r: z.number(),
+        sem: z.number(),
       }),
     ),
     angoff: z.strictObject({
-      ...{ source: z.string(), ratings: table, judgeCuts: numbers, cut: z.number() },
-      ...{ pct: z.number(), sdJudges: z.number(), se: z.number(), passRaw: z.number() },
+      source: z.string(),
+      ratings: table,
+      judgeCuts: numbers,
+      cut: z.number(),
+      pct: z.number(),
+      sdJudges: z.number(),
+      se: z.number(),
+      passRaw: z.number(),
     }),
     masteryAngoff: z.strictObject({
-      ...{ source: z.string(), mean: z.number(), items: z.number(), required: z.number() },
+      source: z.string(),
+      mean: z.number(),
+      items: z.number(),
+      required: z.number(),
     }),
     borderlineRegression: z.strictObject({
-      ...{ source: z.string(), global_: numbers, checklist: numbers, slope: z.number() },
-      ...{ intercept: z.number(), cutAt2: z.number(), r2: z.number() },
+      source: z.string(),
+      global_: numbers,
+      checklist: numbers,
+      slope: z.number(),
+      intercept: z.number(),
+      cutAt2: z.number(),
+      r2: z.number(),
     }),
     bkt: z.array(
       z.strictObject({
-        ...{ L0: z.number(), T: z.number(), S: z.number(), G: z.number(), seq: numbers },
-        ...{ posterior: numbers, after: numbers },
+        L0: z.number(),
+        T: z.number(),
+        S: z.number(),
+        G: z.number(),
+        seq: numbers,
+        posterior: numbers,
+        after: numbers,
       }),
     ),
     ema: z.array(z.strictObject({ a: z.number(), seq: numbers, values: numbers })),
@@ -165,7 +202,9 @@ test('three judges’ pass mark and how far they are apart', () => {
   const found = angoffCut(ratings);
   expect(found).toEqual({
     judgeCuts: all(judgeCuts),
-    ...{ cut: near(cut), deviation: near(sdJudges), standardError: near(se) },
+    cut: near(cut),
+    deviation: near(sdJudges),
+    standardError: near(se),
   });
   expect(found.cut / (ratings[0]?.length ?? 0)).toEqual(near(pct));
   expect(itemsToPass(found.cut)).toBe(passRaw);
@@ -181,7 +220,10 @@ test('the line through ratings and checklists, and its mark at a rating of 2', (
   const { global_, checklist, slope, intercept, cutAt2, r2 } = fixture.borderlineRegression;
   const people = global_.map((rating, index) => ({ rating, mark: checklist[index] ?? Number.NaN }));
   expect(borderlineRegression(people, 2)).toEqual({
-    ...{ slope: near(slope), intercept: near(intercept), cut: near(cutAt2), rSquared: near(r2) },
+    slope: near(slope),
+    intercept: near(intercept),
+    cut: near(cutAt2),
+    rSquared: near(r2),
   });
   // The page would not show it: ten people are too few for it.
   expect(footingOf(people.length)).not.toBe('enough');

@@ -70,8 +70,12 @@ beforeAll(async () => {
     data: { classId: school.classId, teacherId: goingId, role: 'observer' },
   });
   made = {
-    ...{ goingId },
-    ...{ ...school, draftId: draft.assignmentId, assignmentId, openId, submittedId },
+    goingId,
+    ...school,
+    draftId: draft.assignmentId,
+    assignmentId,
+    openId,
+    submittedId,
     questionId: question.id,
     cover: (await coverOf(school.owner, school.classId)).viewer,
     coverElsewhere: (await coverOf(school.stranger, school.otherClassId)).viewer,

@@ -192,7 +192,9 @@ describe('an assignment of three parts', () => {
     const decision = { studentId: school.ann.studentId, assignmentId, note: 'Shown in class.' };
     valueOf(await overrideMark(school.owner, { ...decision, mark: 90 }, monday));
     expect(await standing(school.ann, assignmentId)).toMatchObject({
-      ...{ state: 'complete', mark: 90, markByHand: true },
+      state: 'complete',
+      mark: 90,
+      markByHand: true,
     });
   });
 });
@@ -243,7 +245,8 @@ describe('changing the parts', () => {
       expect(refused).toMatchObject({ ok: false, problem: { code: 'part-has-work', field } });
     }
     expect(await getAssignment(school.owner, assignmentId)).toMatchObject({
-      ...{ title: 'A first evening', version: 2 },
+      title: 'A first evening',
+      version: 2,
     });
     valueOf(await updateAssignment(school.owner, assignmentId, input([{ ...two }])));
     expect((await stored(assignmentId)).map(({ id }) => id)).toEqual([two?.id]);
@@ -282,7 +285,8 @@ describe('a copy', () => {
       await createClass(
         school.owner,
         {
-          ...{ name: 'Year 8 b', timeZone: 'America/Chicago' },
+          name: 'Year 8 b',
+          timeZone: 'America/Chicago',
         },
         monday,
       ),
@@ -295,8 +299,13 @@ describe('a copy', () => {
     const bare = (parts: { id: string }[] = []) => parts.map((part) => ({ ...part, id: '' }));
     expect(bare(after?.parts)).toEqual(bare(before?.parts));
     expect(after).toMatchObject({
-      ...{ title: 'A copy', state: 'draft', classId: made.classId, attemptsUnderWay: 0 },
-      ...{ lessons: three.lessons, scenario: before?.scenario, dueTimeZone: 'America/Chicago' },
+      title: 'A copy',
+      state: 'draft',
+      classId: made.classId,
+      attemptsUnderWay: 0,
+      lessons: three.lessons,
+      scenario: before?.scenario,
+      dueTimeZone: 'America/Chicago',
       // Feedback after a due time that is not there would come at once: it waits for the teacher.
       policy: { ...before?.policy, dueAt: null, feedback: 'when-released' },
     });
@@ -314,7 +323,8 @@ describe('a copy', () => {
     const copy = valueOf(await copyTo(school.owner, assignmentId, school.classId, later));
     expect((await getAssignment(school.owner, copy.assignmentId))?.policy.dueAt).toBe(later);
     expect((await listAssignments(school.owner, school.classId))?.at(-1)).toMatchObject({
-      ...{ labs: ['level', 'lesson-questions', 'lesson-questions'], lessonCount: 2 },
+      labs: ['level', 'lesson-questions', 'lesson-questions'],
+      lessonCount: 2,
     });
   });
 

@@ -111,14 +111,24 @@ describe('starting', () => {
     const { templates = [], windowMinutes = 0 } = parts[0] ?? {};
     for (const { seed, variant } of rows) {
       const again = frozenTask({
-        ...{ lab: 'pick-the-pair', seed, scenario, kitId },
-        ...{ templates, templatesSeen: [], windowMinutes, minutesAllowed: null, mayPause: false },
+        lab: 'pick-the-pair',
+        seed,
+        scenario,
+        kitId,
+        templates,
+        templatesSeen: [],
+        windowMinutes,
+        minutesAllowed: null,
+        mayPause: false,
       });
       // The database's JSON keeps 16 digits of the frame's numbers, so what decides is compared.
       const stored = pairVariantSchema.parse(variant);
       const decided = ({ template, scenario: at, frame, givenHip, proposals }: typeof stored) => ({
-        ...{ template, givenHip, proposals },
-        ...{ scenario: at, instant: frame.instant },
+        template,
+        givenHip,
+        proposals,
+        scenario: at,
+        instant: frame.instant,
       });
       if (again.lab !== 'pick-the-pair') throw new Error('a task of another lab');
       expect(decided(again.variant)).toEqual(decided(stored));

@@ -50,10 +50,22 @@ async function done(works: readonly Work[]) {
     const number = works.slice(0, index).filter((other) => other.part === part).length + 1;
     const attempt = await db().attempt.create({
       data: {
-        ...{ ...own, partId: parts[part] ?? null, mode: 'check', lab: 'pick-the-pair', number },
-        ...{ title: 'Pick the pair', placeName: 'Keswick', template: 'free-pair', seed: 'seed' },
-        ...{ variant: {}, answerKey: {}, dueTimeZone: 'Europe/London' },
-        ...{ graderVersion: 1, generatorVersion: 1, catalogueVersion: '1', zoneRulesVersion: '1' },
+        ...own,
+        partId: parts[part] ?? null,
+        mode: 'check',
+        lab: 'pick-the-pair',
+        number,
+        title: 'Pick the pair',
+        placeName: 'Keswick',
+        template: 'free-pair',
+        seed: 'seed',
+        variant: {},
+        answerKey: {},
+        dueTimeZone: 'Europe/London',
+        graderVersion: 1,
+        generatorVersion: 1,
+        catalogueVersion: '1',
+        zoneRulesVersion: '1',
         policy: { ...assignmentInput().policy, ...policy },
         startedAt: hour(started),
         status: submitted === null ? 'open' : 'submitted',
@@ -64,7 +76,10 @@ async function done(works: readonly Work[]) {
     if (submitted !== null && mark !== null)
       await db().mark.create({
         data: {
-          ...{ attemptId: attempt.id, graderVersion: 1, ...mark, result: { criteria: [] } },
+          attemptId: attempt.id,
+          graderVersion: 1,
+          ...mark,
+          result: { criteria: [] },
           gradedAt: hour(submitted),
         },
       });
@@ -77,7 +92,10 @@ async function bothSides(clock = monday) {
   const [card] = await listStudentAssignments(school.ann, clock);
   if (cell === undefined || card === undefined) throw new Error('both sides list the assignment');
   const told = ({ state, mark, gateFailed, passMark }: typeof cell | typeof card) => ({
-    ...{ state, mark, gateFailed, passMark },
+    state,
+    mark,
+    gateFailed,
+    passMark,
   });
   const mean = gradebook?.students.find(({ id }) => id === school.ann.studentId)?.mean;
   return { teacher: told(cell), student: told(card), mean };
@@ -128,7 +146,7 @@ test('the teacher’s cell and the student’s card tell the same of whatever wa
         });
         await db().override.deleteMany({ where: { assignmentId } });
         await db().extension.deleteMany({ where: { assignmentId } });
-        const by = { ...{ assignmentId, studentId, note: 'x' }, changedAt: monday.now() };
+        const by = { assignmentId, studentId, note: 'x', changedAt: monday.now() };
         if (said !== null) await db().override.create({ data: { ...by, ...said } });
         if (extension !== null)
           await db().extension.create({ data: { ...by, dueAt: hour(extension) } });
@@ -143,7 +161,12 @@ test('the teacher’s cell and the student’s card tell the same of whatever wa
 const good = { total: 65, gateFailed: false };
 /** In time, by the rules as they were at some hour. */
 const work = (part: number, started: number, change: Partial<Work> = {}): Work => ({
-  ...{ part, started, submitted: started + 1, mark: good, returned: false, policy: {} },
+  part,
+  started,
+  submitted: started + 1,
+  mark: good,
+  returned: false,
+  policy: {},
   ...change,
 });
 /** Nothing decided by hand, and the assignment as it is now. */

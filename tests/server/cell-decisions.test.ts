@@ -90,7 +90,8 @@ describe('the trail and undo', () => {
     expect(lines).toHaveLength(8);
     expect(lines.slice(4).every(({ undone }) => undone)).toBe(true);
     expect(lines[0]).toMatchObject({
-      ...{ action: 'undone', who: 'colleague' },
+      action: 'undone',
+      who: 'colleague',
       after: { undoneAction: 'mark-overridden' },
     });
   });
@@ -359,8 +360,14 @@ describe('several parts, students who left and means', () => {
     const { scenarioVersionId, reference, templates, windowMinutes } = part;
     await db().assignmentPart.create({
       data: {
-        ...{ assignmentId, scenarioVersionId, reference, windowMinutes },
-        ...{ kind: 'lab', position: 90, weight: 3, templates: templates ?? [] },
+        assignmentId,
+        scenarioVersionId,
+        reference,
+        windowMinutes,
+        kind: 'lab',
+        position: 90,
+        weight: 3,
+        templates: templates ?? [],
       },
     });
     const now = await cell();

@@ -115,7 +115,12 @@ describe('an assignment', () => {
     const decision = { studentId: school.ben.studentId, assignmentId, note: 'Away.' };
     valueOf(await excuse(school.owner, decision, monday));
     expect(await assignmentIn(assignmentId)).toMatchObject({
-      ...{ marks: [90], reached: 1, gateFailed: 0, excused: 1, withoutMark: 1, passMark: 70 },
+      marks: [90],
+      reached: 1,
+      gateFailed: 0,
+      excused: 1,
+      withoutMark: 1,
+      passMark: 70,
     });
   });
 
@@ -154,7 +159,8 @@ describe('an assignment', () => {
       {
         id: 'sun',
         attempts: [school.ann, school.ben].map(({ studentId }, index) => ({
-          ...{ studentId, attemptId: failed[index] },
+          studentId,
+          attemptId: failed[index],
         })),
       },
     ]);
@@ -171,7 +177,8 @@ describe('an assignment', () => {
       sentence: misconceptions['two-stars-too-close'],
       lesson: 'choosing-alignment-stars',
       studentIds: [school.cy.studentId],
-      ...{ inQuestions: 0, inLabs: 1 },
+      inQuestions: 0,
+      inLabs: 1,
     });
   });
 });

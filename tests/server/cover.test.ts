@@ -168,10 +168,18 @@ describe('a substitute', () => {
     const observedAt = monday.now();
     await db().observation.create({
       data: {
-        ...{ studentId, skill: 'level', level: 3, gates: [], instrument: 'wren', prompts: 0 },
-        ...{ note: 'a word for teachers', key: `seen-${studentId}`, observedAt },
+        studentId,
+        skill: 'level',
+        level: 3,
+        gates: [],
+        instrument: 'wren',
+        prompts: 0,
+        note: 'a word for teachers',
+        key: `seen-${studentId}`,
+        observedAt,
         conditions: { light: 'night', cloud: 'clear' },
-        ...{ receivedAt: observedAt, assessorId: other.owner.teacherId },
+        receivedAt: observedAt,
+        assessorId: other.owner.teacherId,
       },
     });
     const read = async (who: Viewer) => ({
@@ -185,12 +193,20 @@ describe('a substitute', () => {
       report: (await getStudentReport(who, studentId, monday)) !== null,
     });
     expect(await read(other.observer)).toEqual({
-      ...{ comments: [text], sheet: ['a word for teachers'], record: ['a word for teachers'] },
-      ...{ key: true, preview: true, report: true },
+      comments: [text],
+      sheet: ['a word for teachers'],
+      record: ['a word for teachers'],
+      key: true,
+      preview: true,
+      report: true,
     });
     expect(await read(viewer)).toEqual({
-      ...{ comments: [], sheet: [''], record: [''] },
-      ...{ key: false, preview: false, report: false },
+      comments: [],
+      sheet: [''],
+      record: [''],
+      key: false,
+      preview: false,
+      report: false,
     });
   });
 

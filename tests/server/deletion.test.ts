@@ -40,7 +40,9 @@ beforeAll(async () => {
   const { classId } = school;
   const group = await db().group.create({
     data: {
-      ...{ classId, name: 'Wren', kitId: 'wren' },
+      classId,
+      name: 'Wren',
+      kitId: 'wren',
       members: {
         create: [{ studentId: school.ann.studentId }, { studentId: school.ben.studentId }],
       },
@@ -49,26 +51,38 @@ beforeAll(async () => {
   });
   await db().extension.create({
     data: {
-      ...{ assignmentId, groupId: group.id, note: 'Cloudy.', changedAt: monday.now() },
+      assignmentId,
+      groupId: group.id,
+      note: 'Cloudy.',
+      changedAt: monday.now(),
       dueAt: afterDue(48).now(),
     },
   });
   await db().coverLink.create({
     data: {
-      ...{ classId, tokenHash: 'a cover link', createdById: school.owner.teacherId },
-      ...{ createdAt: monday.now(), expiresAt: afterDue(0).now() },
+      classId,
+      tokenHash: 'a cover link',
+      createdById: school.owner.teacherId,
+      createdAt: monday.now(),
+      expiresAt: afterDue(0).now(),
       sessions: {
         create: {
-          ...{ tokenHash: 'a cover session', device: 'A browser' },
-          ...{ createdAt: monday.now(), lastSeenAt: monday.now() },
+          tokenHash: 'a cover session',
+          device: 'A browser',
+          createdAt: monday.now(),
+          lastSeenAt: monday.now(),
         },
       },
     },
   });
   await db().invitation.create({
     data: {
-      ...{ kind: 'teacher', tokenHash: 'an invitation', classId, role: 'observer' },
-      ...{ createdAt: monday.now(), expiresAt: afterDue(0).now() },
+      kind: 'teacher',
+      tokenHash: 'an invitation',
+      classId,
+      role: 'observer',
+      createdAt: monday.now(),
+      expiresAt: afterDue(0).now(),
     },
   });
   for (const student of [school.ann, school.ben]) {
@@ -106,7 +120,9 @@ beforeAll(async () => {
     });
     await db().comment.create({
       data: {
-        ...{ attemptId, teacherId: school.owner.teacherId, changedAt: monday.now() },
+        attemptId,
+        teacherId: school.owner.teacherId,
+        changedAt: monday.now(),
         text: 'Look at the height once more.',
       },
     });
@@ -171,8 +187,13 @@ test('a note that was taken back is no longer said of the student', async () => 
   if (kept === undefined) throw new Error('a note was made');
   await db().observation.create({
     data: {
-      ...{ ...kept, id: undefined, ...note, note: 'The wrong child.' },
-      ...{ gates: [], conditions: {}, retractedAt: monday.now() },
+      ...kept,
+      id: undefined,
+      ...note,
+      note: 'The wrong child.',
+      gates: [],
+      conditions: {},
+      retractedAt: monday.now(),
     },
   });
   const text = JSON.stringify(await exportStudent(school.owner, note.studentId));

@@ -98,7 +98,9 @@ const { classId, studentIdOf } = {
 
 test('an owner and a teacher take files away; observer, substitute, others and nobody do not', async () => {
   const cover: Viewer = {
-    ...{ kind: 'cover', coverId: 'c', displayName: 'Cover teacher' },
+    kind: 'cover',
+    coverId: 'c',
+    displayName: 'Cover teacher',
     classId: classId(),
   };
   const files: ((viewer: Viewer) => Promise<unknown>)[] = [
@@ -119,10 +121,14 @@ test('an owner and a teacher take files away; observer, substitute, others and n
 test('an address that cannot be read gives the least away', () => {
   expect(readExportChoices({})).toEqual({ names: 'cards', accommodations: false, student: null });
   expect(readExportChoices({ names: ['shown', 'x'], accommodations: 'yes', student: '' })).toEqual({
-    ...{ names: 'cards', accommodations: false, student: null },
+    names: 'cards',
+    accommodations: false,
+    student: null,
   });
   expect(readExportChoices({ names: 'shown', accommodations: 'with', student: 's' })).toEqual({
-    ...{ names: 'shown', accommodations: true, student: 's' },
+    names: 'shown',
+    accommodations: true,
+    student: 's',
   });
   expect(readClassFile('marks.csv')).toBe('marks.csv');
   expect(readClassFile('../secret')).toBeNull();
@@ -249,7 +255,9 @@ const statementSchema = z.strictObject({
       score: z
         .strictObject({
           scaled: z.number().min(-1).max(1),
-          ...{ raw: z.number(), min: z.number(), max: z.number() },
+          raw: z.number(),
+          min: z.number(),
+          max: z.number(),
         })
         .refine(({ raw, min, max }) => min < max && raw >= min && raw <= max)
         .optional(),
@@ -351,7 +359,10 @@ test('what lateness takes below the pass mark has not passed; told otherwise lat
   const { graderVersion } = await db().mark.findFirstOrThrow({ where: { attemptId } });
   await db().mark.create({
     data: {
-      ...{ attemptId, graderVersion: graderVersion + 1, total: 90, result: {} },
+      attemptId,
+      graderVersion: graderVersion + 1,
+      total: 90,
+      result: {},
       gradedAt: afterDue(30).now(),
     },
   });

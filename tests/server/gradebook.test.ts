@@ -77,7 +77,8 @@ describe('what counts', () => {
     const cell = await cellOf(assignmentId);
     expect(cell.mark).toBeCloseTo(mark, 10);
     expect(cell).toMatchObject({
-      ...{ attempts: 2, overridden: false },
+      attempts: 2,
+      overridden: false,
       countedAttemptId: attempts[which],
     });
   });
@@ -97,8 +98,10 @@ describe('what counts', () => {
     await marked(assignmentId, 80);
     valueOf(
       await overrideMark(school.owner, {
-        ...{ studentId: school.ann.studentId, assignmentId },
-        ...{ mark: 55, note: 'Saw it done at the telescope.' },
+        studentId: school.ann.studentId,
+        assignmentId,
+        mark: 55,
+        note: 'Saw it done at the telescope.',
       }),
     );
     expect(await cellOf(assignmentId)).toMatchObject({ mark: 55, countedAttemptId: first });
@@ -110,7 +113,9 @@ describe('what counts', () => {
     await db().mark.deleteMany({ where: { attemptId: handedIn } });
     await started(school.ann, assignmentId);
     expect(await cellOf(assignmentId)).toMatchObject({
-      ...{ mark: null, attempts: 2, underWay: true },
+      mark: null,
+      attempts: 2,
+      underWay: true,
       countedAttemptId: handedIn,
     });
     expect((await cellOf(assignmentId, school.ben)).countedAttemptId).toBeNull();

@@ -86,22 +86,28 @@ describe('a lesson', () => {
     await arrive(school.ann);
     const attemptId = await started(school.ann, assignmentId, into(1));
     expect(await tileOf(school, 1, into(2))).toMatchObject({
-      ...{ state: 'working', student: { displayName: 'Ann' }, since: into(1).now() },
+      state: 'working',
+      student: { displayName: 'Ann' },
+      since: into(1).now(),
       place: { kind: 'attempt', lab: 'pick-the-pair', mode: 'check', title: 'Pick the pair' },
     });
     const saved = { sequence: 1, draft: pick };
     valueOf(await saveDraft(school.ann, attemptId, saved, into(3)));
     expect(await tileOf(school, 1, into(8.9))).toMatchObject({
-      ...{ state: 'working', place: { stage: { kind: 'picked', count: 1 } } },
+      state: 'working',
+      place: { stage: { kind: 'picked', count: 1 } },
     });
     expect(await tileOf(school, 1, into(9))).toMatchObject({
-      ...{ state: 'needs-help', need: { why: 'no-new-step', since: into(3).now() } },
+      state: 'needs-help',
+      need: { why: 'no-new-step', since: into(3).now() },
     });
     const submission = await answerFor(attemptId, 'best');
     const answer = { submission, idempotencyKey: 'ann-hands-in' };
     valueOf(await submitAttempt(school.ann, attemptId, answer, into(10)));
     expect(await tileOf(school, 1, into(11))).toMatchObject({
-      ...{ state: 'done', need: null, failed: null },
+      state: 'done',
+      need: null,
+      failed: null,
       place: { kind: 'handed-in', passed: true },
     });
   });
@@ -110,13 +116,15 @@ describe('a lesson', () => {
     await arrive(school.ben, into(2));
     valueOf(await nextQuestion(school.ben, { lesson: 'level-enough' }, into(3)));
     expect(await tileOf(school, 2, into(4))).toMatchObject({
-      ...{ state: 'working', place: { kind: 'practice', lesson: 'level-enough' } },
+      state: 'working',
+      place: { kind: 'practice', lesson: 'level-enough' },
     });
     expect(await tileOf(school, 2, into(7))).toMatchObject({ need: { why: 'no-answer' } });
     noteReading(school.ben, 'level-enough', into(8));
     noteReading(school.owner, 'level-enough', into(8));
     expect(await tileOf(school, 2, into(9))).toMatchObject({
-      ...{ state: 'here', place: { kind: 'reading', lesson: 'level-enough' } },
+      state: 'here',
+      place: { kind: 'reading', lesson: 'level-enough' },
     });
   });
 
@@ -162,7 +170,8 @@ describe('a lesson', () => {
     expect(await cards({ order: 'card' })).toEqual([1, 2, 3]);
     const { id: group } = await db().group.create({
       data: {
-        ...{ classId: school.classId, name: 'Wren' },
+        classId: school.classId,
+        name: 'Wren',
         members: { create: { studentId: school.ben.studentId } },
       },
     });
@@ -234,13 +243,18 @@ describe('the stream of events', () => {
     const gone = new AbortController();
     let current = viewer;
     const stream = liveStream({
-      ...{ viewer: () => Promise.resolve(current), classId: school.classId },
-      ...{ options: usual, present: liveView, signal: gone.signal, clock },
+      viewer: () => Promise.resolve(current),
+      classId: school.classId,
+      options: usual,
+      present: liveView,
+      signal: gone.signal,
+      clock,
       ticker: turned.ticker,
     });
     return {
       ...turned,
-      ...{ reader: stream.getReader(), gone },
+      reader: stream.getReader(),
+      gone,
       becomes: (next: Viewer) => {
         current = next;
       },

@@ -96,16 +96,34 @@ test('work from before there were several labs is kept, as work of the first', (
   };
   const at = '2026-11-30T09:00:00.000Z';
   insert('Class', {
-    ...{ id: 'c', name: 'Year 8', code: 'ABCDEFGH', timeZone: 'Europe/London' },
-    ...{ createdAt: at, retentionDate: at, nextCardNumber: 2 },
+    id: 'c',
+    name: 'Year 8',
+    code: 'ABCDEFGH',
+    timeZone: 'Europe/London',
+    createdAt: at,
+    retentionDate: at,
+    nextCardNumber: 2,
   });
   insert('Student', { id: 's', classId: 'c', displayName: 'Ann', cardNumber: 1 });
   insert('Accommodation', { studentId: 's', extraAttempts: 2 });
   insert('Attempt', {
-    ...{ id: 'a', studentId: 's', mode: 'practice', number: 1, status: 'submitted' },
-    ...{ title: 'Pick the pair', placeName: 'Keswick', template: 'free-pair', seed: '00' },
-    ...{ variant: '{}', answerKey: '{}', dueTimeZone: 'Europe/London', graderVersion: 1 },
-    ...{ generatorVersion: 2, catalogueVersion: 'x', zoneRulesVersion: 'x', startedAt: at },
+    id: 'a',
+    studentId: 's',
+    mode: 'practice',
+    number: 1,
+    status: 'submitted',
+    title: 'Pick the pair',
+    placeName: 'Keswick',
+    template: 'free-pair',
+    seed: '00',
+    variant: '{}',
+    answerKey: '{}',
+    dueTimeZone: 'Europe/London',
+    graderVersion: 1,
+    generatorVersion: 2,
+    catalogueVersion: 'x',
+    zoneRulesVersion: 'x',
+    startedAt: at,
   });
   insert('Event', { attemptId: 'a', sequence: 0, kind: 'started', payload: '{}', at });
   insert('Mark', { attemptId: 'a', graderVersion: 1, total: 90, result: '{}', gradedAt: at });

@@ -64,9 +64,16 @@ describe('a night plan', () => {
     const town = (name: string) =>
       getNightPlan(school.owner, school.classId, { town: name }, monday);
     const row = {
-      ...{ name: 'Quito', foldedName: 'quito', foldedAscii: 'quito', country: 'EC', region: '18' },
-      ...{ latitudeDeg: -0.23, longitudeDeg: -78.52, elevationM: 2850 },
-      ...{ timeZone: 'America/Guayaquil', population: 1_400_000 },
+      name: 'Quito',
+      foldedName: 'quito',
+      foldedAscii: 'quito',
+      country: 'EC',
+      region: '18',
+      latitudeDeg: -0.23,
+      longitudeDeg: -78.52,
+      elevationM: 2850,
+      timeZone: 'America/Guayaquil',
+      population: 1_400_000,
     };
     beforeAll(async () => {
       const small = { id: 2, population: 900, name: 'Quitos', timeZone: 'Asia/Manila' };

@@ -19,9 +19,18 @@ beforeEach(async () => {
 
 const newKey = (): string => (made += 1).toString(16).padStart(32, '0');
 const note = (change: Partial<OutgoingNote> = {}): OutgoingNote => ({
-  ...{ kind: 'note', key: newKey(), studentId: school.ann.studentId, skill: 'level', level: 3 },
-  ...{ gates: [], prompts: 0, note: '', instrument: 'Wren', over: null },
-  ...{ conditions: { light: 'night', cloud: 'clear' }, observedAt: '2026-12-04T20:00:00.000Z' },
+  kind: 'note',
+  key: newKey(),
+  studentId: school.ann.studentId,
+  skill: 'level',
+  level: 3,
+  gates: [],
+  prompts: 0,
+  note: '',
+  instrument: 'Wren',
+  over: null,
+  conditions: { light: 'night', cloud: 'clear' },
+  observedAt: '2026-12-04T20:00:00.000Z',
   ...change,
 });
 const send = async (items: readonly unknown[], viewer: Viewer = school.owner, clock = morning) =>
@@ -97,10 +106,16 @@ describe('a note', () => {
     const sent = note({ prompts: 2, gates: ['fingers-in-legs'], note: 'tray forgotten' });
     await send([sent]);
     expect(await db().observation.findUniqueOrThrow({ where: { key: sent.key } })).toMatchObject({
-      ...{ level: 3, prompts: 2, gates: ['fingers-in-legs'], note: 'tray forgotten' },
-      ...{ instrument: 'Wren', conditions: { light: 'night', cloud: 'clear' } },
-      ...{ observedAt: new Date(sent.observedAt), receivedAt: morning.now() },
-      ...{ assessorId: school.owner.teacherId, retractedAt: null },
+      level: 3,
+      prompts: 2,
+      gates: ['fingers-in-legs'],
+      note: 'tray forgotten',
+      instrument: 'Wren',
+      conditions: { light: 'night', cloud: 'clear' },
+      observedAt: new Date(sent.observedAt),
+      receivedAt: morning.now(),
+      assessorId: school.owner.teacherId,
+      retractedAt: null,
     });
   });
 

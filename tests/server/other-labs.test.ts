@@ -216,7 +216,8 @@ describe('a run’s log', () => {
     const attemptId = await openRun();
     const small = 1.2345678901234567e-100;
     const long = Array.from({ length: longestLog }, (_, index) => ({
-      ...{ at: 1_000_000 + index, do: 'this-is-the-star' },
+      at: 1_000_000 + index,
+      do: 'this-is-the-star',
       readings: { azimuthDeg: small, altitudeDeg: -small },
     }));
     const draft = { log: long };

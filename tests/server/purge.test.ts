@@ -22,8 +22,16 @@ async function makeClass(name: string, retentionDate: Date) {
   });
   await db().askedQuestion.create({
     data: {
-      ...{ studentId: student.id, lesson: 'level-enough', number: 1, skill: 'level', seed: name },
-      ...{ family: 'any', template: 'any', generatorVersion: 1, graderVersion: 1, item: {} },
+      studentId: student.id,
+      lesson: 'level-enough',
+      number: 1,
+      skill: 'level',
+      seed: name,
+      family: 'any',
+      template: 'any',
+      generatorVersion: 1,
+      graderVersion: 1,
+      item: {},
       askedAt: at('2026-10-01T00:00:00Z'),
     },
   });
@@ -54,7 +62,10 @@ beforeAll(async () => {
     at('2027-10-01T11:00:00Z'),
   );
   const link = (tokenHash: string, expiresAt: Date, endedAt: Date | null = null) => ({
-    ...{ classId, tokenHash, expiresAt, endedAt },
+    classId,
+    tokenHash,
+    expiresAt,
+    endedAt,
     createdAt: at('2027-09-30T07:00:00Z'),
   });
   await db().coverLink.createMany({

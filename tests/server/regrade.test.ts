@@ -43,7 +43,9 @@ const accept = (accepted: string[], lowered: string[] = [], clock = monday) =>
 describe('the preview', () => {
   test('says nothing where the replay gives the marks that stand, and looks at all work', async () => {
     expect(await previewRegrade(school.owner, assignmentId)).toMatchObject({
-      ...{ replayed: 2, changes: [], refused: [] },
+      replayed: 2,
+      changes: [],
+      refused: [],
     });
   });
 

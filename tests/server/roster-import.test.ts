@@ -121,7 +121,12 @@ describe('an import', () => {
     ]);
     const preview = valueOf(await previewRoster(school.owner, school.classId, list));
     expect(preview.counts).toEqual({
-      ...{ add: 2, rename: 0, back: 0, leave: 0, same: 1, untouched: 2 },
+      add: 2,
+      rename: 0,
+      back: 0,
+      leave: 0,
+      same: 1,
+      untouched: 2,
     });
     expect(await rosterLines()).toEqual(['1 Ann -', '2 Ben -', '3 Cy -']);
     const { counts } = await imported(list);

@@ -68,7 +68,11 @@ describe('a check', () => {
     expect(await mine(school, 'choose-stars')).toMatchObject({ state: 'practising', inARow: 1 });
     expect(await evidence(school, 'choose-stars')).toMatchObject([
       {
-        ...{ mode: 'check', passMark: 70, passed: true, withheld: false, question: null },
+        mode: 'check',
+        passMark: 70,
+        passed: true,
+        withheld: false,
+        question: null,
         source: { kind: 'lab', attemptId, lab: 'pick-the-pair', from: 'mark' },
         made: { inARow: 1 },
       },
@@ -147,7 +151,9 @@ test('a question that was answered stands in the evidence with its answer and wh
   valueOf(await answerQuestion(school.ann, id, answer, monday));
   const [piece] = await evidence(school, skill);
   expect(piece).toMatchObject({
-    ...{ mode: 'practice', passed: true, passMark: 80 },
+    mode: 'practice',
+    passed: true,
+    passMark: 80,
     question: { face, answer, feedback: { verdict: 'right' } },
   });
   expect(piece?.about).toMatch(/./);

@@ -46,11 +46,18 @@ async function handIn(
 async function seenOutside(observedAt: string, change: { level?: number; gone?: boolean } = {}) {
   await db().observation.create({
     data: {
-      ...{ studentId: school.ann.studentId, skill: 'level', level: change.level ?? 4 },
-      ...{ gates: [], instrument: 'wren', note: 'a word for teachers', prompts: 0 },
+      studentId: school.ann.studentId,
+      skill: 'level',
+      level: change.level ?? 4,
+      gates: [],
+      instrument: 'wren',
+      note: 'a word for teachers',
+      prompts: 0,
       conditions: { light: 'night', cloud: 'clear' },
-      ...{ key: randomUUID().replaceAll('-', ''), assessorId: school.owner.teacherId },
-      ...{ observedAt: new Date(observedAt), receivedAt: new Date(observedAt) },
+      key: randomUUID().replaceAll('-', ''),
+      assessorId: school.owner.teacherId,
+      observedAt: new Date(observedAt),
+      receivedAt: new Date(observedAt),
       retractedAt: change.gone === true ? new Date(observedAt) : null,
     },
   });

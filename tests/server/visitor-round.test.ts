@@ -63,7 +63,9 @@ describe('the first round of a newcomer', () => {
       const { scenario, frame } = first.variant;
       expect(scenario.clouds).toEqual([]);
       const key = storedAnswerKey({
-        ...{ scenario, frame, instant: frame.instant },
+        scenario,
+        frame,
+        instant: frame.instant,
         catalogue: loadCatalogue(),
       });
       expect(rightPairs(first.variant, key)).not.toEqual([]);
@@ -103,9 +105,15 @@ describe('the first round of a newcomer', () => {
 });
 
 const somePlace = {
-  ...{ name: 'Summerby', foldedName: 'summerby', foldedAscii: 'summerby' },
-  ...{ country: 'XX', region: '', population: 1000 },
-  ...{ longitudeDeg: 15, elevationM: 10, timeZone: 'Europe/Berlin' },
+  name: 'Summerby',
+  foldedName: 'summerby',
+  foldedAscii: 'summerby',
+  country: 'XX',
+  region: '',
+  population: 1000,
+  longitudeDeg: 15,
+  elevationM: 10,
+  timeZone: 'Europe/Berlin',
 };
 
 describe('what makes no sense is refused', () => {

@@ -18,7 +18,10 @@ export function balanceTask(
 ): BalanceVariant {
   const scenario = eveningScenario();
   return generateBalance({
-    ...{ seed, scenario, templates: [template], windowMinutes: 40 },
+    seed,
+    scenario,
+    templates: [template],
+    windowMinutes: 40,
     kit: benchKitFor(kitId, scenario),
   });
 }

@@ -14,7 +14,9 @@ export function manyBenchTasks<T extends string, V>(
   return templates.flatMap((template) =>
     Array.from({ length: perTemplate }, (_, index) =>
       generate({
-        ...{ seed: `many ${template} ${String(index)}`, scenario, windowMinutes: 40 },
+        seed: `many ${template} ${String(index)}`,
+        scenario,
+        windowMinutes: 40,
         templates: [template],
         kit: benchKitFor(kits[index % kits.length] ?? null, scenario),
       }),

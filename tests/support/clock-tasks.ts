@@ -12,27 +12,33 @@ const scenarios = [
   {},
   {
     place: { latitudeDeg: 50.11, longitudeDeg: 8.68, elevationM: 100 },
-    ...{ localTime: '2026-08-14T22:30', timeZone: 'Europe/Berlin' },
+    localTime: '2026-08-14T22:30',
+    timeZone: 'Europe/Berlin',
   },
   {
     place: { latitudeDeg: 51.5, longitudeDeg: -0.1, elevationM: 20 },
-    ...{ localTime: '2026-03-12T20:00', timeZone: 'Europe/London' },
+    localTime: '2026-03-12T20:00',
+    timeZone: 'Europe/London',
   },
   {
     place: { latitudeDeg: 27.7, longitudeDeg: 85.3, elevationM: 1400 },
-    ...{ localTime: '2026-11-20T19:15', timeZone: 'Asia/Kathmandu' },
+    localTime: '2026-11-20T19:15',
+    timeZone: 'Asia/Kathmandu',
   },
   {
     place: { latitudeDeg: -33.87, longitudeDeg: 151.2, elevationM: 20 },
-    ...{ localTime: '2027-01-09T21:45', timeZone: 'Australia/Sydney' },
+    localTime: '2027-01-09T21:45',
+    timeZone: 'Australia/Sydney',
   },
   {
     place: { latitudeDeg: 69.65, longitudeDeg: 18.96, elevationM: 5 },
-    ...{ localTime: '2026-06-21T23:50', timeZone: 'Europe/Oslo' },
+    localTime: '2026-06-21T23:50',
+    timeZone: 'Europe/Oslo',
   },
   {
     place: { latitudeDeg: -1.28, longitudeDeg: 36.8, elevationM: 1700 },
-    ...{ localTime: '2030-05-31T00:20', timeZone: 'Africa/Nairobi' },
+    localTime: '2030-05-31T00:20',
+    timeZone: 'Africa/Nairobi',
   },
 ];
 const kits = ['wren', 'heron', 'owl'] as const;
@@ -45,7 +51,10 @@ export function clockTask(
 ): ClockAndPlaceVariant {
   const scenario = eveningScenario(scenarios[index % scenarios.length]);
   return generateClockAndPlace({
-    ...{ seed, scenario, windowMinutes: 40, templates: [template] },
+    seed,
+    scenario,
+    windowMinutes: 40,
+    templates: [template],
     kit: benchKitFor(kits[index % kits.length] ?? null, scenario),
   });
 }

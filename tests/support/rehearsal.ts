@@ -36,11 +36,17 @@ export function rehearsalOf(
   if (kit === undefined || eyepiece === undefined) throw new Error('no kit with an eyepiece');
   const { focalLengthMm, apparentFieldDeg } = eyepiece;
   const scenario = eveningScenario({
-    ...{ place, timeZone, localTime: '2026-12-05T22:30', telescope: kit.telescope },
+    place,
+    timeZone,
+    localTime: '2026-12-05T22:30',
+    telescope: kit.telescope,
     eyepiece: { focalLengthMm, apparentFieldDeg },
   });
   return generateDressRehearsal({
-    ...{ seed: `${template} ${number}`, scenario, templates: [template], windowMinutes: 40 },
+    seed: `${template} ${number}`,
+    scenario,
+    templates: [template],
+    windowMinutes: 40,
     kit: benchKitFor(kit.id, scenario),
     catalogue,
   });

@@ -95,7 +95,11 @@ function mixedNightOf(
   if (template === 'own-choice') return runNightOf(random, kit, scenario, frame, declinationDeg);
   const variant = generateRunVariant({
     seed: `${template} ${String(random.next())}`,
-    ...{ scenario, templates: [template], windowMinutes: 0, catalogue, declinationDeg },
+    scenario,
+    templates: [template],
+    windowMinutes: 0,
+    catalogue,
+    declinationDeg,
     kit: runKitOf(kit),
   });
   const input = { ...variant, catalogue };
@@ -103,7 +107,9 @@ function mixedNightOf(
   if (best === null) return null;
   const { frame: sky, scenario: moved } = variant;
   const answerKey = storedAnswerKey({
-    ...{ scenario: moved, frame: sky, catalogue },
+    scenario: moved,
+    frame: sky,
+    catalogue,
     instant: sky.instant,
   });
   return { variant, answerKey, input, best };

@@ -60,7 +60,11 @@ export const labPart = (
   templates: readonly string[],
   change: Partial<AssignmentPartInput> = {},
 ): AssignmentPartInput => ({
-  ...{ lab, templates: [...templates], windowMinutes: 20, minutesAllowed: null, weight: 1 },
+  lab,
+  templates: [...templates],
+  windowMinutes: 20,
+  minutesAllowed: null,
+  weight: 1,
   ...change,
 });
 
@@ -79,7 +83,8 @@ export function assignmentInput(change: Partial<AssignmentInput['policy']> = {})
     siteId: 'open-field',
     parts: [labPart('pick-the-pair', ['free-pair'])],
     lessons: ['choosing-alignment-stars'],
-    ...{ weight: 1, needsSignOff: false },
+    weight: 1,
+    needsSignOff: false,
     policy: {
       attemptsAllowed: 2,
       dueAt,

@@ -12,7 +12,8 @@ export async function takeRoster(page: Page, classId: string, count: number): Pr
   await page.goto(routes.teacher.classRoster(classId));
   await page.getByRole('tab', { name: 'OneRoster zip' }).click();
   await page.getByLabel('OneRoster 1.2 zip').setInputFiles({
-    ...{ name: 'school-office.zip', mimeType: 'application/zip' },
+    name: 'school-office.zip',
+    mimeType: 'application/zip',
     buffer: Buffer.from(oneRosterZip(count)),
   });
   await expect(page.getByText('school-office.zip read: 1 class.')).toBeVisible();
@@ -28,7 +29,8 @@ export async function takeRosterAgain(page: Page, classId: string, count: number
   await page.goto(routes.teacher.classRoster(classId));
   await page.getByRole('tab', { name: 'OneRoster zip' }).click();
   await page.getByLabel('OneRoster 1.2 zip').setInputFiles({
-    ...{ name: 'school-office.zip', mimeType: 'application/zip' },
+    name: 'school-office.zip',
+    mimeType: 'application/zip',
     buffer: Buffer.from(oneRosterZip(count)),
   });
   await page.getByRole('button', { name: 'Preview' }).click();
@@ -50,7 +52,10 @@ export async function cardsOf(page: Page, classId: string): Promise<(Card & { na
   );
   await page.getByRole('button', { name: 'Done: take them off the screen' }).click();
   return cards.map(({ name, facts: [classCode = '', cardNumber = '', words = ''] }) => ({
-    ...{ name, classCode, cardNumber, words },
+    name,
+    classCode,
+    cardNumber,
+    words,
   }));
 }
 

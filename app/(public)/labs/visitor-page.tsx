@@ -87,7 +87,11 @@ export const addressOf = ({
   placeId,
   localTime,
 }: Omit<VisitorRound<unknown>, 'variant' | 'placeName'>) => ({
-  ...{ seed, kitId, siteId, placeId, localTime },
+  seed,
+  kitId,
+  siteId,
+  placeId,
+  localTime,
 });
 
 const newSeed = (): string => randomUUID().replaceAll('-', '').slice(0, 12);

@@ -8,16 +8,35 @@ afterEach(cleanup);
 
 const now = new Date('2026-12-01T10:00:00Z');
 const part = (change: Partial<StudentPart>): StudentPart => ({
-  ...{ partId: 'p', lab: 'level', templates: [], weight: 1, state: 'not-started', mark: null },
-  ...{ gateFailed: false, attemptsUsed: 0, attemptsAllowed: 2, openAttemptId: null },
-  ...{ lastSubmittedAttemptId: null, feedbackVisible: true },
+  partId: 'p',
+  lab: 'level',
+  templates: [],
+  weight: 1,
+  state: 'not-started',
+  mark: null,
+  gateFailed: false,
+  attemptsUsed: 0,
+  attemptsAllowed: 2,
+  openAttemptId: null,
+  lastSubmittedAttemptId: null,
+  feedbackVisible: true,
   ...change,
 });
 const card = (change: Partial<StudentAssignment>): StudentAssignment => ({
-  ...{ assignmentId: 'a', title: 'An evening', placeName: 'Keswick', dueAt: null },
-  ...{ dueTimeZone: 'Europe/London', state: 'in-progress', mark: null, markByHand: false },
-  ...{ passMark: 70, gateFailed: false, feedbackVisible: true, toSignOff: [] },
-  ...{ lessons: ['level-enough'], parts: [part({})] },
+  assignmentId: 'a',
+  title: 'An evening',
+  placeName: 'Keswick',
+  dueAt: null,
+  dueTimeZone: 'Europe/London',
+  state: 'in-progress',
+  mark: null,
+  markByHand: false,
+  passMark: 70,
+  gateFailed: false,
+  feedbackVisible: true,
+  toSignOff: [],
+  lessons: ['level-enough'],
+  parts: [part({})],
   ...change,
 });
 const several = card({
@@ -25,7 +44,10 @@ const several = card({
   mark: 100,
   parts: [
     part({
-      ...{ partId: 'one', state: 'complete', mark: 100, attemptsUsed: 1 },
+      partId: 'one',
+      state: 'complete',
+      mark: 100,
+      attemptsUsed: 1,
       lastSubmittedAttemptId: 'done',
     }),
     part({ partId: 'two', lab: 'power', state: 'in-progress', openAttemptId: 'open' }),

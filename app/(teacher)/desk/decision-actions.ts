@@ -132,7 +132,10 @@ export async function decideDue(
     dueAt = resolved.instant;
   }
   const decided = await extendDue(await getViewer(), {
-    ...{ studentId, assignmentId, dueAt, note },
+    studentId,
+    assignmentId,
+    dueAt,
+    note,
     openedOn: openedOn.due,
   });
   if (!decided.ok) {

@@ -18,7 +18,10 @@ describe('a lesson at one choice', () => {
       expect(lab?.templates).toEqual(labOptions[lab?.lab ?? 'level'].templates);
       expect(lab?.lab).not.toBe('lesson-questions');
       const sent = parts.map((part) => ({
-        ...{ lab: part.lab, templates: part.templates, windowMinutes: 0, minutesAllowed: null },
+        lab: part.lab,
+        templates: part.templates,
+        windowMinutes: 0,
+        minutesAllowed: null,
         weight: Number(part.weight),
       }));
       expect(assignmentInputSchema.shape.parts.safeParse(sent).success).toBe(true);

@@ -58,7 +58,8 @@ export function newPart(
     lab,
     templates: firstKinds(lab, lessons),
     windowMinutes: like?.windowMinutes ?? String(usualWindow),
-    ...{ minutesAllowed: '', weight: '1' },
+    minutesAllowed: '',
+    weight: '1',
   };
 }
 

@@ -3,7 +3,13 @@ import { orderRows, type GridView } from './grid-order';
 import type { GridRow } from './grid-rows';
 
 const row = (card: number, name: string, more: Partial<GridRow> = {}): GridRow => ({
-  ...{ id: name, card, name, left: false, groups: [], mean: null, cells: [] },
+  id: name,
+  card,
+  name,
+  left: false,
+  groups: [],
+  mean: null,
+  cells: [],
   ...more,
 });
 const cell = (state: GridRow['cells'][number]['state']) => ({ state, mark: '', notes: '' });

@@ -34,7 +34,8 @@ const joined = (notes: readonly string[]): string =>
 export function gridColumns({ assignments }: Gradebook, timeZone: string): GridColumn[] {
   const weighted = assignments.some(({ weight }) => weight !== assignments[0]?.weight);
   return assignments.map(({ id, title, dueAt, passMark, parts, weight, mean }) => ({
-    ...{ id, title },
+    id,
+    title,
     about: joined([
       dueAt === null ? 'no due time' : `due ${zonedTimeText(dueAt, timeZone)}`,
       `pass ${markText(passMark)}`,

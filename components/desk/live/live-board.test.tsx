@@ -23,8 +23,16 @@ class FakeStream extends EventTarget {
 }
 
 const tile = (change: Partial<LiveTileView> = {}): LiveTileView => ({
-  ...{ cardNumber: 5, label: 'Card 5', href: null, state: 'working', where: 'Level' },
-  ...{ detail: null, sinceAt: null, need: null, gates: null, last: null },
+  cardNumber: 5,
+  label: 'Card 5',
+  href: null,
+  state: 'working',
+  where: 'Level',
+  detail: null,
+  sinceAt: null,
+  need: null,
+  gates: null,
+  last: null,
   ...change,
 });
 const board = (...tiles: LiveTileView[]): LiveBoardView => ({ tiles, leftOut: 0 });

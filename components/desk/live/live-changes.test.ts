@@ -3,8 +3,16 @@ import { newCalls } from './live-changes';
 import type { LiveBoardView, LiveTileView } from './live-message';
 
 const tile = (cardNumber: number, change: Partial<LiveTileView> = {}): LiveTileView => ({
-  ...{ cardNumber, label: `Card ${String(cardNumber)}`, href: null, state: 'working' },
-  ...{ where: 'Level', detail: null, sinceAt: null, need: null, gates: null, last: null },
+  cardNumber,
+  label: `Card ${String(cardNumber)}`,
+  href: null,
+  state: 'working',
+  where: 'Level',
+  detail: null,
+  sinceAt: null,
+  need: null,
+  gates: null,
+  last: null,
   ...change,
 });
 const stuck: Partial<LiveTileView> = {

@@ -6,17 +6,26 @@ const [from, to] = ['2026-11-26T11:00:00.000Z', '2026-11-26T21:00:00.000Z'];
 
 function planWith(moon: Partial<NightPlan['evening']['moon']>): NightPlan {
   const duskAndDawn = {
-    ...{ civilDusk: null, astronomicalDusk: null, civilDawn: null, nauticalDawn: null },
-    ...{ astronomicalDawn: null, nauticalDusk: '2026-11-26T14:00:00.000Z' },
+    civilDusk: null,
+    astronomicalDusk: null,
+    civilDawn: null,
+    nauticalDawn: null,
+    astronomicalDawn: null,
+    nauticalDusk: '2026-11-26T14:00:00.000Z',
   };
   return {
     evening: {
-      ...{ localDate: '2026-11-26', from, to },
+      localDate: '2026-11-26',
+      from,
+      to,
       times: { sunset: null, sunrise: null, ...duskAndDawn },
       moon: { illuminatedFraction: 0.94, passages: [], up: [{ from, to }], ...moon },
     },
-    ...{ firstStar: null, twoStarsFrom: '2026-11-26T13:00:00.000Z' },
-    ...{ hours: [{ instant: '2026-11-26T13:00:00.000Z', pairs: [] }], goodLater: [], toShow: [] },
+    firstStar: null,
+    twoStarsFrom: '2026-11-26T13:00:00.000Z',
+    hours: [{ instant: '2026-11-26T13:00:00.000Z', pairs: [] }],
+    goodLater: [],
+    toShow: [],
   };
 }
 

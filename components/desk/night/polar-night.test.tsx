@@ -12,7 +12,10 @@ test('the bar of an evening in the polar night carries the Moon that stays up, a
   const dawn = { astronomicalDawn: null, nauticalDawn: null, civilDawn: null, sunrise: null };
   const dusk = { sunset: null, civilDusk: null, nauticalDusk: null, astronomicalDusk: null };
   const evening = {
-    ...{ localDate: '2026-11-27', from, to, times: { ...dusk, ...dawn } },
+    localDate: '2026-11-27',
+    from,
+    to,
+    times: { ...dusk, ...dawn },
     moon: { illuminatedFraction: 0.9, passages: [], up: [{ from, to }] },
   };
   const { container } = render(

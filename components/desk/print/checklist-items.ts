@@ -16,7 +16,8 @@ const students = (text: string, caution?: string): ChecklistItem => item(text, '
 const teacher = (text: string, caution?: string): ChecklistItem => item(text, 'teacher', caution);
 const adult = (text: string, caution?: string): ChecklistItem => item(text, 'adult', caution);
 const item = (text: string, who: Who, caution?: string): ChecklistItem => ({
-  ...{ text, who },
+  text,
+  who,
   ...(caution === undefined ? {} : { caution }),
 });
 

@@ -16,8 +16,14 @@ import { placeLabels } from './place-labels';
 
 const tubes = ['refractor', 'reflector', 'maksutov-cassegrain'] as const;
 const bearings: Readonly<Record<string, number>> = {
-  ...{ north: 0, 'north-east': 45, east: 90, 'south-east': 135 },
-  ...{ south: 180, 'south-west': 225, west: 270, 'north-west': 315 },
+  north: 0,
+  'north-east': 45,
+  east: 90,
+  'south-east': 135,
+  south: 180,
+  'south-west': 225,
+  west: 270,
+  'north-west': 315,
 };
 
 /** Reads a direction back as a person with a fist of 10° would: azimuth and altitude in degrees. */
@@ -58,8 +64,12 @@ describe('directions on a card', () => {
 
 it('settings carry west and south as words, and round up to a whole degree', () => {
   const told = settingsInWords({
-    ...{ localTime: '2026-12-05T18:00:00', zoneOffsetMinutes: -300, summerTime: false },
-    ...{ summerTimeMinutes: 60, latitudeDeg: -0.22, longitudeDeg: -77.9999 },
+    localTime: '2026-12-05T18:00:00',
+    zoneOffsetMinutes: -300,
+    summerTime: false,
+    summerTimeMinutes: 60,
+    latitudeDeg: -0.22,
+    longitudeDeg: -77.9999,
   });
   expect(told).toEqual([
     ['Date', '5 December 2026'],

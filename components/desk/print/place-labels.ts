@@ -41,8 +41,10 @@ export function placeLabels(
 }
 
 const around = (x: number, y: number, reach: number): Box => ({
-  ...{ left: x - reach * 0.8, right: x + reach * 0.8 },
-  ...{ top: y - reach * 0.8, bottom: y + reach * 0.8 },
+  left: x - reach * 0.8,
+  right: x + reach * 0.8,
+  top: y - reach * 0.8,
+  bottom: y + reach * 0.8,
 });
 const same = (a: Box, b: Box): boolean => a.left === b.left && a.top === b.top;
 const overlap = (a: Box, b: Box): boolean =>

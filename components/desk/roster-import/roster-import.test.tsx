@@ -30,7 +30,10 @@ function open(refusal: Result<never> | null = null, present: readonly PresentStu
   const preview = vi.fn<ImportActions['preview']>((list) => {
     const changes = planRoster(present, list);
     const value: RosterPreview = {
-      ...{ changes, counts: countChanges(changes), fingerprint: 'f', fromAnotherClass: false },
+      changes,
+      counts: countChanges(changes),
+      fingerprint: 'f',
+      fromAnotherClass: false,
     };
     return Promise.resolve(refusal ?? { ok: true, value });
   });
@@ -40,7 +43,11 @@ function open(refusal: Result<never> | null = null, present: readonly PresentStu
       value: {
         counts: countChanges(planRoster(present, list)),
         undo: {
-          ...{ added: ['n'], left: [], learnedId: [], back: [], renamed: [] },
+          added: ['n'],
+          left: [],
+          learnedId: [],
+          back: [],
+          renamed: [],
           classSourcedId: { from: null, to: null },
         },
       },

@@ -29,7 +29,8 @@ export function cellView(
   const { studentId, skill, timeZone, needed } = of;
   const notes = notesOf(ledger, studentId, skill, timeZone);
   const observations = notes.map(({ evening, level, gates }) => ({
-    ...{ date: evening, level },
+    date: evening,
+    level,
     gate: failedGatesText(gates),
   }));
   const latest = notes.toSorted((one, other) => one.evening.localeCompare(other.evening)).at(-1);
@@ -68,5 +69,8 @@ export function cellWords(view: CellView, indoors: boolean): string {
 /** "Sat 5 Dec". */
 export const eveningText = (evening: string): string =>
   new Intl.DateTimeFormat('en-GB', {
-    ...{ timeZone: 'UTC', weekday: 'short', day: 'numeric', month: 'short' },
+    timeZone: 'UTC',
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
   }).format(new Date(`${evening}T00:00:00Z`));

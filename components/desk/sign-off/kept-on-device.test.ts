@@ -14,15 +14,25 @@ const owner = { classId: 'class', teacherId: 'teacher' };
 const queueName = 'duskbench-sign-off-queue:class:teacher';
 const now = new Date('2026-12-05T20:00:00Z');
 const said = {
-  ...{ studentId: 'ann', skill: 'level' as const, level: 3 as const, gates: [], prompts: 0 },
+  studentId: 'ann',
+  skill: 'level' as const,
+  level: 3 as const,
+  gates: [],
+  prompts: 0,
   note: 'shy in the dark',
 };
 const waiting: Waiting = {
   item: {
-    ...{ ...said, kind: 'note', key: 'a'.repeat(32), instrument: 'Wren', over: null },
-    ...{ conditions: { light: 'night', cloud: 'clear' }, observedAt: now.toISOString() },
+    ...said,
+    kind: 'note',
+    key: 'a'.repeat(32),
+    instrument: 'Wren',
+    over: null,
+    conditions: { light: 'night', cloud: 'clear' },
+    observedAt: now.toISOString(),
   },
-  ...{ tried: false, state: { kind: 'queued' } },
+  tried: false,
+  state: { kind: 'queued' },
 };
 
 /** A browser's storage lists what it holds as its own properties. */
@@ -71,8 +81,15 @@ test('one that is put aside later takes nobody’s place', () => {
 
 test('a sheet is kept without the words beside the levels', () => {
   const sheet: SignOffSheet = {
-    ...{ classId: 'class', className: '9b', timeZone: 'Europe/London', needed: 3 },
-    ...{ teacherId: 'teacher', telescopes: [], groups: [], students: [], agreement: null },
+    classId: 'class',
+    className: '9b',
+    timeZone: 'Europe/London',
+    needed: 3,
+    teacherId: 'teacher',
+    telescopes: [],
+    groups: [],
+    students: [],
+    agreement: null,
     notes: [
       { ...said, key: 'b'.repeat(32), evening: '2026-12-04', mine: false },
       { ...said, key: 'c'.repeat(32), evening: '2026-12-04', mine: true },

@@ -5,8 +5,15 @@ import type { SignOffSheet } from '@/lib/mastery/sign-off-sheet';
 import { SignOffBoard } from './sign-off-board';
 
 const sheet: SignOffSheet = {
-  ...{ classId: 'class', className: '9b', timeZone: 'Europe/London', needed: 3 },
-  ...{ teacherId: 'teacher', telescopes: [], groups: [], notes: [], agreement: null },
+  classId: 'class',
+  className: '9b',
+  timeZone: 'Europe/London',
+  needed: 3,
+  teacherId: 'teacher',
+  telescopes: [],
+  groups: [],
+  notes: [],
+  agreement: null,
   students: [{ id: 'ann', displayName: 'Comfrey', cardNumber: 1, groupId: null, indoors: [] }],
 };
 
@@ -36,7 +43,10 @@ const three: SignOffSheet = {
   ...sheet,
   groups: [{ id: 'one', name: 'Group 1', telescope: null }],
   students: (['ann', 'ben', 'cai'] as const).map((id, index) => ({
-    ...{ id, displayName: id, cardNumber: index + 1, indoors: [] },
+    id,
+    displayName: id,
+    cardNumber: index + 1,
+    indoors: [],
     groupId: id === 'cai' ? null : 'one',
   })),
 };

@@ -73,9 +73,15 @@ export function SignOffBoard({
         const keys = earlierOf(studentId, skill, evening).map(({ key }) => key);
         const how = beside ? ('beside' as const) : ('replace' as const);
         return {
-          ...{ kind: 'note', key: newKey(), studentId, skill, ...said, gates: [...said.gates] },
+          kind: 'note',
+          key: newKey(),
+          studentId,
+          skill,
+          ...said,
+          gates: [...said.gates],
           instrument: telescopeOf(sheet.students.find(({ id }) => id === studentId)),
-          ...{ conditions: settings.conditions, observedAt: now.toISOString() },
+          conditions: settings.conditions,
+          observedAt: now.toISOString(),
           over: keys.length === 0 ? null : { keys, how },
         };
       }),
@@ -216,7 +222,9 @@ function useEveningSettings(
   const light = kept?.conditions.light ?? 'night';
   const evening = eveningOf(now, timeZone, light);
   const fresh: EveningSettings = {
-    ...{ evening, conditions: { light: 'night', cloud: 'clear' }, telescope: '' },
+    evening,
+    conditions: { light: 'night', cloud: 'clear' },
+    telescope: '',
   };
   const settings = kept?.evening === evening ? kept : fresh;
   return [

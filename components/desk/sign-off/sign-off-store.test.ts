@@ -5,15 +5,26 @@ import type { Sent } from './send-notes';
 import { SignOffStore } from './sign-off-store';
 
 const note = (letter: string): OutgoingNote => ({
-  ...{ kind: 'note', key: letter.repeat(32), studentId: 'ann', skill: 'level', level: 3 },
-  ...{ gates: [], prompts: 0, note: '', instrument: 'Wren', over: null },
-  ...{ conditions: { light: 'night', cloud: 'clear' }, observedAt: '2026-12-05T20:00:00Z' },
+  kind: 'note',
+  key: letter.repeat(32),
+  studentId: 'ann',
+  skill: 'level',
+  level: 3,
+  gates: [],
+  prompts: 0,
+  note: '',
+  instrument: 'Wren',
+  over: null,
+  conditions: { light: 'night', cloud: 'clear' },
+  observedAt: '2026-12-05T20:00:00Z',
 });
 
 /** A device's storage, and a server that says what it is told to. */
 function device(reachable = () => true) {
   const disk: { queue: readonly Waiting[]; works: boolean; unread: number } = {
-    ...{ queue: [], works: true, unread: 0 },
+    queue: [],
+    works: true,
+    unread: 0,
   };
   const server: { says: Sent | 'stores'; got: Outgoing[] } = { says: 'stores', got: [] };
   const store = (items: readonly Outgoing[]): Sent => ({

@@ -72,7 +72,10 @@ export class SignOffStore {
   ) {
     this.state = {
       ledger: { waiting: [], known },
-      ...{ connection: 'idle', last: [], kept: true, unread: 0 },
+      connection: 'idle',
+      last: [],
+      kept: true,
+      unread: 0,
     };
   }
 

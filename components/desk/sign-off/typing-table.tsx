@@ -79,8 +79,17 @@ export function TypingTable({
       const { level, gates } = read;
       return [
         {
-          ...{ kind: 'note', key: newKey(), studentId: student.id, skill, level, gates },
-          ...{ prompts: 0, note: '', instrument: telescopeOf(student), conditions, observedAt },
+          kind: 'note',
+          key: newKey(),
+          studentId: student.id,
+          skill,
+          level,
+          gates,
+          prompts: 0,
+          note: '',
+          instrument: telescopeOf(student),
+          conditions,
+          observedAt,
           // Typed twice before it was sent; what is on the server already is asked about.
           over: keys.length === 0 ? null : { keys, how: 'replace' },
         },

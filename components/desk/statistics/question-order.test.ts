@@ -3,9 +3,19 @@ import type { QuestionStatistics } from '@/lib/data/class-statistics-questions';
 import { inOrder } from './question-order';
 
 const question = (family: string, people: number, difficulty: number): QuestionStatistics => ({
-  ...{ family, title: family, lesson: 'level-enough', people, difficulty },
-  ...{ right: 0, partly: 0, wrong: 0, itemRest: null, itemRestPeople: 0, upperLower: null },
-  ...{ note: null, kinds: [] },
+  family,
+  title: family,
+  lesson: 'level-enough',
+  people,
+  difficulty,
+  right: 0,
+  partly: 0,
+  wrong: 0,
+  itemRest: null,
+  itemRestPeople: 0,
+  upperLower: null,
+  note: null,
+  kinds: [],
 });
 const questions = [question('easy', 20, 1), question('few', 2, 0), question('many', 20, 0.5)];
 const order = (by: Parameters<typeof inOrder>[1]) =>

@@ -9,8 +9,15 @@ import {
 } from './statistics-words';
 
 const assignment = (change: Partial<AssignmentStatistics>): AssignmentStatistics => ({
-  ...{ id: 'a', title: 'A first pair', passMark: 70, marks: [], reached: 0, gateFailed: 0 },
-  ...{ excused: 0, withoutMark: 0, parts: [] },
+  id: 'a',
+  title: 'A first pair',
+  passMark: 70,
+  marks: [],
+  reached: 0,
+  gateFailed: 0,
+  excused: 0,
+  withoutMark: 0,
+  parts: [],
   ...change,
 });
 
@@ -37,12 +44,25 @@ describe('how an assignment went', () => {
 
 describe('how far to rely on marks', () => {
   const found: Reliability = {
-    ...{ from: 'own-questions', people: 31, items: 8, mean: 70, deviation: 15, reliability: 0.64 },
-    ...{ error: 9, kr20: null, kr21: null },
+    from: 'own-questions',
+    people: 31,
+    items: 8,
+    mean: 70,
+    deviation: 15,
+    reliability: 0.64,
+    error: 9,
+    kr20: null,
+    kr21: null,
   };
   const part = (change: Partial<PartStatistics>): PartStatistics => ({
-    ...{ partId: 'p', lab: 'lesson-questions', gateStandsFor: [], people: 31, criteria: [] },
-    ...{ gates: [], reliability: found, telescope: null },
+    partId: 'p',
+    lab: 'lesson-questions',
+    gateStandsFor: [],
+    people: 31,
+    criteria: [],
+    gates: [],
+    reliability: found,
+    telescope: null,
     ...change,
   });
 

@@ -111,7 +111,8 @@ describe('the test slew', () => {
       <FaultResultView
         variant={variant}
         result={faultResult({
-          ...{ named: 'base-not-level', tellTale: 'card' },
+          named: 'base-not-level',
+          tellTale: 'card',
           namedSlew: { ...capella, rightDeg: 0.4, upDeg: -2.1 },
         })}
       />,

@@ -2,7 +2,8 @@ import { expect, test } from 'vitest';
 import { centringSteps } from './centring-path';
 
 const star = (azimuthDeg: number, altitudeDeg: number) => ({
-  ...{ hip: 91262, name: 'Vega' },
+  hip: 91262,
+  name: 'Vega',
   azimuthDeg,
   altitudeDeg,
 });

@@ -9,8 +9,14 @@ const nextReviewAt = new Date('2026-11-04T10:00:00Z');
 const said = (standing: Partial<Mastery>): string =>
   standingWords(
     {
-      ...{ state: 'practising', inARow: 0, masteredAt: null, nextReviewAt: null },
-      ...{ reviewsPassed: 0, pieces: 1, lastAt: masteredAt, ...standing },
+      state: 'practising',
+      inARow: 0,
+      masteredAt: null,
+      nextReviewAt: null,
+      reviewsPassed: 0,
+      pieces: 1,
+      lastAt: masteredAt,
+      ...standing,
     },
     day,
   );

@@ -86,7 +86,9 @@ function Workbench<V, D, S>(props: BenchWorkbenchProps<V, D, S>) {
   // What is changed while it is read once more is no longer what was read.
   const reviewing = step === 'review' && submission !== null;
   const shown = {
-    ...{ variant, draft, mode },
+    variant,
+    draft,
+    mode,
     change: (...[next, said, options]: Parameters<typeof work.change>) => {
       setStep('work');
       work.change(next, said, options);

@@ -13,8 +13,10 @@ const card: ClockCard = {
   zone: { minutes: -210, style: 'ahead-or-behind' },
   summer: { style: 'said', on: true },
   place: {
-    ...{ latitudeArcmin: 50 * 60 + 7, longitudeArcmin: -(8 * 60 + 41) },
-    ...{ style: 'letters', longitudeFirst: false },
+    latitudeArcmin: 50 * 60 + 7,
+    longitudeArcmin: -(8 * 60 + 41),
+    style: 'letters',
+    longitudeFirst: false,
   },
   smudged: [],
 };

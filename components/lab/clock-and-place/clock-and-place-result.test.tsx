@@ -49,7 +49,9 @@ describe('what came of it', () => {
     const result = resultWith(variant, {});
     const said = clockSlipCodes.map((code) => {
       const { what, why, next } = clockSlipWords(variant, result, {
-        ...{ code, rows: ['time' as const], missDeg: 15.04 },
+        code,
+        rows: ['time' as const],
+        missDeg: 15.04,
       });
       expect(`${what}${why}${next}`).not.toMatch(/undefined|NaN/);
       return what;

@@ -49,7 +49,11 @@ export function overlayOf(
     const tubeDirection = tubeSentTo(star, believed, sky);
     const { name, magnitude, judged } = star;
     return {
-      ...{ name, magnitude, judged, realDirection, tubeDirection },
+      name,
+      magnitude,
+      judged,
+      realDirection,
+      tubeDirection,
       real: azAltFromDirection(realDirection),
       tube: azAltFromDirection(tubeDirection),
       missDeg: separationDeg(realDirection, tubeDirection),

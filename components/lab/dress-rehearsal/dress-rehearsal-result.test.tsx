@@ -46,7 +46,10 @@ test('every chain of arrows begins at the star and ends where the tube came to r
 test('a share is told of the whole, in one unit to a line', () => {
   const miss = { rightArcmin: 31, upArcmin: 0 };
   const traced = {
-    ...{ ok: true as const, miss, missArcmin: 31, togetherArcmin: 0 },
+    ok: true as const,
+    miss,
+    missArcmin: 31,
+    togetherArcmin: 0,
     shares: [
       { cause: 'creep' as const, moved: { rightArcmin: 24, upArcmin: 0 }, arcmin: 24 },
       { cause: 'tilt' as const, moved: { rightArcmin: 7, upArcmin: 0 }, arcmin: 7 },

@@ -23,7 +23,11 @@ export function starsToPlanWith(
 ): PlannedStar[] {
   const { horizon, clouds, sky, settings } = scenario;
   return skyLights({
-    ...{ catalogue, frame, horizon, clouds, nakedEyeLimit },
+    catalogue,
+    frame,
+    horizon,
+    clouds,
+    nakedEyeLimit,
     extinction: sky.extinction,
   })
     .flatMap(({ star, azimuthDeg, altitudeDeg, seenAs }) => {
@@ -31,7 +35,10 @@ export function starsToPlanWith(
       if ((catalogue.stars[star.index]?.name ?? null) === null) return [];
       return [
         {
-          ...{ hip: star.hip, name: star.name, azimuthDeg, altitudeDeg },
+          hip: star.hip,
+          name: star.name,
+          azimuthDeg,
+          altitudeDeg,
           where: positionInWords(azimuthDeg, altitudeDeg),
           brightness: brightnessInWords(seenAs),
           seenAs,

@@ -50,6 +50,9 @@ export const handedIn = ({
   log,
   packedUp,
 }: DressRehearsalDraft): DressRehearsalSubmission => ({
-  ...{ benches, clutchesLocked, plannedPair, packedUp },
+  benches,
+  clutchesLocked,
+  plannedPair,
+  packedUp,
   log: onlyStarted(log) ? [] : log,
 });

@@ -58,7 +58,13 @@ export function RehearsalWorkbench(props: RehearsalWorkbenchProps) {
     );
   }
   const evening: Evening = {
-    ...{ variant, catalogue, mode, draft, view, sheetOpen, arrived },
+    variant,
+    catalogue,
+    mode,
+    draft,
+    view,
+    sheetOpen,
+    arrived,
     hintLevels: mode === 'check' ? 0 : (props.hintLevels ?? 3),
     about: props.about,
     work: (...done) => {

@@ -46,8 +46,11 @@ export function StageResults({ variant, result }: StageResultsProps) {
           {run === null ? null : (
             <RunResultView
               variant={{
-                ...{ scenario: variant.scenario, frame: variant.frame, kit: variant.kit },
-                ...{ givenHip: null, proposals: null },
+                scenario: variant.scenario,
+                frame: variant.frame,
+                kit: variant.kit,
+                givenHip: null,
+                proposals: null,
               }}
               result={run}
             />

@@ -45,7 +45,9 @@ export function SteeredRun({ evening, variant, stage: at }: SteeredRunProps) {
   const [model] = useState(
     () =>
       new RunModel({
-        ...{ variant, catalogue, log: draft.log },
+        variant,
+        catalogue,
+        log: draft.log,
         // Nothing of an evening is handed in from here, so the run speaks as in practice.
         mode: 'practice',
         onLog: (log) => {

@@ -72,7 +72,11 @@ function commonView(variant: FaultVariant, placeName: string) {
   const { scenario, frame, template, open, faults, cures, kit } = variant;
   const { telescope, eyepiece, place } = scenario;
   return {
-    ...{ template, open, faults, cures, kit },
+    template,
+    open,
+    faults,
+    cures,
+    kit,
     facts: {
       placeName,
       right: settingsCard(rightSettings(frame.instant, place, scenario.timeZone)),

@@ -20,8 +20,11 @@ beforeEach(() => {
   // A wide screen of somebody who asked for stillness.
   window.matchMedia = vi.fn<typeof window.matchMedia>(() =>
     Object.assign(new EventTarget(), {
-      ...{ matches: true, media: '', onchange: null },
-      ...{ addListener: vi.fn(), removeListener: vi.fn() },
+      matches: true,
+      media: '',
+      onchange: null,
+      addListener: vi.fn(),
+      removeListener: vi.fn(),
     }),
   );
 });

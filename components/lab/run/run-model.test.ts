@@ -277,7 +277,8 @@ describe('a run that has used itself up', () => {
     const idle = (log: RunLog, count: number): RunLog => [
       ...log,
       ...Array.from({ length: count }, () => ({
-        ...{ at: log.at(-1)?.at ?? 0, do: 'focus' as const },
+        at: log.at(-1)?.at ?? 0,
+        do: 'focus' as const,
         position: 1,
       })),
     ];

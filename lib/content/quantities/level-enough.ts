@@ -15,7 +15,8 @@ const tripodOf = (kit: string, sources: ReckoningSources) => sources.kit(kit).be
 /** How far the head leans when one foot stands so much higher than the others. */
 function leanOf(heightMm: number, footCircleRadiusMm: number): number {
   const feet = [0, 120, 240].map((azimuthDeg, index) => ({
-    ...{ azimuthDeg, heightMm: index === 0 ? heightMm : 0 },
+    azimuthDeg,
+    heightMm: index === 0 ? heightMm : 0,
   }));
   return tiltOf(headSlope(footCircleRadiusMm, feet)).tiltDeg;
 }
@@ -37,12 +38,14 @@ function leaningSite(words: readonly string[], sources: ReckoningSources): Tripo
     azimuthDeg,
     groundMm:
       tripod.footCircleRadiusMm * slope * Math.cos(degreesToRadians(azimuthDeg - towardsDeg)),
-    ...{ sinksMm: 0, startMm: Math.round((tripod.legMinMm + tripod.legMaxMm) / 2) },
+    sinksMm: 0,
+    startMm: Math.round((tripod.legMinMm + tripod.legMaxMm) / 2),
   });
   return {
     ...tripod,
     legs: [leg(0), leg(120), leg(240)],
-    ...{ vial: { markAzimuthDeg: 0, zeroRightMm: 0, zeroUpMm: 0 }, armTurns: false },
+    vial: { markAzimuthDeg: 0, zeroRightMm: 0, zeroUpMm: 0 },
+    armTurns: false,
   };
 }
 

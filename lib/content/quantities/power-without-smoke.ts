@@ -27,10 +27,17 @@ function kindOf(word: string | undefined): CellKind {
 const eight = (kind: CellKind, temperatureC: number, slewingMinutes: number): NightAhead =>
   nightAhead({
     needs: {
-      ...{ nominalV: 12, centre: 'positive', highestV: 14 },
-      ...{ resetBelowV: 7.2, trackingA: 0.2, slewingA: 1.2 },
+      nominalV: 12,
+      centre: 'positive',
+      highestV: 14,
+      resetBelowV: 7.2,
+      trackingA: 0.2,
+      slewingA: 1.2,
     },
-    ...{ kind, temperatureC, hours: 3, slewingShare: slewingMinutes / 60 },
+    kind,
+    temperatureC,
+    hours: 3,
+    slewingShare: slewingMinutes / 60,
   });
 
 /** What the lesson "power-without-smoke" asks of the engine beyond what all lessons may. */

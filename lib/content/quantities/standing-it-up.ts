@@ -15,7 +15,8 @@ const word = (words: readonly string[], index: number): string => words[index] ?
 /** Our stand with 2 kg of tube hung between two feet, on ground that falls that way. */
 const standFrom = (words: readonly string[], { figure }: ReckoningSources): LoadedStand => ({
   ...plainStand,
-  ...{ armBearingDeg: 180, fallsTowardsDeg: 180 },
+  armBearingDeg: 180,
+  fallsTowardsDeg: 180,
   legLengthMm: figure(word(words, 0)),
   splayDeg: figure(word(words, 1)),
 });

@@ -7,8 +7,10 @@ const word = (words: readonly string[], index: number): string => words[index] ?
 
 const trainOf = ({ tubeType, telescope, bench }: Kit) =>
   lightTrain({
-    ...{ tubeType, lengthMm: bench.tube.lengthMm },
-    ...{ focalLengthMm: telescope.focalLengthMm, apertureMm: telescope.apertureMm },
+    tubeType,
+    lengthMm: bench.tube.lengthMm,
+    focalLengthMm: telescope.focalLengthMm,
+    apertureMm: telescope.apertureMm,
   });
 
 /** What the lesson "what-is-in-the-case" asks of the engine beyond what all lessons may. */

@@ -105,7 +105,10 @@ function perfectRun({ variant, answerKey }: { variant: RunVariant; answerKey: An
   if (!grading.ok) throw new Error(`a perfect run was refused: ${grading.refusal.code}`);
   const { outcome, achievedHitRate, minutes, total } = grading.result;
   return {
-    ...{ outcome, hitRate: achievedHitRate, minutes, total },
+    outcome,
+    hitRate: achievedHitRate,
+    minutes,
+    total,
     names: grading.result.stars.map(({ name }) => name),
     setup: variant.setup,
   };

@@ -55,7 +55,10 @@ export const lessonQuestions = defineLabTask({
   /** Each question as it is asked, with its right answer and how one gets there. */
   sample: ({ answerKey: { items } }) =>
     items.map(({ skill, item }) => ({
-      ...{ family: item.family, skill, face: faceOfItem(item) },
-      ...{ right: rightInWords(item), explanation: item.explanation },
+      family: item.family,
+      skill,
+      face: faceOfItem(item),
+      right: rightInWords(item),
+      explanation: item.explanation,
     })),
 });

@@ -23,14 +23,18 @@ const faceSchema: z.ZodType<ItemFace> = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('match'), ...asked, left: lettered, right: lettered }),
   z.object({ kind: z.literal('numeric'), ...asked, unit: text }),
   z.object({
-    ...{ kind: z.literal('point'), prompt: text, drawing: drawingSchema },
+    kind: z.literal('point'),
+    prompt: text,
+    drawing: drawingSchema,
     spots: z.array(z.object({ id: text, x: z.number(), y: z.number(), where: text })),
   }),
 ]);
 
 export const questionSetSchema: z.ZodType<QuestionSet> = z.object({
-  ...{ lab: z.literal('lesson-questions'), generatorVersion: z.int() },
-  ...{ template: lesson, lessons: z.array(lesson) },
+  lab: z.literal('lesson-questions'),
+  generatorVersion: z.int(),
+  template: lesson,
+  lessons: z.array(lesson),
   questions: z.array(z.object({ lesson, face: faceSchema })),
 });
 
@@ -40,17 +44,26 @@ export const questionSetKeySchema: z.ZodType<QuestionSetKey> = z.object({
 });
 
 const feedbackSchema: z.ZodType<ItemFeedback> = z.object({
-  ...{ mark: z.number(), said: z.array(text), misconceptions: misconceptionsSchema },
-  ...{ right: text, verdict: z.enum(['right', 'near', 'wrong']) },
-  ...{ explanation: text, afterwards: drawingSchema.nullable() },
+  mark: z.number(),
+  said: z.array(text),
+  misconceptions: misconceptionsSchema,
+  right: text,
+  verdict: z.enum(['right', 'near', 'wrong']),
+  explanation: text,
+  afterwards: drawingSchema.nullable(),
 });
 
 export const questionResultSchema: z.ZodType<LessonQuestionsResult> = z.object({
-  ...{ lab: z.literal('lesson-questions'), graderVersion: z.int(), template: lesson },
+  lab: z.literal('lesson-questions'),
+  graderVersion: z.int(),
+  template: lesson,
   total: z.number(),
   items: z.array(
     z.object({
-      ...{ family: text, template: text, skill, mark: z.number() },
+      family: text,
+      template: text,
+      skill,
+      mark: z.number(),
       answer: itemAnswerSchema.nullable(),
       notMarked: z.enum(['other-question', 'no-answer', 'unfinished', 'not-a-number']).nullable(),
       feedback: feedbackSchema,

@@ -31,7 +31,10 @@ export const whatWentWrong = defineLabTask({
 
   make: ({ seed, scenario, templates, windowMinutes, kitId }) =>
     generateFaultVariant({
-      ...{ seed, scenario, templates, windowMinutes },
+      seed,
+      scenario,
+      templates,
+      windowMinutes,
       catalogue: loadCatalogue(),
       kit: runKitFor(kitId, scenario),
     }),
@@ -63,7 +66,9 @@ export const whatWentWrong = defineLabTask({
 
   /** What such an evening shows, and what was behind it. */
   sample: ({ variant: { evidence }, answerKey: { fault, alike, cures } }) => ({
-    ...{ fault, alike, cures },
+    fault,
+    alike,
+    cures,
     evidence,
   }),
 });

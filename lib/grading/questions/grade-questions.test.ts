@@ -45,7 +45,9 @@ const items = [
   item(
     numeric({
       ...common,
-      ...{ unit: 'degrees', key: 30, tolerance: { mode: 'absolute', full: 2, zero: 10 } },
+      unit: 'degrees',
+      key: 30,
+      tolerance: { mode: 'absolute', full: 2, zero: 10 },
     }),
   ),
 ];

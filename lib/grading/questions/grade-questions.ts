@@ -23,16 +23,20 @@ export function gradeQuestions(work: {
     return { ok: false, refusal: { code: 'other-questions' } };
   }
   const items = answerKey.items.map(({ skill, item }, index): QuestionOutcome => ({
-    ...{ family: item.family, template: item.template, skill },
+    family: item.family,
+    template: item.template,
+    skill,
     ...outcomeOf(item, submission.answers[index] ?? null),
   }));
   return {
     ok: true,
     result: {
-      ...{ lab: 'lesson-questions', graderVersion: questionsGraderVersion },
+      lab: 'lesson-questions',
+      graderVersion: questionsGraderVersion,
       template: variant.template,
       total: items.reduce((sum, { mark }) => sum + mark, 0) / items.length,
-      ...{ items, gates: [] },
+      items,
+      gates: [],
     },
   };
 }
@@ -51,8 +55,13 @@ function outcomeOf(item: Item, answer: ItemAnswer | null) {
 export function unanswered(item: Item): ItemFeedback {
   const { explanation, afterwards } = item;
   return {
-    ...{ mark: 0, verdict: 'wrong', said: [], misconceptions: [] },
-    ...{ right: rightInWords(item), explanation, afterwards: afterwards ?? null },
+    mark: 0,
+    verdict: 'wrong',
+    said: [],
+    misconceptions: [],
+    right: rightInWords(item),
+    explanation,
+    afterwards: afterwards ?? null,
   };
 }
 

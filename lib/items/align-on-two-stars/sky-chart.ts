@@ -80,8 +80,13 @@ function markShapes({ label, kind = 'star', ...place }: ChartMark): Shape[] {
 }
 
 const nameBeside = (text: string, { x, y }: { x: number; y: number }): Shape => ({
-  ...{ kind: 'text', x: x + 9, y: y + 5, text, size: 14 },
-  ...{ tone: 'on-sky', bold: true },
+  kind: 'text',
+  x: x + 9,
+  y: y + 5,
+  text,
+  size: 14,
+  tone: 'on-sky',
+  bold: true,
 });
 
 const starPath = (x: number, y: number): string =>

@@ -107,15 +107,21 @@ function eveningAt({
   const { focalLengthMm, apparentFieldDeg } = eyepiece;
   const parsed = parseScenario({
     place: { latitudeDeg, longitudeDeg: 0 },
-    ...{ localTime: new Date(ms).toISOString().slice(0, 16), timeZone: 'UTC' },
-    ...{ telescope: kit.telescope, eyepiece: { focalLengthMm, apparentFieldDeg } },
+    localTime: new Date(ms).toISOString().slice(0, 16),
+    timeZone: 'UTC',
+    telescope: kit.telescope,
+    eyepiece: { focalLengthMm, apparentFieldDeg },
   });
   if (!parsed.ok) throw new Error('an evening of a kit is a scenario');
   const { scenario, instant } = parsed;
   const frame = skyFrameAt({ instant, place: scenario.place });
   const catalogue = brightPart(world.catalogue);
   const answerKey = answerKeyFor({
-    ...{ scenario, instant, frame, catalogue, faintestListed: faintestLight },
+    scenario,
+    instant,
+    frame,
+    catalogue,
+    faintestListed: faintestLight,
   });
   const named = new Set(catalogue.stars.flatMap(({ hip, name }) => (name === null ? [] : [hip])));
   const stars = answerKey.stars
@@ -123,15 +129,24 @@ function eveningAt({
     .map((star): Light => ({ ...star, kind: 'star' }));
   const planets = frame.planets.map(({ body, azimuthDeg, altitudeDeg, magnitude }): Light => ({
     name: capitalised(body),
-    ...{ kind: 'planet', azimuthDeg, altitudeDeg, magnitude, hip: null },
-    ...{ usable: false, reasons: [], cautions: [] },
+    kind: 'planet',
+    azimuthDeg,
+    altitudeDeg,
+    magnitude,
+    hip: null,
+    usable: false,
+    reasons: [],
+    cautions: [],
   }));
   const clock = new Date(ms).toISOString().slice(11, 16);
   return {
     when: `At ${String(latitudeDeg)}° north, ${dayInWords(ms)}, ${clock} UTC`,
-    ...{ latitudeDeg, ms, answerKey },
+    latitudeDeg,
+    ms,
+    answerKey,
     kit: {
-      ...{ name: kit.name, telescope: kit.telescope },
+      name: kit.name,
+      telescope: kit.telescope,
       fieldRadiusArcmin: fieldRadiusArcmin(kit.telescope, { focalLengthMm, apparentFieldDeg }),
     },
     lights: [...stars, ...planets]

@@ -36,7 +36,8 @@ function fistsUp(draw: ItemDraw) {
   const fists = inFists(altitudeDeg);
   return numeric({
     prompt: `${evening.when}. With your arm straight you count ${fists} from the level horizon up to ${light.name}. What is its altitude?`,
-    ...{ unit: 'degrees', key: altitudeDeg },
+    unit: 'degrees',
+    key: altitudeDeg,
     tolerance: { mode: 'absolute', full: 3, zero: 10 },
     explanation: `A fist at arm’s length spans about 10°, so ${fists} are ${whole(altitudeDeg)}°.`,
     slips: [

@@ -34,7 +34,8 @@ function howFarOffThen(draw: ItemDraw) {
     if (key < 5) continue;
     return numeric({
       prompt: `${evening.when}. ${like.light.name} stands ${fists} from ${star.name}. Somebody centres ${like.light.name}, and tells the mount that it is ${star.name}. By about how many degrees is that wrong?`,
-      ...{ unit: 'degrees', key },
+      unit: 'degrees',
+      key,
       tolerance: { mode: 'absolute', full: 2, zero: 5 },
       explanation: `By as much as the two are apart: ${fists}, and a fist is 10°. Exactly, it is ${like.apart.toFixed(1)}°.`,
       slips: [

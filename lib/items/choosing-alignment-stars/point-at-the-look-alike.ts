@@ -38,7 +38,8 @@ function fieldOf(
   return {
     at,
     drawing: {
-      ...{ width: 320, height: size },
+      width: 320,
+      height: size,
       shapes: [
         { kind: 'rect', x: 0, y: 0, w: 320, h: size, fill: 'sky' },
         {

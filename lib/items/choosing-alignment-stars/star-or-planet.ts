@@ -192,10 +192,8 @@ function whichOneWanders(draw: ItemDraw) {
         reason: `That is ${planet.name}: ${whole(apartDeg(planet, later))}° in ${String(weeks)} weeks.`,
       },
       wrong: stars.map((star) => ({
-        ...{
-          text: text(star),
-          reason: `That is ${star.name}. Stars keep their places among each other.`,
-        },
+        text: text(star),
+        reason: `That is ${star.name}. Stars keep their places among each other.`,
       })),
       afterwards: discDrawing(
         [
@@ -225,7 +223,8 @@ function brightestFirst(draw: ItemDraw) {
       explanation: `The smaller the magnitude, the brighter. ${planet.name} is a planet: however bright, it is no alignment star.`,
       steps: sorted.map(({ name }) => name),
       rules: sorted.slice(1).map((light, i) => ({
-        ...{ first: i, then: i + 1 },
+        first: i,
+        then: i + 1,
         reason: `a smaller magnitude is brighter, and ${magnitudeInWords(sorted[i]?.magnitude ?? 0)} is less than ${magnitudeInWords(light.magnitude)}.`,
       })),
     });

@@ -60,7 +60,8 @@ function mayServe(draw: ItemDraw) {
     explanation: 'A star, bright, between two and seven fists up: 20° to 70°.',
     right: right.map((light) => ({ text: told(light), reason: fits(light) })),
     wrong: wrong.map((light) => ({
-      ...{ text: told(light), reason: lower(objection(light)?.reason ?? '') },
+      text: told(light),
+      reason: lower(objection(light)?.reason ?? ''),
       ...(light.kind === 'planet' ? { misconception: 'planet-taken-for-star' as const } : {}),
     })),
   });
@@ -103,7 +104,8 @@ function whyNot(draw: ItemDraw) {
         .join(', ')}?`,
       explanation: 'A star, bright, between two and seven fists up: 20° to 70°.',
       pairs: all.map(({ light, verdict }) => ({
-        ...{ left: lightInWords(light), right: verdict },
+        left: lightInWords(light),
+        right: verdict,
         reason: lower(objection(light)?.reason ?? fits(light)),
       })),
       spare: ['It is too low', 'It is too high', 'It is a planet'],
@@ -167,7 +169,8 @@ function mostAirFirst(draw: ItemDraw) {
       explanation: `The lower, the more air: ${sorted.map((light) => `${light.name} ${air(light)} times the air at the zenith`).join(', ')}.`,
       steps: sorted.map(lightInWords),
       rules: sorted.slice(1).map((light, i) => ({
-        ...{ first: i, then: i + 1 },
+        first: i,
+        then: i + 1,
         reason: `at ${whole(sorted[i]?.altitudeDeg ?? 0)}° it is ${air(sorted[i] ?? light)} times the air at the zenith, at ${whole(light.altitudeDeg)}° only ${air(light)} times.`,
       })),
     });

@@ -28,7 +28,8 @@ function howManyAreFound(draw: ItemDraw) {
     const full = Math.max(1, targets / 40);
     return numeric({
       prompt: `${evening.when}. ${evening.kit.name}, aligned on ${names(pair)}, has a hit rate of ${String(pair.hits)} of 100. The class sends it to ${String(targets)} targets all over the sky. How many will be in the eyepiece, on the whole?`,
-      ...{ unit: 'targets', key },
+      unit: 'targets',
+      key,
       tolerance: { mode: 'absolute', full, zero: Math.max(4, targets / 5) },
       explanation: `${String(pair.hits)} of 100 is the share: ${String(targets)} × ${String(pair.hits)} ÷ 100 is about ${whole(key)}.`,
       slips: [
@@ -201,7 +202,8 @@ function whatTheyCost(draw: ItemDraw) {
       explanation: `A pair costs what it misses: ${sorted.map((pair) => `${names(pair)} ${String(missed(pair))}`).join(', ')}.`,
       steps: sorted.map(names),
       rules: sorted.slice(1).map((pair, i) => ({
-        ...{ first: i, then: i + 1 },
+        first: i,
+        then: i + 1,
         reason: `it costs ${String(missed(sorted[i] ?? pair))} targets of 100, the other ${String(missed(pair))}.`,
       })),
     });

@@ -149,7 +149,8 @@ function bestFirst(draw: ItemDraw) {
       explanation: `Of 100 targets: ${sorted.map((pair) => `${names(pair)} ${String(pair.hits)}`).join(', ')}.`,
       steps: sorted.map(pairInWords),
       rules: sorted.slice(1).map((pair, i) => ({
-        ...{ first: i, then: i + 1 },
+        first: i,
+        then: i + 1,
         reason: `of 100 targets it brings ${String(sorted[i]?.hits ?? 0)}, the other ${String(pair.hits)}: ${isInLine(pair) ? 'that one stands in line' : 'its stars are closer together'}.`,
       })),
     });
@@ -193,13 +194,15 @@ function fistsBetween(draw: ItemDraw) {
     const fists = Math.round(pair.separationDeg / 5) / 2;
     return numeric({
       prompt: `${evening.when}. From ${pair.lights[0].name} straight over the sky to ${pair.lights[1].name} you count ${String(Math.floor(fists))}${fists % 1 === 0 ? '' : '½'} fists. How far apart are they?`,
-      ...{ unit: 'degrees', key: 10 * fists },
+      unit: 'degrees',
+      key: 10 * fists,
       tolerance: { mode: 'absolute', full: 3, zero: 12 },
       explanation: `A fist is 10°: ${whole(10 * fists)}°. Six to twelve fists make a good pair, if the two stand in different directions.`,
       slips: [
         { gives: fists, reason: 'That is the number of fists. Each stands for 10°.' },
         {
-          ...{ gives: 12.6 * fists, misconception: 'azimuth-gap-looks-wider' },
+          gives: 12.6 * fists,
+          misconception: 'azimuth-gap-looks-wider',
           reason: 'That is how wide it looks. The fist does not stretch.',
         },
         { gives: 5 * fists, reason: 'A fist is 10°, not 5°.' },

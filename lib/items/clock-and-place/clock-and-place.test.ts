@@ -209,7 +209,11 @@ describe('earlier every night', () => {
 
   it('puts a star weeks later where the ephemeris of that date has it, and nowhere else', () => {
     const days: Record<string, number> = {
-      ...{ 'two weeks': 14, 'three weeks': 21, 'a month': 30, 'six weeks': 42, 'two months': 61 },
+      'two weeks': 14,
+      'three weeks': 21,
+      'a month': 30,
+      'six weeks': 42,
+      'two months': 61,
     };
     for (const item of drawn(seasons, 'same-hour-later', 'choice')) {
       const [, name = '', span = ''] = found(item.prompt, /\. ([^.]+) stands .+ stand (.+) later/);

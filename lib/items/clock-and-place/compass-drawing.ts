@@ -47,7 +47,8 @@ export function compassDrawing(needleDeg: number, spotsDeg: readonly number[]): 
   const half = (to: { x: number; y: number }): string =>
     `M${String(to.x)} ${String(to.y)}L${String(left.x)} ${String(left.y)}L${String(right.x)} ${String(right.y)}Z`;
   return {
-    ...{ width: 320, height: 300 },
+    width: 320,
+    height: 300,
     shapes: [
       { kind: 'circle', cx: 160, cy: middle, r: 110, fill: 'panel', stroke: 'strong', width: 2 },
       ...dial,

@@ -82,7 +82,9 @@ export function drawSky(
     if (!dark) continue;
     const clock = `${String(Math.floor(clockMinutes / 60))}:${String(clockMinutes % 60).padStart(2, '0')}`;
     return {
-      ...{ latitudeDeg, clockMinutes, ms },
+      latitudeDeg,
+      clockMinutes,
+      ms,
       where: `At ${String(Math.abs(latitudeDeg))}° ${south ? 'south' : 'north'}`,
       when: `${dayInWords(ms)}, ${clock}`,
       ...skyOver(ms, latitudeDeg),

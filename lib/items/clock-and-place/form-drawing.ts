@@ -24,16 +24,18 @@ export function drawCard(random: Random): MountForm {
   // Somewhere in the zone's own part of the Earth, which is 15° of longitude wide.
   const longitude = 15 * zoneHours + random.integer(-6, 6);
   return {
-    ...{
-      year: 2027,
-      month,
-      day,
-      hour: random.integer(7, 11) + 12,
-      minute: 5 * random.integer(0, 11),
-    },
-    ...{ zoneMinutes: 60 * zoneHours, summerTime: true },
-    ...{ latitudeDegrees: random.integer(30, 58), latitudeMinutes: 0, latitudeSide: 'N' },
-    ...{ longitudeDegrees: Math.abs(longitude), longitudeMinutes: 0 },
+    year: 2027,
+    month,
+    day,
+    hour: random.integer(7, 11) + 12,
+    minute: 5 * random.integer(0, 11),
+    zoneMinutes: 60 * zoneHours,
+    summerTime: true,
+    latitudeDegrees: random.integer(30, 58),
+    latitudeMinutes: 0,
+    latitudeSide: 'N',
+    longitudeDegrees: Math.abs(longitude),
+    longitudeMinutes: 0,
     longitudeSide: longitude < 0 ? 'W' : 'E',
   };
 }
@@ -71,27 +73,33 @@ export function slipIn(
 ): { row: FormEntry; form: MountForm; reason: string } {
   const slips: { change: Partial<MountForm>; row: FormEntry; reason: string }[] = [
     {
-      ...{ row: 'date', change: { day: card.month, month: card.day } },
+      row: 'date',
+      change: { day: card.month, month: card.day },
       reason: `Day and month are swapped: the form’s date is year, month, day, and the card’s month is ${monthName(card.month - 1)}.`,
     },
     {
-      ...{ row: 'time', change: { hour: card.hour - 12 } },
+      row: 'time',
+      change: { hour: card.hour - 12 },
       reason: 'In the evening 12 hours are added to what a clock with hands shows.',
     },
     {
-      ...{ row: 'zone', change: { zoneMinutes: -card.zoneMinutes } },
+      row: 'zone',
+      change: { zoneMinutes: -card.zoneMinutes },
       reason: `Ahead and behind are swapped. The card’s zone is ${zoneText(card.zoneMinutes)}.`,
     },
     {
-      ...{ row: 'summer-time', change: { summerTime: false } },
+      row: 'summer-time',
+      change: { summerTime: false },
       reason: 'Summer time is on, says the card. Left off, the mount is an hour wrong.',
     },
     {
-      ...{ row: 'latitude', change: { latitudeSide: 'S' } },
+      row: 'latitude',
+      change: { latitudeSide: 'S' },
       reason: 'N and S are swapped. The mount would look for another half of the sky.',
     },
     {
-      ...{ row: 'longitude', change: { longitudeSide: card.longitudeSide === 'E' ? 'W' : 'E' } },
+      row: 'longitude',
+      change: { longitudeSide: card.longitudeSide === 'E' ? 'W' : 'E' },
       reason: `E and W are swapped. That turns the mount’s sky by ${String(2 * card.longitudeDegrees)}°.`,
     },
   ];
@@ -105,7 +113,9 @@ const height = 6 * rowHeight + 12;
 /** The mount’s form as it is filled in, and each row as a place to point at. */
 export function formDrawing(form: MountForm) {
   const entries = formEntries.map((id, index) => ({
-    ...{ id, y: 6 + rowHeight * index, text: entered[id](form) },
+    id,
+    y: 6 + rowHeight * index,
+    text: entered[id](form),
   }));
   const shapes = entries.flatMap(({ id, y, text }): Shape[] => [
     {
@@ -123,7 +133,9 @@ export function formDrawing(form: MountForm) {
     { kind: 'text', x: 302, y: y + 23, text, size: 16, anchor: 'end', bold: true },
   ]);
   const drawing: ItemDrawing = {
-    ...{ width: 320, height, shapes },
+    width: 320,
+    height,
+    shapes,
     alternative: `The mount’s form, row by row. ${entries.map(({ id, text }) => `${titles[id]}: ${text}`).join('. ')}.`,
   };
   return {

@@ -19,15 +19,19 @@ const day = '2026-07-10';
 /** UTC, minutes after midnight of the day that the clock shows; outside 0…1440 on another day. */
 function utcMinutesOf({ minutes, zoneMinutes, summerTime }: WallClock): number {
   const believed = believedInstant({
-    ...{ localTime: `${day}T${clockTime(minutes)}`, zoneOffsetMinutes: zoneMinutes },
-    ...{ summerTime, summerTimeMinutes: 60 },
+    localTime: `${day}T${clockTime(minutes)}`,
+    zoneOffsetMinutes: zoneMinutes,
+    summerTime,
+    summerTimeMinutes: 60,
   });
   if (!believed.ok) throw new Error('a clock shows a time of day');
   return (Date.parse(believed.instant) - Date.parse(`${day}T00:00:00Z`)) / 60_000;
 }
 
 const wallClockAt = (utcMinutes: number, zoneMinutes: number, summerTime: boolean): WallClock => ({
-  ...{ zoneMinutes, summerTime, minutes: utcMinutes + zoneMinutes + (summerTime ? 60 : 0) },
+  zoneMinutes,
+  summerTime,
+  minutes: utcMinutes + zoneMinutes + (summerTime ? 60 : 0),
 });
 
 const zoneInWords = (zoneMinutes: number): string =>
@@ -71,7 +75,9 @@ function clockToUtc({ random }: ItemDraw) {
   ];
   return numeric({
     prompt: `The clock of ${pickOne(random, towns)} shows ${inWords(shown)}. Which full hour is it by UTC, from 0 to 23?`,
-    ...{ unit: 'hours', key, slips: slips.filter(({ gives }) => Math.abs(gives - key) > 0.1) },
+    unit: 'hours',
+    key,
+    slips: slips.filter(({ gives }) => Math.abs(gives - key) > 0.1),
     tolerance: { mode: 'absolute', full: 0.02, zero: 0.5 },
     explanation: `${sumInWords(shown)} is ${clockTime(60 * key)} by UTC${utcMinutesOf(shown) >= 1440 ? ', on the next date' : ''}.`,
   });
@@ -148,7 +154,8 @@ function momentsInOrder({ random }: ItemDraw) {
     explanation: `By UTC they are ${utc.join(', ')}.`,
     steps: clocks.map(inWords),
     rules: clocks.slice(1).map((_, i) => ({
-      ...{ first: i, then: i + 1 },
+      first: i,
+      then: i + 1,
       reason: `by UTC it is ${utc[i] ?? ''}, the other ${utc[i + 1] ?? ''}.`,
     })),
   });

@@ -48,7 +48,9 @@ function fromNeedleToAzimuth({ random }: ItemDraw) {
   const what = pickOne(random, ['a mast', 'a star', 'a church', 'the tube', 'a hilltop']);
   return numeric({
     prompt: `${needle(town)}. By the compass ${what} is at ${degrees(bearing)}. What is its true azimuth?`,
-    ...{ unit: 'degrees', key, wrapsAt360: true },
+    unit: 'degrees',
+    key,
+    wrapsAt360: true,
     tolerance: { mode: 'absolute', full: 1, zero: Math.abs(town.declinationDeg) },
     explanation: `The compass counts from the needle. The needle itself is at ${degrees(wrap360(town.declinationDeg))}, so ${degrees(bearing)} by the compass is ${degrees(key)} from true north.`,
     slips: [
@@ -122,7 +124,8 @@ function pointToTrueNorth({ random }: ItemDraw) {
     },
     wrong: [
       {
-        ...{ ...spot(0), misconception: 'magnetic-for-true-north' as const },
+        ...spot(0),
+        misconception: 'magnetic-for-true-north' as const,
         reason: 'That is where the needle points: magnetic north.',
       },
       {
@@ -178,7 +181,8 @@ function worstNeedle({ random }: ItemDraw) {
     explanation: `The needle errs by as much as true north is away from 0° on its dial: ${sorted.map((town) => `${String(Math.abs(town.declinationDeg))}°`).join(', ')}.`,
     steps: sorted.map(({ name }) => name),
     rules: sorted.slice(1).map((town, i) => ({
-      ...{ first: i, then: i + 1 },
+      first: i,
+      then: i + 1,
       reason: `there true north is ${String(Math.abs(sorted[i]?.declinationDeg ?? 0))}° away from 0° on the dial, here ${String(Math.abs(town.declinationDeg))}°.`,
     })),
   });

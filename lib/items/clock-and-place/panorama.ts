@@ -37,13 +37,20 @@ export function panorama(facingDeg: number, star: Position): ItemDrawing {
     { kind: 'line', x1: x, y1: ground, x2: x, y2: y, stroke: 'sky-line', width: 1, dashed: true },
     { kind: 'circle', cx: x, cy: y, r: 5, fill: 'on-sky' },
     {
-      ...{ kind: 'text', x: width / 2, y: ground + 26, text: compassPoint(wrap360(facingDeg)) },
-      ...{ tone: 'on-sky', anchor: 'middle', bold: true },
+      kind: 'text',
+      x: width / 2,
+      y: ground + 26,
+      text: compassPoint(wrap360(facingDeg)),
+      tone: 'on-sky',
+      anchor: 'middle',
+      bold: true,
     },
   ];
   const hand = offDeg < 0 ? 'left' : 'right';
   return {
-    ...{ width, height, shapes },
+    width,
+    height,
+    shapes,
     alternative: `The view to the ${compassPoint(facingDeg)}. A star stands ${inFists(Math.abs(offDeg))} to the ${hand} of due ${compassPoint(facingDeg)} and ${inFists(star.altitudeDeg)} above the horizon.`,
   };
 }

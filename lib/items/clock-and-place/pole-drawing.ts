@@ -38,19 +38,31 @@ export function aroundPole({
   const shapes: Shape[] = [
     { kind: 'rect', x: 0, y: 0, w: 320, h: 300, fill: 'sky' },
     {
-      ...{ kind: 'circle', cx: middle.x, cy: middle.y, r: radius },
-      ...{ stroke: 'sky-line', width: 1, dashed: true },
+      kind: 'circle',
+      cx: middle.x,
+      cy: middle.y,
+      r: radius,
+      stroke: 'sky-line',
+      width: 1,
+      dashed: true,
     },
     { kind: 'circle', cx: middle.x, cy: middle.y, r: 3, fill: 'on-sky' },
     {
-      ...{ kind: 'text', x: middle.x, y: middle.y + 20, text: north ? 'north pole' : 'south pole' },
-      ...{ size: 13, tone: 'on-sky', anchor: 'middle' },
+      kind: 'text',
+      x: middle.x,
+      y: middle.y + 20,
+      text: north ? 'north pole' : 'south pole',
+      size: 13,
+      tone: 'on-sky',
+      anchor: 'middle',
     },
     { kind: 'circle', cx: star.x, cy: star.y, r: 7, fill: 'sky-lamp' },
     { kind: 'rect', x: 0, y: 284, w: 320, h: 16, fill: 'land' },
   ];
   const drawing: ItemDrawing = {
-    ...{ width: 320, height: 300, shapes },
+    width: 320,
+    height: 300,
+    shapes,
     alternative: `The sky in the ${north ? 'north' : 'south'}, as you see it facing that way. The star stands ${String(fists)} fists from the pole, ${wordOf(now)} it. Its circle round the pole is dashed.`,
   };
   return {

@@ -33,12 +33,14 @@ function minutesEarlier({ random }: ItemDraw) {
   const key = 60 * hoursEarlier(days);
   return numeric({
     prompt: `Tonight ${name} crosses the meridian at ${clockTime(start)}. How many minutes earlier does it cross in ${String(days)} days?`,
-    ...{ unit: 'minutes', key },
+    unit: 'minutes',
+    key,
     tolerance: { mode: 'absolute', full: Math.max(1, days / 6), zero: 2 * days },
     explanation: `Each night it is about four minutes earlier: ${String(days)} × 4 is ${String(4 * days)}. To the second it is 3 minutes 56, and that makes ${String(Math.round(key))} minutes.`,
     slips: [
       {
-        ...{ gives: 0, misconception: 'same-hours-all-year' },
+        gives: 0,
+        misconception: 'same-hours-all-year',
         reason:
           'A star does not keep the same hours. The sky turns once in 23 hours and 56 minutes.',
       },
@@ -173,7 +175,8 @@ function sightingsInOrder({ random }: ItemDraw) {
       explanation: `At the same hour a star is farther on each night, along its own way across the sky, from east to west. The four evenings were ${String(sightingDays)} days apart.`,
       steps: places.map((at) => capitalised(whereabouts(at))),
       rules: places.slice(1).map((at, i) => ({
-        ...{ first: i, then: i + 1 },
+        first: i,
+        then: i + 1,
         reason: `in ${String(sightingDays)} days the sky turns on by ${String(Math.round(15 * hoursEarlier(sightingDays)))}°, and then it stands ${whereabouts(at)}.`,
       })),
     });

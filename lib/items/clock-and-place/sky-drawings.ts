@@ -30,8 +30,12 @@ function discGround(): Shape[] {
   return [
     { kind: 'circle', ...c, r: radius, fill: 'sky', stroke: 'sky-line', width: 2 },
     ...[30, 60].map((altitudeDeg): Shape => ({
-      ...{ kind: 'circle', ...c, r: radius * (1 - altitudeDeg / 90) },
-      ...{ stroke: 'sky-line', width: 0.8, dashed: true },
+      kind: 'circle',
+      ...c,
+      r: radius * (1 - altitudeDeg / 90),
+      stroke: 'sky-line',
+      width: 0.8,
+      dashed: true,
     })),
     ...letters.map(({ text, azimuthDeg }): Shape => {
       const { x, y } = onDisc({ azimuthDeg, altitudeDeg: -10 });
@@ -49,14 +53,13 @@ export function starShapes(at: Position, name = '', lit = false): Shape[] {
       ? []
       : [
           {
-            ...{
-              kind: 'text' as const,
-              x: x > 210 ? x - 8 : x + 8,
-              y: y - 6,
-              text: name,
-              size: 12,
-            },
-            ...{ tone: 'on-sky' as const, anchor: x > 210 ? ('end' as const) : ('start' as const) },
+            kind: 'text' as const,
+            x: x > 210 ? x - 8 : x + 8,
+            y: y - 6,
+            text: name,
+            size: 12,
+            tone: 'on-sky' as const,
+            anchor: x > 210 ? ('end' as const) : ('start' as const),
           },
         ]),
   ];
@@ -76,7 +79,9 @@ export function pathShape(steps: readonly Position[]): Shape {
 }
 
 export const discDrawing = (shapes: readonly Shape[], alternative: string): ItemDrawing => ({
-  ...{ width: discSize, height: discSize, alternative },
+  width: discSize,
+  height: discSize,
+  alternative,
   shapes: [...discGround(), ...shapes],
 });
 

@@ -27,7 +27,8 @@ function clockError(random: Random): ToldError {
     why: `The sky turns 15° an hour, 1° in four minutes: ${String(minutes)} ÷ 4 is about ${whole(turnDeg)}°.`,
     slips: [
       {
-        ...{ gives: Number((minutes / 60).toFixed(2)), misconception: 'hour-is-one-degree' },
+        gives: Number((minutes / 60).toFixed(2)),
+        misconception: 'hour-is-one-degree',
         reason: 'That is 1° an hour. The sky turns 15° an hour.',
       },
       { gives: minutes, reason: 'That is 1° a minute. It takes four minutes to turn by 1°.' },
@@ -66,11 +67,14 @@ function hoursError(random: Random): ToldError {
   const { told, short, hours } = pickOne(random, kinds);
   const turnDeg = siderealDegPerHour * hours;
   return {
-    ...{ told, short, turnDeg },
+    told,
+    short,
+    turnDeg,
     why: `The mount is ${hours === 1 ? 'an hour' : `${String(hours)} hours`} wrong, and the sky turns 15° an hour: ${whole(turnDeg)}°.`,
     slips: [
       {
-        ...{ gives: hours, misconception: 'hour-is-one-degree' },
+        gives: hours,
+        misconception: 'hour-is-one-degree',
         reason: 'That is 1° an hour. The sky turns 15° an hour.',
       },
       ...(hours === 1
@@ -109,7 +113,8 @@ function dateError(random: Random): ToldError {
         reason: '15° is what an hour does. At the same hour, a day is worth 1°.',
       },
       {
-        ...{ gives: 0, misconception: 'same-hours-all-year' },
+        gives: 0,
+        misconception: 'same-hours-all-year',
         reason:
           'A star does not keep the same hours: it is four minutes earlier each night, and that is 1°.',
       },

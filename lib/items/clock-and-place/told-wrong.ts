@@ -23,7 +23,8 @@ function howFarTurned({ random }: ItemDraw) {
   const full = Math.max(0.3, turnDeg / 40);
   return numeric({
     prompt: `${error.told} By how many degrees is the mount’s sky turned?`,
-    ...{ unit: 'degrees', key: turnDeg },
+    unit: 'degrees',
+    key: turnDeg,
     tolerance: { mode: 'absolute', full, zero: Math.max(2, turnDeg / 2) },
     explanation: error.why,
     slips: slips.filter(({ gives }) => Math.abs(gives - turnDeg) > 1.5 * full),

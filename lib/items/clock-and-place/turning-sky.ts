@@ -29,12 +29,14 @@ function turnOfTheSky({ random }: ItemDraw) {
   const key = siderealDegPerHour * hours;
   return numeric({
     prompt: `By how many degrees does the sky turn from ${clockTime(start)} to ${clockTime(start + minutes)}?`,
-    ...{ unit: 'degrees', key },
+    unit: 'degrees',
+    key,
     tolerance: { mode: 'absolute', full: 1, zero: Math.max(6, key / 4) },
     explanation: `It turns 15° an hour, a fist and a half. In ${span(minutes)} that is ${String(Math.round(key))}°.`,
     slips: [
       {
-        ...{ gives: Number(hours.toFixed(2)), misconception: 'hour-is-one-degree' },
+        gives: Number(hours.toFixed(2)),
+        misconception: 'hour-is-one-degree',
         reason: 'That is 1° an hour. A whole turn, 360°, takes about 24 hours: 15° an hour.',
       },
       {
@@ -187,7 +189,8 @@ function firstOnTheMeridian({ random }: ItemDraw) {
       explanation: `The nearer a star is to the meridian, the sooner it crosses: the sky turns 15° an hour. ${sorted.map((star) => `${star.name} in ${span(minutesTo(star))}`).join(', ')}.`,
       steps: sorted.map((star) => `${star.name}, ${whereabouts(sky.at(star))}`),
       rules: sorted.slice(1).map((star, i) => ({
-        ...{ first: i, then: i + 1 },
+        first: i,
+        then: i + 1,
         reason: `it has only ${String(Math.round(-(sorted[i]?.hourAngleDeg ?? 0)))}° left to turn, the other ${String(Math.round(-star.hourAngleDeg))}°.`,
       })),
     });

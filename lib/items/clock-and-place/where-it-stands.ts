@@ -1,10 +1,9 @@
 import { wrap360 } from '../../units/angle';
-import { directionFromAzAlt, separationDeg } from '../../units/vector';
 import type { Random } from '../../variants/random';
 import { choice, match, numeric, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import type { MisconceptionId } from '../misconceptions';
 import type { Position } from './drawn-sky';
+import { altitudeLooks, apart, mistakenPlaces } from './mistaken-places';
 import { panorama } from './panorama';
 import { discDrawing, onDisc, starShapes } from './sky-drawings';
 import { whereabouts } from './words';
@@ -13,47 +12,8 @@ import { inFists } from '../../wording/fists';
 import { pickOne, pickSome } from '../pick-one';
 import { capitalised } from '../../wording/capital';
 
-/** How many times too large eyes make an altitude and a gap along the horizon (design: learning design). */
-const altitudeLooks = 1.5;
+/** How many times too wide eyes make a gap along the horizon (design: learning design). */
 const gapLooks = 1.26;
-
-type Mistaken = Position & { reason: string; misconception: MisconceptionId };
-
-/** Where the usual slips lead from the right place, those that lead somewhere else and onto the sky. */
-function mistakenPlaces({ azimuthDeg, altitudeDeg }: Position): Mistaken[] {
-  const mistaken: Mistaken[] = [
-    {
-      ...{ azimuthDeg: wrap360(azimuthDeg + 180), altitudeDeg },
-      reason: 'That counts the azimuth from south. It starts at north.',
-      misconception: 'azimuth-from-south',
-    },
-    {
-      ...{ azimuthDeg: wrap360(-azimuthDeg), altitudeDeg },
-      reason: 'That goes round the wrong way. From north, azimuth grows through east.',
-      misconception: 'azimuth-anticlockwise',
-    },
-    {
-      ...{ azimuthDeg, altitudeDeg: altitudeDeg * altitudeLooks },
-      reason:
-        'That is where it seems to be. Eyes make altitudes about one and a half times too large.',
-      misconception: 'altitude-looks-higher',
-    },
-    {
-      ...{ azimuthDeg: altitudeDeg, altitudeDeg: azimuthDeg },
-      reason: 'The two are swapped. Altitude is how high, azimuth is which way.',
-      misconception: 'altitude-azimuth-swapped',
-    },
-  ];
-  return mistaken.filter(
-    (one) => one.altitudeDeg <= 75 && apart(one, { azimuthDeg, altitudeDeg }) > 12,
-  );
-}
-
-const apart = (one: Position, other: Position): number =>
-  separationDeg(
-    directionFromAzAlt(one.azimuthDeg, one.altitudeDeg),
-    directionFromAzAlt(other.azimuthDeg, other.altitudeDeg),
-  );
 
 const things = [
   'a star',
@@ -97,7 +57,8 @@ function pointAtIt({ random }: ItemDraw) {
     },
     wrong: wrong.map((one) => ({
       ...spot(one),
-      ...{ reason: one.reason, misconception: one.misconception },
+      reason: one.reason,
+      misconception: one.misconception,
     })),
   });
 }
@@ -112,7 +73,9 @@ function readThePanorama({ random }: ItemDraw) {
   if (random.integer(0, 1) === 0) {
     return numeric({
       prompt: `You face ${facing} and hold out your fists: the marks are a fist of 10° apart. What is the altitude of the star?`,
-      ...{ drawing, unit: 'degrees', key: altitudeDeg },
+      drawing,
+      unit: 'degrees',
+      key: altitudeDeg,
       tolerance: { mode: 'absolute', full: 2.5, zero: 10 },
       explanation: `It stands ${inFists(altitudeDeg)} above the horizon, and a fist is 10°: ${String(altitudeDeg)}°.`,
       slips: [
@@ -125,7 +88,8 @@ function readThePanorama({ random }: ItemDraw) {
         ...(Math.abs(azimuthDeg - altitudeDeg) > 6
           ? [
               {
-                ...{ gives: azimuthDeg, misconception: 'altitude-azimuth-swapped' as const },
+                gives: azimuthDeg,
+                misconception: 'altitude-azimuth-swapped' as const,
                 reason: 'That is its azimuth, which way. Altitude is how high.',
               },
             ]
@@ -135,19 +99,21 @@ function readThePanorama({ random }: ItemDraw) {
   }
   return numeric({
     prompt: `You face ${facing} and hold out your fists: the marks are a fist of 10° apart. What is the azimuth of the star?`,
-    ...{ drawing, unit: 'degrees', key: azimuthDeg, wrapsAt360: true },
+    drawing,
+    unit: 'degrees',
+    key: azimuthDeg,
+    wrapsAt360: true,
     tolerance: { mode: 'absolute', full: 2.5, zero: 12 },
     explanation: `Due ${facing} is ${String(facingDeg)}°. To the right azimuth grows, to the left it shrinks, by 10° a fist: ${String(azimuthDeg)}°.`,
     slips: [
       {
-        ...{
-          gives: wrap360(facingDeg - 10 * fists),
-          misconception: 'azimuth-anticlockwise' as const,
-        },
+        gives: wrap360(facingDeg - 10 * fists),
+        misconception: 'azimuth-anticlockwise' as const,
         reason: 'You counted the wrong way. To the right, azimuth grows.',
       },
       {
-        ...{ gives: wrap360(azimuthDeg + 180), misconception: 'azimuth-from-south' as const },
+        gives: wrap360(azimuthDeg + 180),
+        misconception: 'azimuth-from-south' as const,
         reason: 'You counted from south. Azimuth starts at north.',
       },
     ],

@@ -43,7 +43,8 @@ function whatDoYouSay({ random, world }: ItemDraw) {
       'An open telescope and the Sun in the sky do not go together. Caps stay on tube and finder until it has set.',
     right: { text: right, reason: why },
     wrong: wrong.map(([text, reason]) => ({
-      ...{ text, reason },
+      text,
+      reason,
       misconception: 'sun-harmless' as const,
     })),
   });

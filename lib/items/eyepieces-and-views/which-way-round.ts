@@ -201,8 +201,12 @@ function whereItLeaves({ random, world }: ItemDraw) {
       [
         {
           kind: 'line',
-          ...{ x1: ring.x, y1: ring.y, x2: ring.x + 88 * key.right, y2: ring.y - 88 * key.up },
-          ...{ stroke: 'sky-line', dashed: true },
+          x1: ring.x,
+          y1: ring.y,
+          x2: ring.x + 88 * key.right,
+          y2: ring.y - 88 * key.up,
+          stroke: 'sky-line',
+          dashed: true,
         },
       ],
     ),

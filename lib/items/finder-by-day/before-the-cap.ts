@@ -120,7 +120,8 @@ function whatMustHold({ random, world }: ItemDraw) {
       .shuffle(notNeeded)
       .slice(0, 2)
       .map(([text, reason]) => ({
-        ...{ text, reason },
+        text,
+        reason,
         ...(/cloud|sunglasses/i.test(text) ? { misconception: 'sun-harmless' as const } : {}),
       })),
   });

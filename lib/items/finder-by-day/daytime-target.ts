@@ -36,11 +36,13 @@ function drawFour({ random, world }: ItemDraw) {
     },
     near: { ...drawNear(random), fists: side() * random.integer(5, 8) },
     bySun: {
-      ...{ name: sunName, distanceM: drawFar(random).distanceM },
+      name: sunName,
+      distanceM: drawFar(random).distanceM,
       fists: side() * random.integer(1, 2),
     },
     mover: {
-      ...{ name: pickOne(random, movers), distanceM: 50 * random.integer(6, 20) },
+      name: pickOne(random, movers),
+      distanceM: 50 * random.integer(6, 20),
       fists: side() * random.integer(5, 8),
     },
   };

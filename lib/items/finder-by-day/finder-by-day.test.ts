@@ -54,7 +54,10 @@ describe('before a cap comes off', () => {
 
   it('stands a telescope on the side away from the Sun, never on another or under a tree', () => {
     const opposite: Record<string, string> = {
-      ...{ north: 'south', south: 'north', east: 'west', west: 'east' },
+      north: 'south',
+      south: 'north',
+      east: 'west',
+      west: 'east',
     };
     for (const item of drawn('before-the-cap', 'where-to-stand', 'point')) {
       const sun = /from the (\w+)\./.exec(item.prompt)?.[1] ?? '';

@@ -20,13 +20,21 @@ export function windowDrawing(
   const lines = [-4, -3, -2, -1, 0, 1, 2, 3, 4].flatMap((i): Shape[] => [
     {
       kind: 'line',
-      ...{ x1: 160 + squareWidth * i, x2: 160 + squareWidth * i, y1: 24, y2: 216 },
-      ...{ stroke: 'sky-line', width: 0.6 },
+      x1: 160 + squareWidth * i,
+      x2: 160 + squareWidth * i,
+      y1: 24,
+      y2: 216,
+      stroke: 'sky-line',
+      width: 0.6,
     },
     {
       kind: 'line',
-      ...{ y1: 120 + squareWidth * i, y2: 120 + squareWidth * i, x1: 64, x2: 256 },
-      ...{ stroke: 'sky-line', width: 0.6 },
+      y1: 120 + squareWidth * i,
+      y2: 120 + squareWidth * i,
+      x1: 64,
+      x2: 256,
+      stroke: 'sky-line',
+      width: 0.6,
     },
   ]);
   return {

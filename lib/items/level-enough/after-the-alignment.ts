@@ -25,7 +25,8 @@ const sunkTiltDeg = (radiusMm: number, sinksMm: number): number =>
     headSlope(
       radiusMm,
       [0, 120, 240].map((azimuthDeg, index) => ({
-        ...{ azimuthDeg, heightMm: index === 0 ? -sinksMm : 0 },
+        azimuthDeg,
+        heightMm: index === 0 ? -sinksMm : 0,
       })),
     ),
   ).tiltDeg;
@@ -180,7 +181,8 @@ function mostHarm({ random }: ItemDraw) {
     explanation: `At worst: ${tilts.map(({ text, arcmin }) => `${text.toLowerCase()}, ${size(arcmin)}`).join('; ')}.`,
     steps: tilts.map(({ text }) => text),
     rules: tilts.slice(1).map(({ arcmin }, index) => ({
-      ...{ first: index, then: index + 1 },
+      first: index,
+      then: index + 1,
       reason: `${size(tilts[index]?.arcmin ?? 0)} against ${size(arcmin)}.`,
     })),
   });

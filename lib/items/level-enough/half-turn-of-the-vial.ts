@@ -41,7 +41,8 @@ function bothOut(random: Random): Seen {
   ] as const);
   const sign = random.pick([1, -1]) ?? 1;
   return {
-    ...{ beforeMm: head + sign * own, afterMm: head - sign * own },
+    beforeMm: head + sign * own,
+    afterMm: head - sign * own,
     clockwiseDeg: 15 * random.integer(0, 23),
   };
 }

@@ -71,7 +71,8 @@ function sunkFoot({ random }: ItemDraw) {
   const sinksMm = random.integer(6, 24);
   const foot = one(random, legNames);
   const feet = [0, 120, 240].map((azimuthDeg, index) => ({
-    ...{ azimuthDeg, heightMm: index === 0 ? -sinksMm : 0 },
+    azimuthDeg,
+    heightMm: index === 0 ? -sinksMm : 0,
   }));
   const { tiltDeg } = tiltOf(headSlope(radiusMm, feet));
   const asked = `the head was level ${one(random, grounds)}. Then foot ${foot} sinks ${String(sinksMm)} mm into the ground. On this tripod ${figures(perDeg)} mm of height under one foot are one degree.`;
@@ -146,7 +147,8 @@ function wideOrNarrow({ random }: ItemDraw) {
   const heightMm = random.integer(5, 20);
   const tilt = (radiusMm: number): string => {
     const feet = [0, 120, 240].map((azimuthDeg, index) => ({
-      ...{ azimuthDeg, heightMm: index === 0 ? heightMm : 0 },
+      azimuthDeg,
+      heightMm: index === 0 ? heightMm : 0,
     }));
     return `${tiltOf(headSlope(radiusMm, feet)).tiltDeg.toFixed(2)}°`;
   };

@@ -48,8 +48,11 @@ export function leaningHead(lean: {
     return { azimuthDeg, groundMm, sinksMm: 0, startMm: 900 };
   };
   const site: TripodSite = {
-    ...{ footCircleRadiusMm, splayDeg: lean.splayDeg ?? usual.splayDeg },
-    ...{ legMinMm: 500, legMaxMm: 1300, armTurns: false },
+    footCircleRadiusMm,
+    splayDeg: lean.splayDeg ?? usual.splayDeg,
+    legMinMm: 500,
+    legMaxMm: 1300,
+    armTurns: false,
     legs: [leg(0), leg(1), leg(2)],
     vial: { markAzimuthDeg: 0, zeroRightMm: 0, zeroUpMm: 0 },
   };

@@ -98,7 +98,8 @@ function predictLegOut({ random }: ItemDraw) {
   // Before: small, so that the bubble stays off the wall after the move.
   const legADeg = 30 * random.integer(0, 11);
   const head = leaningHead({
-    ...{ legADeg, tiltDeg: random.integer(1, 4) / 2 },
+    legADeg,
+    tiltDeg: random.integer(1, 4) / 2,
     risesTowardsDeg: 15 * random.integer(0, 23),
   });
   const after = afterChange(head, leg, out ? byMm : -byMm);

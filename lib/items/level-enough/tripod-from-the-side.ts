@@ -3,15 +3,26 @@ import type { ItemDrawing, Shape } from '../drawing';
 /** A tripod from the side, upright or gone over; for the feedback only. */
 export function tripodFromTheSide(over: boolean): ItemDrawing {
   const line = (x1: number, y1: number, x2: number, y2: number, width = 7): Shape => ({
-    ...{ kind: 'line', x1, y1, x2, y2 },
-    ...{ stroke: 'strong', width },
+    kind: 'line',
+    x1,
+    y1,
+    x2,
+    y2,
+    stroke: 'strong',
+    width,
   });
   const tube = (x: number, y: number, turnDeg: number): Shape => ({
-    ...{ kind: 'rect', x, y, w: 125, h: 31 },
-    ...{ turnDeg, fill: 'soft' },
+    kind: 'rect',
+    x,
+    y,
+    w: 125,
+    h: 31,
+    turnDeg,
+    fill: 'soft',
   });
   return {
-    ...{ width: 320, height: 220 },
+    width: 320,
+    height: 220,
     alternative: over
       ? 'A tripod from the side. One leg has run in, the head leans far over to that side and the tube points at the ground.'
       : 'A tripod from the side. All three legs stand, the head is upright with the tube on it.',

@@ -61,8 +61,13 @@ export function vialDrawing(vial: {
   alternative: string;
 }): ItemDrawing {
   const circle = (r: number): Shape => ({
-    ...{ kind: 'circle', cx: middle.x, cy: middle.y, r: perMm * r },
-    ...{ stroke: 'sky-line', width: 1, dashed: true },
+    kind: 'circle',
+    cx: middle.x,
+    cy: middle.y,
+    r: perMm * r,
+    stroke: 'sky-line',
+    width: 1,
+    dashed: true,
   });
   const labels = legIndices.flatMap((leg): Shape[] => {
     const azimuth = degreesToRadians(vial.site.legs[leg].azimuthDeg);
@@ -74,22 +79,39 @@ export function vialDrawing(vial: {
     return [
       { kind: 'line', x1: from.x, y1: from.y, x2: to.x, y2: to.y, stroke: 'ink', width: 6 },
       {
-        ...{ kind: 'text', x: name.x, y: name.y + 6, text: legNames[leg] },
-        ...{ size: 17, tone: 'ink', anchor: 'middle', bold: true },
+        kind: 'text',
+        x: name.x,
+        y: name.y + 6,
+        text: legNames[leg],
+        size: 17,
+        tone: 'ink',
+        anchor: 'middle',
+        bold: true,
       },
     ];
   });
   return {
-    ...{ width, height, alternative: vial.alternative },
+    width,
+    height,
+    alternative: vial.alternative,
     shapes: [
       {
-        ...{ kind: 'circle', cx: middle.x, cy: middle.y, r: perMm * vialMm.glassRadius },
-        ...{ fill: 'sky', stroke: 'strong', width: 3 },
+        kind: 'circle',
+        cx: middle.x,
+        cy: middle.y,
+        r: perMm * vialMm.glassRadius,
+        fill: 'sky',
+        stroke: 'strong',
+        width: 3,
       },
       ...[2, 4, 6, 8, 10].map(circle),
       {
-        ...{ kind: 'circle', cx: middle.x, cy: middle.y, r: perMm * vialMm.ringRadius },
-        ...{ stroke: 'on-sky', width: 2.5 },
+        kind: 'circle',
+        cx: middle.x,
+        cy: middle.y,
+        r: perMm * vialMm.ringRadius,
+        stroke: 'on-sky',
+        width: 2.5,
       },
       ...(vial.ghost === undefined ? [] : bubbleShapes(vial.ghost, 'dashed')),
       ...(vial.bubble === undefined ? [] : bubbleShapes(vial.bubble, 'full')),
@@ -101,7 +123,8 @@ export function vialDrawing(vial: {
 /** The same with its words made from what it shows. */
 export const vialShowing = (site: TripodSite, bubble: Place, ghost?: Place): ItemDrawing =>
   vialDrawing({
-    ...{ site, bubble },
+    site,
+    bubble,
     ...(ghost === undefined ? {} : { ghost }),
     alternative: `A round vial from above. ${legsWords(site)} ${
       ghost === undefined

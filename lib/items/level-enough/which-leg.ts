@@ -62,7 +62,8 @@ function stopWhere({ random }: ItemDraw) {
   const far = random.next() < 0.5;
   const towards = legDeg + (far ? 180 : 0) + 30 * side;
   const head = leaningHead({
-    ...{ legADeg, tiltDeg: random.integer(17, 18) / 4 },
+    legADeg,
+    tiltDeg: random.integer(17, 18) / 4,
     risesTowardsDeg: (towards + 720) % 360,
   });
   const across = Math.hypot(head.bubble.eastMm, head.bubble.northMm) / 2;
@@ -107,7 +108,8 @@ function whatWasDone({ random }: ItemDraw) {
   const { leg, others } = legAndOthers(random);
   const out = random.next() < 0.5;
   const head = leaningHead({
-    ...{ legADeg: 30 * random.integer(0, 11), tiltDeg: random.integer(2, 5) / 2 },
+    legADeg: 30 * random.integer(0, 11),
+    tiltDeg: random.integer(2, 5) / 2,
     risesTowardsDeg: 15 * random.integer(0, 23),
   });
   const after = afterChange(head, leg, (out ? 1 : -1) * 5 * random.integer(4, 6));
@@ -167,7 +169,8 @@ function atItsEnd({ random }: ItemDraw) {
   const out = random.next() < 0.5;
   const legADeg = 30 * random.integer(0, 11);
   const head = leaningHead({
-    ...{ legADeg, tiltDeg: random.integer(3, 8) / 2 },
+    legADeg,
+    tiltDeg: random.integer(3, 8) / 2,
     risesTowardsDeg: (legADeg + 120 * leg + (out ? 180 : 0)) % 360,
   });
   const name = legNames[leg];

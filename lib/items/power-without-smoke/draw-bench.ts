@@ -51,7 +51,11 @@ export function drawBench({ on, supply, handControl, cellsIn }: LeftBench): Item
       },
       { kind: 'circle', cx: on ? 178 : 142, cy: 60, r: 8, fill: 'ink' },
       {
-        ...{ kind: 'text', x: on ? 148 : 172, y: 65, text: on ? 'on' : 'off', size: 12 },
+        kind: 'text',
+        x: on ? 148 : 172,
+        y: 65,
+        text: on ? 'on' : 'off',
+        size: 12,
         anchor: 'middle',
       },
       ...plug(104, supply, -1),

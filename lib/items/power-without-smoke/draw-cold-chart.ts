@@ -22,16 +22,24 @@ const lineOf = (kind: CellKind): string =>
     .join(' ');
 
 const label = (t: number): Shape => ({
-  ...{ kind: 'text', x: xOf(t), y: bottom + 17, text: degreesText(t) },
-  ...{ size: 12, anchor: t === 20 ? 'end' : 'middle' },
+  kind: 'text',
+  x: xOf(t),
+  y: bottom + 17,
+  text: degreesText(t),
+  size: 12,
+  anchor: t === 20 ? 'end' : 'middle',
 });
 
 const grid = (): Shape[] => [
   ...[0, 0.2, 0.4, 0.6, 0.8, 1].flatMap((share): Shape[] => [
     { kind: 'line', x1: left, y1: yOf(share), x2: right, y2: yOf(share), stroke: 'line' },
     {
-      ...{ kind: 'text', x: left - 5, y: yOf(share) + 5, text: `${String(100 * share)} %` },
-      ...{ size: 12, anchor: 'end' },
+      kind: 'text',
+      x: left - 5,
+      y: yOf(share) + 5,
+      text: `${String(100 * share)} %`,
+      size: 12,
+      anchor: 'end',
     },
   ]),
   ...[-20, -15, -10, -5, 0, 5, 10, 15, 20].flatMap((t): Shape[] => [

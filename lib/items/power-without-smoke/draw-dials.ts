@@ -21,8 +21,15 @@ function dialShapes(volts: number, cx: number, title: string): Shape[] {
   const needle = onDial(volts, radius - 4, cx, cy);
   return [
     {
-      ...{ kind: 'rect', x: cx - 77, y: 26, w: 154, h: 106, round: 8 },
-      ...{ fill: 'panel', stroke: 'strong', width: 1.5 },
+      kind: 'rect',
+      x: cx - 77,
+      y: 26,
+      w: 154,
+      h: 106,
+      round: 8,
+      fill: 'panel',
+      stroke: 'strong',
+      width: 1.5,
     },
     { kind: 'text', x: cx, y: 16, text: title, anchor: 'middle', tone: 'soft' },
     ...marks.map((value) => line(value, radius - (value % 1 === 0 ? 10 : 6), 1, 'ink')),

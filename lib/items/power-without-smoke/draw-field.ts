@@ -7,22 +7,30 @@ type FieldThing = (typeof fieldThings)[number];
 type Told = { x: number; y: number; where: string; unsafe: string; safe: string };
 export const fieldSpots: Readonly<Record<FieldThing, Told>> = {
   lead: {
-    ...{ x: 160, y: 176, where: 'in front, on the path' },
+    x: 160,
+    y: 176,
+    where: 'in front, on the path',
     unsafe: 'a lead lies loose across the path',
     safe: 'the path is clear, the lead tied along the tripod’s leg',
   },
   cells: {
-    ...{ x: 52, y: 150, where: 'on the left, on the bench' },
+    x: 52,
+    y: 150,
+    where: 'on the left, on the bench',
     unsafe: 'loose cells lie among coins on the bench',
     safe: 'cells stand in their box on the bench',
   },
   adapter: {
-    ...{ x: 274, y: 148, where: 'on the right, by the puddle' },
+    x: 274,
+    y: 148,
+    where: 'on the right, by the puddle',
     unsafe: 'a mains adapter lies at the edge of a puddle',
     safe: 'the puddle has nothing near it; the adapter hangs indoors behind the window',
   },
   pack: {
-    ...{ x: 160, y: 104, where: 'in the middle, on the tripod’s tray' },
+    x: 160,
+    y: 104,
+    where: 'in the middle, on the tripod’s tray',
     unsafe: 'the pack on the tray has a bulging case',
     safe: 'a flat, sound pack lies on the tray',
   },

@@ -24,8 +24,15 @@ function bayShapes({ springEnd, put }: Bay, x: number, wide: number): Shape[] {
   );
   const shapes: Shape[] = [
     {
-      ...{ kind: 'rect', x: x - wide / 2, y: top, w: wide, h: height, round: 4 },
-      ...{ fill: 'sunken', stroke: 'line', width: 1.5 },
+      kind: 'rect',
+      x: x - wide / 2,
+      y: top,
+      w: wide,
+      h: height,
+      round: 4,
+      fill: 'sunken',
+      stroke: 'line',
+      width: 1.5,
     },
     { kind: 'path', d: turns.join(' '), stroke: 'ink', width: 1.8 },
   ];
@@ -37,12 +44,23 @@ function bayShapes({ springEnd, put }: Bay, x: number, wide: number): Shape[] {
   return [
     ...shapes,
     {
-      ...{ kind: 'rect', x: x - 5, y: plusUp ? upper : lower - 5, w: 10, h: 5 },
-      ...{ fill: 'ink' },
+      kind: 'rect',
+      x: x - 5,
+      y: plusUp ? upper : lower - 5,
+      w: 10,
+      h: 5,
+      fill: 'ink',
     },
     {
-      ...{ kind: 'rect', x: x - body / 2, y: upper + (plusUp ? 5 : 0), w: body },
-      ...{ h: lower - upper - 5, round: 3, fill: 'panel', stroke: 'ink', width: 1.5 },
+      kind: 'rect',
+      x: x - body / 2,
+      y: upper + (plusUp ? 5 : 0),
+      w: body,
+      h: lower - upper - 5,
+      round: 3,
+      fill: 'panel',
+      stroke: 'ink',
+      width: 1.5,
     },
     {
       kind: 'text',

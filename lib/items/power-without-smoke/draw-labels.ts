@@ -36,8 +36,13 @@ export function polarityShapes(x: number, y: number, centre: Centre): Shape[] {
 export const directCurrentShapes = (x: number, y: number): Shape[] => [
   { kind: 'line', x1: x, x2: x + 18, y1: y - 8, y2: y - 8, stroke: 'ink', width: 1.8 },
   ...[0, 7, 14].map((dx): Shape => ({
-    ...{ kind: 'line', x1: x + dx, x2: x + dx + 4, y1: y - 3, y2: y - 3 },
-    ...{ stroke: 'ink', width: 1.8 },
+    kind: 'line',
+    x1: x + dx,
+    x2: x + dx + 4,
+    y1: y - 3,
+    y2: y - 3,
+    stroke: 'ink',
+    width: 1.8,
   })),
 ];
 
@@ -62,12 +67,18 @@ export function drawPlateAndLabel(needs: TelescopeNeeds, supply: Omit<Supply, 'i
     alternative: `Beside the telescope’s socket: ${String(needs.nominalV)} volts direct current, up to ${String(needs.slewingA)} amperes, middle pin ${centreWord(needs.centre)}. On the ${formNames[supply.form]}: ${String(supply.volts)} volts direct current, ${String(supply.ratedA)} amperes, middle pin ${centreWord(supply.centre)}.`,
     shapes: [
       ...card({
-        ...{ y: 4, title: 'Beside the telescope’s socket', centre: needs.centre },
-        ...{ volts: needs.nominalV, amperes: `max ${String(needs.slewingA)} A` },
+        y: 4,
+        title: 'Beside the telescope’s socket',
+        centre: needs.centre,
+        volts: needs.nominalV,
+        amperes: `max ${String(needs.slewingA)} A`,
       }),
       ...card({
-        ...{ y: 80, title: `On the ${formNames[supply.form]}`, centre: supply.centre },
-        ...{ volts: supply.volts, amperes: `${String(supply.ratedA)} A` },
+        y: 80,
+        title: `On the ${formNames[supply.form]}`,
+        centre: supply.centre,
+        volts: supply.volts,
+        amperes: `${String(supply.ratedA)} A`,
       }),
     ],
   };

@@ -97,7 +97,8 @@ function shortestFirst({ random }: ItemDraw) {
     explanation: `${sorted.map(({ text, hours }) => `${text}: ${hoursText(hours)}`).join('; ')}.`,
     steps,
     rules: sorted.slice(1).map(({ hours }, i) => ({
-      ...{ first: i, then: i + 1 },
+      first: i,
+      then: i + 1,
       reason: `they last ${hoursText(sorted[i]?.hours ?? 0)} and ${hoursText(hours)}.`,
     })),
   });

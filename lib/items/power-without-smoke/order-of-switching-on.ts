@@ -39,7 +39,8 @@ function switchingOn({ random }: ItemDraw) {
       { first: 0, then: hand, reason: 'what goes in while the switch is on goes in with a spark.' },
       { first: hand, then: plug, reason: 'one touch of the switch, and it would go in live.' },
       {
-        ...{ first: checked, then: plug },
+        first: checked,
+        then: plug,
         reason: 'what is wrong must be seen before it reaches the telescope.',
       },
       ...(holder
@@ -73,7 +74,8 @@ function changingCells({ random }: ItemDraw) {
     rules: [
       { first: 0, then: 1, reason: 'pulled while the power flows, a plug sparks.' },
       {
-        ...{ first: 1, then: 2 },
+        first: 1,
+        then: 2,
         reason: 'half full, the holder would give the telescope what it should never get.',
       },
       { first: 2, then: 3, reason: 'only the new cells can tell how they lie.' },

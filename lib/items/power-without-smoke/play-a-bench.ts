@@ -9,15 +9,21 @@ export type PlayedSupply = 'sound' | 'exchanged' | 'strong';
 
 const setupWith = (supply: PlayedSupply): PowerSetup => ({
   needs: {
-    ...{ nominalV: 12, centre: 'positive', highestV: 14 },
-    ...{ resetBelowV: 7.2, trackingA: 0.2, slewingA: 1.2 },
+    nominalV: 12,
+    centre: 'positive',
+    highestV: 14,
+    resetBelowV: 7.2,
+    trackingA: 0.2,
+    slewingA: 1.2,
   },
   temperatureC: 10,
   springEnds: Array.from({ length: 8 }, (_, i) => bayEnds[i % 2] ?? 'top'),
   cells: Array.from('ABCDEFGH', (id) => ({ id, kind: 'alkaline', left: 1 })),
   supplies: [
     {
-      ...{ id: 'P', form: 'battery-pack', ratedA: 3 },
+      id: 'P',
+      form: 'battery-pack',
+      ratedA: 3,
       volts: supply === 'strong' ? 24 : 12,
       centre: (supply === 'exchanged' ? 'negative' : 'positive') satisfies Centre,
     },
@@ -27,7 +33,9 @@ const setupWith = (supply: PlayedSupply): PowerSetup => ({
       cell,
       plusEnd: otherEnd(bayEnds[i % 2] ?? 'top'),
     })),
-    ...{ plugged: null, handControl: false, on: false },
+    plugged: null,
+    handControl: false,
+    on: false,
   },
 });
 

@@ -77,7 +77,8 @@ function predictTheSlew({ random }: ItemDraw) {
     prompt: `${pickOne(random, telescopeNames)} runs on eight fresh ${kindNames[kind]} cells at ${degreesText(temperatureC)}: ${voltsText(openV)} without a load, ${ahead.resistanceOhm.toFixed(1)} ohms in all. It restarts below ${voltsText(needs.resetBelowV)}. Predict what a slew at ${String(needs.slewingA)} A does.`,
     explanation: `${voltsText(openV)} − ${String(needs.slewingA)} A × ${ahead.resistanceOhm.toFixed(1)} ohms is about ${voltsText(slewingV)}, ${ahead.resets ? 'below' : 'above'} ${voltsText(needs.resetBelowV)}.`,
     afterwards: drawMeter({
-      ...{ volts: slewingV, amperes: needs.slewingA },
+      volts: slewingV,
+      amperes: needs.slewingA,
       title: ahead.resets ? 'While slewing: the computer restarts' : 'While slewing: it runs on',
     }),
     right: {
@@ -157,7 +158,8 @@ function changesOf({ temperatureC, needs, kind }: PowerNight): Change[] {
 function whatHelps({ random }: ItemDraw) {
   const night = drawNight(random, ({ ahead, kind }) => ahead.resets && kind === 'alkaline');
   const tried = changesOf(night).map((one) => ({
-    ...{ text: one.text, reason: one.why },
+    text: one.text,
+    reason: one.why,
     helps: !nightAhead({ ...night, ...one.change }).resets,
   }));
   const right = pickSome(

@@ -7,7 +7,12 @@ import { generateQuestionSet } from './generate-question-set';
 
 /** A plain question, told apart by its family and template alone. */
 const family = (id: string, lesson: LessonSlug, objective: string): ItemFamily => ({
-  ...{ id, lesson, objective, skill: 'kit', title: id, version: 1 },
+  id,
+  lesson,
+  objective,
+  skill: 'kit',
+  title: id,
+  version: 1,
   templates: Object.fromEntries(
     ['one', 'two', 'three', 'four'].map((template) => [
       template,

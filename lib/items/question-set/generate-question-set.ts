@@ -46,7 +46,10 @@ export function generateQuestionSet({
   }));
   return {
     variant: {
-      ...{ lab: 'lesson-questions', generatorVersion, template, lessons },
+      lab: 'lesson-questions',
+      generatorVersion,
+      template,
+      lessons,
       questions: drawn.map(({ lesson, item }) => ({ lesson, face: faceOfItem(item) })),
     },
     answerKey: {

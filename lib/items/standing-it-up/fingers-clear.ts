@@ -115,13 +115,16 @@ function pointAtThePinch({ random }: ItemDraw) {
     (place) => !(place === 'joint' && is === 'head') && !(place === 'head' && is === 'joint'),
   );
   const known: KnownSpot<LegsPlace>[] = shown.map((place) => ({
-    ...{ is: place, ...spots[place] },
+    is: place,
+    ...spots[place],
     ...places[place],
   }));
   return point({
     prompt: `A tripod is being folded. ${ask}`,
     drawing: {
-      ...{ width, height, shapes },
+      width,
+      height,
+      shapes,
       alternative: `Two legs of a tripod from the side, ${String(splayDeg)}° from upright. They hang from a head. Two bars that bend in the middle join them a little below halfway. On each leg sits a catch, two thirds of the way down.`,
     },
     explanation: 'Hold a leg from outside and by its lower part, and steady the head from above.',
@@ -140,7 +143,8 @@ function hardestLast({ random }: ItemDraw) {
     explanation: 'The nearer to the joint, the harder: the leg is a lever.',
     steps: from.map((place) => `${mm(place)} from the joint`),
     rules: from.slice(1).map((place, index) => ({
-      ...{ first: index, then: index + 1 },
+      first: index,
+      then: index + 1,
       reason: `there it is ${whole(asWeightKg(squeezeN(2 * 9.80665, legMm, from[index] ?? place)))} kg, nearer to the joint ${whole(asWeightKg(squeezeN(2 * 9.80665, legMm, place)))} kg.`,
     })),
   });

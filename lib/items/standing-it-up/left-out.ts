@@ -167,13 +167,17 @@ function pointAtTheStand({ random }: ItemDraw) {
   const splayDeg = random.integer(16, 30);
   const { width, height, shapes, spots } = drawLegs(splayDeg);
   const known: KnownSpot<(typeof places)[number]>[] = places.map((place) => ({
-    ...{ is: place, ...spots[place], where: asked[place].where },
+    is: place,
+    ...spots[place],
+    where: asked[place].where,
     reason: `That is ${asked[place].is}.`,
   }));
   return point({
     prompt: `Point at ${asked[what].ask}.`,
     drawing: {
-      ...{ width, height, shapes },
+      width,
+      height,
+      shapes,
       alternative: `Two legs of a tripod from the side, ${String(splayDeg)}° from upright. They hang from a block on top. Two bars with a bend in the middle run between them. On each leg sits a catch, two thirds of the way down.`,
     },
     explanation:

@@ -104,7 +104,9 @@ function readTheMargin({ random }: ItemDraw) {
   for (let tries = 0; tries < 400; tries++) {
     const next: LoadedStand = {
       ...someStand(random),
-      ...{ armBearingDeg: 180, fallsTowardsDeg: 180, groundSlopeDeg: random.integer(0, 60) / 10 },
+      armBearingDeg: 180,
+      fallsTowardsDeg: 180,
+      groundSlopeDeg: random.integer(0, 60) / 10,
     };
     const better =
       Math.abs(stabilityOf(next).marginMm - margin) <
@@ -154,7 +156,8 @@ function firstToTip({ random }: ItemDraw) {
       northMm: ((a?.northMm ?? 0) + (b?.northMm ?? 0)) / 2,
     };
     return {
-      ...{ is: lineName(edge), ...onPlan(half) },
+      is: lineName(edge),
+      ...onPlan(half),
       where: `halfway along the ${sideOf(edge)} line`,
       reason: `From the dot to the ${sideOf(edge)} line it is ${mm(marginTo(stand, edge))}; the nearest is the ${sideOf(overFeet)} line, ${mm(marginMm)} away.`,
     };

@@ -30,16 +30,25 @@ export function planDrawing(
       lines.push({ kind: 'line', x1: 0, y1: y, x2: width, y2: y, stroke: 'line', width: 0.7 });
   }
   return {
-    ...{ width, height, alternative: words },
+    width,
+    height,
+    alternative: words,
     shapes: [
       ...lines,
       {
-        ...{ kind: 'path', stroke: 'strong', width: 2 },
+        kind: 'path',
+        stroke: 'strong',
+        width: 2,
         d: `M${feet.map(({ x, y }) => `${String(x)} ${String(y)}`).join(' L')} Z`,
       },
       ...feet.map(({ x, y }): Shape => ({
-        ...{ kind: 'line', x1: middle.x, y1: middle.y, x2: x, y2: y },
-        ...{ stroke: 'soft', width: 4 },
+        kind: 'line',
+        x1: middle.x,
+        y1: middle.y,
+        x2: x,
+        y2: y,
+        stroke: 'soft',
+        width: 4,
       })),
       ...feet.flatMap(({ x, y }, index): Shape[] => [
         { kind: 'circle', cx: x, cy: y, r: 9, fill: 'panel', stroke: 'ink', width: 2 },
@@ -52,8 +61,13 @@ export function planDrawing(
 }
 
 const letterOn = (index: number, { x, y }: { x: number; y: number }): Shape => ({
-  ...{ kind: 'text', x, y: y + 4.5, text: footName(index), size: 13 },
-  ...{ anchor: 'middle', bold: true },
+  kind: 'text',
+  x,
+  y: y + 4.5,
+  text: footName(index),
+  size: 13,
+  anchor: 'middle',
+  bold: true,
 });
 
 /** Where the plumb point lies, as one would tell it to somebody who does not see the plan. */

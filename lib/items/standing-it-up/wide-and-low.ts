@@ -41,7 +41,8 @@ function easiestFirst({ random }: ItemDraw) {
     explanation: 'Wide feet count most, then short legs and weight that hangs low.',
     steps: sorted.map(words),
     rules: sorted.slice(1).map((stand, index) => ({
-      ...{ first: index, then: index + 1 },
+      first: index,
+      then: index + 1,
       reason: `a push of ${kg(pushKg(sorted[index] ?? stand))} tips it, the other one takes ${kg(pushKg(stand))}.`,
     })),
   });
@@ -114,7 +115,8 @@ function tried(draw: ItemDraw, stand: LoadedStand) {
     .map(({ text, to }) => {
       const gain = pushKg(to(stand)) - before;
       return {
-        ...{ text, gain },
+        text,
+        gain,
         reason: `The push that tips it goes from ${kg(before)} to ${kg(before + gain)}.`,
         ...(/heavier/.test(text) ? { misconception: 'heavy-never-tips' as const } : {}),
       };

@@ -75,8 +75,14 @@ export function drawAdaptation(flashes: readonly number[], alternative: string):
       ...axes(),
       { kind: 'path', d: adaptationCurve(flashes), stroke: 'accent', width: 3 },
       ...flashes.map((flash): Shape => ({
-        ...{ kind: 'line', x1: xOf(flash), x2: xOf(flash), y1: top, y2: bottom },
-        ...{ stroke: 'danger', width: 2, dashed: true },
+        kind: 'line',
+        x1: xOf(flash),
+        x2: xOf(flash),
+        y1: top,
+        y2: bottom,
+        stroke: 'danger',
+        width: 2,
+        dashed: true,
       })),
     ],
   };

@@ -32,7 +32,11 @@ const clock = (hours: number): string => {
 };
 
 const hourText = (hour: number): Shape => ({
-  ...{ kind: 'text', x: xOf(hour), y: 138, text: String(hour % 24), size: 13 },
+  kind: 'text',
+  x: xOf(hour),
+  y: 138,
+  text: String(hour % 24),
+  size: 13,
   anchor: hour === chartFrom ? 'start' : hour === chartFrom + chartHours ? 'end' : 'middle',
 });
 
@@ -49,7 +53,12 @@ export function drawNightChart(night: Night): ItemDrawing {
     y: number,
     fill: 'sky' | 'sky-line' | 'sky-lamp',
   ): Shape => ({
-    ...{ kind: 'rect', x: xOf(from), y, w: xOf(to) - xOf(from), h: 26, fill },
+    kind: 'rect',
+    x: xOf(from),
+    y,
+    w: xOf(to) - xOf(from),
+    h: 26,
+    fill,
   });
   const said = (all: readonly { from: number; to: number }[]): string =>
     all.length === 0
@@ -70,8 +79,12 @@ export function drawNightChart(night: Night): ItemDrawing {
       ...Array.from({ length: chartHours + 1 }, (_, i) => chartFrom + i).flatMap(
         (hour): Shape[] => [
           {
-            ...{ kind: 'line', x1: xOf(hour), x2: xOf(hour), y1: 108 },
-            ...{ y2: hour % 3 === 0 ? 120 : 114, stroke: 'ink' },
+            kind: 'line',
+            x1: xOf(hour),
+            x2: xOf(hour),
+            y1: 108,
+            y2: hour % 3 === 0 ? 120 : 114,
+            stroke: 'ink',
           },
           ...(hour % 3 === 0 ? [hourText(hour)] : []),
         ],

@@ -25,8 +25,10 @@ function thing(place: SitePlace, x: number, y: number): Shape[] {
   switch (place) {
     case 'grass':
       return [-10, 0, 10].map((dx) => ({
-        ...{ kind: 'path', d: `M${String(x + dx - 3)} ${String(y + 6)} l3 -10 l3 10` },
-        ...{ stroke: 'good', width: 1.5 },
+        kind: 'path',
+        d: `M${String(x + dx - 3)} ${String(y + 6)} l3 -10 l3 10`,
+        stroke: 'good',
+        width: 1.5,
       }));
     case 'path':
       return [
@@ -46,14 +48,21 @@ function thing(place: SitePlace, x: number, y: number): Shape[] {
     case 'puddle':
       return [
         {
-          ...{ kind: 'path', fill: 'sky-line', stroke: 'ink' },
+          kind: 'path',
+          fill: 'sky-line',
+          stroke: 'ink',
           d: `M${String(x - 20)} ${String(y)} q6 -14 20 -10 q22 0 20 12 q-8 14 -22 10 q-18 0 -18 -12 Z`,
         },
       ];
     case 'slope':
       return [-14, -5, 4, 13].map((dy, i) => ({
-        ...{ kind: 'line', x1: x - 20 + 4 * i, x2: x + 20 - 4 * i, y1: y + dy, y2: y + dy },
-        ...{ stroke: 'ink', width: 1.5 },
+        kind: 'line',
+        x1: x - 20 + 4 * i,
+        x2: x + 20 - 4 * i,
+        y1: y + dy,
+        y2: y + dy,
+        stroke: 'ink',
+        width: 1.5,
       }));
   }
 }
@@ -79,20 +88,37 @@ export function drawSite(site: Site): ItemDrawing {
         width: 2,
       },
       ...[1, 2, 3, 4, 5].map((i): Shape => ({
-        ...{ kind: 'line', x1: 4 + size * i, x2: 4 + size * i, y1: 4, y2: 4 + 4 * size },
+        kind: 'line',
+        x1: 4 + size * i,
+        x2: 4 + size * i,
+        y1: 4,
+        y2: 4 + 4 * size,
         stroke: 'line',
       })),
       ...[1, 2, 3].map((i): Shape => ({
-        ...{ kind: 'line', x1: 4, x2: 4 + 6 * size, y1: 4 + size * i, y2: 4 + size * i },
+        kind: 'line',
+        x1: 4,
+        x2: 4 + 6 * size,
+        y1: 4 + size * i,
+        y2: 4 + size * i,
         stroke: 'line',
       })),
       ...places.flatMap((place) => thing(place, siteSpot(site[place]).x, siteSpot(site[place]).y)),
       ...[1, 2, 3, 4].map((row): Shape => ({
-        ...{ kind: 'text', x: 8, y: 4 + size * (row - 1) + 15, text: String(row), tone: 'soft' },
+        kind: 'text',
+        x: 8,
+        y: 4 + size * (row - 1) + 15,
+        text: String(row),
+        tone: 'soft',
         size: 13,
       })),
       ...Array.from('123456', (text, i): Shape => ({
-        ...{ kind: 'text', x: 4 + size * (i + 0.5), y: 230, text, anchor: 'middle', tone: 'soft' },
+        kind: 'text',
+        x: 4 + size * (i + 0.5),
+        y: 230,
+        text,
+        anchor: 'middle',
+        tone: 'soft',
       })),
     ],
   };

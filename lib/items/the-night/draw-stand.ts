@@ -36,8 +36,13 @@ export function standWords(stand: Stand): string {
 function standShapes(stand: Stand): Shape[] {
   const spread = stand.legs === 'spread' ? 62 : 10;
   const shapes: Shape[] = [-1, 0, 1].map((side): Shape => ({
-    ...{ kind: 'line', x1: 160, y1: 112, x2: 160 + side * spread, y2: side === 0 ? 186 : 194 },
-    ...{ stroke: 'ink', width: 5 },
+    kind: 'line',
+    x1: 160,
+    y1: 112,
+    x2: 160 + side * spread,
+    y2: side === 0 ? 186 : 194,
+    stroke: 'ink',
+    width: 5,
   }));
   if (stand.tray)
     shapes.push({ kind: 'line', x1: 136, y1: 152, x2: 184, y2: 152, stroke: 'ink', width: 4 });
@@ -80,8 +85,16 @@ function standShapes(stand: Stand): Shape[] {
     );
   if (stand.tube === 'fallen')
     shapes.push({
-      ...{ kind: 'rect', x: 20, y: 166, w: 110, h: 22, round: 4, turnDeg: 12 },
-      ...{ fill: 'danger', stroke: 'ink', width: 2 },
+      kind: 'rect',
+      x: 20,
+      y: 166,
+      w: 110,
+      h: 22,
+      round: 4,
+      turnDeg: 12,
+      fill: 'danger',
+      stroke: 'ink',
+      width: 2,
     });
   return shapes;
 }

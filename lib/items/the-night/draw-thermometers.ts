@@ -14,8 +14,13 @@ export function thermometerShapes(x: number, celsius: number, title: string): Sh
     { kind: 'text', x, y: 184, text: title, size: 13, anchor: 'middle' },
     ...degrees.flatMap((degree): Shape[] => [
       {
-        ...{ kind: 'line', x1: x + 9, y1: yOf(degree), y2: yOf(degree), stroke: 'ink' },
-        ...{ x2: x + (degree % 10 === 0 ? 22 : degree % 5 === 0 ? 17 : 13), width: 1 },
+        kind: 'line',
+        x1: x + 9,
+        y1: yOf(degree),
+        y2: yOf(degree),
+        stroke: 'ink',
+        x2: x + (degree % 10 === 0 ? 22 : degree % 5 === 0 ? 17 : 13),
+        width: 1,
       },
       ...(degree % 10 === 0 ? [label(x, degree)] : []),
     ]),
@@ -35,7 +40,10 @@ export function thermometerShapes(x: number, celsius: number, title: string): Sh
 }
 
 const label = (x: number, degree: number): Shape => ({
-  ...{ kind: 'text', x: x + 26, y: yOf(degree) + 4, text: String(degree).replace('-', '−') },
+  kind: 'text',
+  x: x + 26,
+  y: yOf(degree) + 4,
+  text: String(degree).replace('-', '−'),
   size: 12,
 });
 

@@ -159,7 +159,8 @@ function gentlestLamp({ random }: ItemDraw) {
       'The rods, which see in the dark, hardly see red and see blue-green and blue best. Dim it as far as you can, whatever its colour.',
     steps: chosen.map(({ name }) => `${name === 'amber' ? 'An' : 'A'} ${name} lamp`),
     rules: chosen.slice(1).map((lamp, i) => ({
-      ...{ first: i, then: i + 1 },
+      first: i,
+      then: i + 1,
       reason: `the rods see ${lamp.name} light ${String(Number((rodsForCones(lamp) / rodsForCones(chosen[i] ?? lamp)).toPrecision(2)))} times as strongly.`,
     })),
   });

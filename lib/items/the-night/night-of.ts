@@ -36,7 +36,8 @@ export function nightOf(latitudeDeg: number, localDate: string): Night {
   };
   const night: Night = {
     ...times,
-    ...{ latitudeDeg, localDate },
+    latitudeDeg,
+    localDate,
     marks: Array.from({ length: 6 * chartHours }, (_, i) => {
       const hours = (i + 0.5) / 6;
       return {

@@ -186,12 +186,17 @@ function whereToStand({ random }: ItemDraw) {
   );
   const at = (i: number) => squares[i] ?? { column: 0, row: 0 };
   const site: Site = {
-    ...{ grass: at(0), path: at(1), lamp: at(2) },
-    ...{ tree: at(3), puddle: at(4), slope: at(5) },
+    grass: at(0),
+    path: at(1),
+    lamp: at(2),
+    tree: at(3),
+    puddle: at(4),
+    slope: at(5),
   };
   const spot = (place: SitePlace) => ({
     ...siteSpot(site[place]),
-    ...{ where: siteWhere(site[place]), reason: whyOf[place] },
+    where: siteWhere(site[place]),
+    reason: whyOf[place],
   });
   return point({
     prompt: `You look for a place for ${pickOne(random, scopes)} while it is light. Point at the best of the drawn places.`,

@@ -53,7 +53,12 @@ export function predictTheTwilight({ random }: ItemDraw) {
   const bars = pickSome(random, chosen, 3).flatMap((dusk, i): Shape[] => [
     { kind: 'text', x: 8, y: 22 + 48 * i, text: where(dusk), size: 13 },
     {
-      ...{ kind: 'rect', x: 8, y: 28 + 48 * i, h: 16, fill: 'accent', stroke: 'ink' },
+      kind: 'rect',
+      x: 8,
+      y: 28 + 48 * i,
+      h: 16,
+      fill: 'accent',
+      stroke: 'ink',
       w: (Math.min(orEndless(dusk), most) / most) * 220,
     },
     { kind: 'text', x: 312, y: 41 + 48 * i, text: length(dusk), size: 13, anchor: 'end' },

@@ -157,7 +157,8 @@ function mostHelpFirst({ random }: ItemDraw) {
     explanation: 'Shown, then active help, then a prompt now and then, then alone.',
     steps: told,
     rules: told.slice(1).map((_, i) => ({
-      ...{ first: i, then: i + 1 },
+      first: i,
+      then: i + 1,
       reason: `level ${String(i + 1)} is “${helpWords[helpLevels[i] ?? 1]}”, level ${String(i + 2)} is “${helpWords[helpLevels[i + 1] ?? 4]}”.`,
     })),
   });

@@ -215,7 +215,9 @@ describe('packing up', () => {
 
 describe('the sign-off', () => {
   const seen = (date: string, level: 1 | 2 | 3 | 4, gate: string | null = null): Observation => ({
-    ...{ date, level, gate },
+    date,
+    level,
+    gate,
   });
 
   it.each<[string, Observation[], 3 | 4, string]>([

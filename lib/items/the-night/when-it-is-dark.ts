@@ -82,7 +82,8 @@ function orderTheNight({ random }: ItemDraw) {
     explanation: `${chosen.map(({ name, at }) => `${eventNames[name]} ${clockText(at)}`).join(', ')} (UTC).`,
     steps: chosen.map(({ name }) => eventNames[name]),
     rules: chosen.slice(1).map(({ at }, i) => ({
-      ...{ first: i, then: i + 1 },
+      first: i,
+      then: i + 1,
       reason: `they come at ${clockText(chosen[i]?.at ?? '')} and ${clockText(at)}.`,
     })),
   });

@@ -145,7 +145,8 @@ function mostShift({ random, world }: ItemDraw) {
       ({ part, awayMm }) => `${part.name}, ${grams(part.massKg)}, ${String(awayMm)} mm away`,
     ),
     rules: parts.slice(1).map(({ mm }, index) => ({
-      ...{ first: index, then: index + 1 },
+      first: index,
+      then: index + 1,
       reason: `it moves the point by ${figures(parts[index]?.mm ?? 0)} mm against ${figures(mm)} mm.`,
     })),
   });

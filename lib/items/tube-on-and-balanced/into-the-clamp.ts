@@ -118,7 +118,9 @@ function pointAtIt({ random, world }: ItemDraw) {
     { id: 'bar', does: 'slides in the clamp, screwed to the tube' },
   ] as const);
   const spot = ({ x, y, where, name, does }: (typeof clampSpots)[number]) => ({
-    ...{ x, y, where },
+    x,
+    y,
+    where,
     reason: `That is the ${name}: it ${does}.`,
   });
   const right = clampSpots.find(({ id }) => id === asked.id);

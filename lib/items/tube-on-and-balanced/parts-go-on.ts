@@ -34,7 +34,9 @@ function phoneWithNoHand({ random, world }: ItemDraw) {
     prompt: `${kit.name} hangs level and balanced at ${String(balanceMm)} mm. Its clutch takes ${String(tube.edgeMm)} mm either way. With no hand on the tube somebody puts on the ${part.name}: ${grams(part.massKg)} at ${figures(part.fromFrontMm)} mm of the tape. What happens?`,
     drawing: tubeDrawing({ kit, clampMm: balanceMm, balanceMm }),
     afterwards: tubeDrawing({
-      ...{ kit, clampMm: balanceMm, balanceMm: Math.round(loaded.alongMm) },
+      kit,
+      clampMm: balanceMm,
+      balanceMm: Math.round(loaded.alongMm),
       frontDownDeg: moves === 'holds' ? 0 : moves === 'front' ? 12 : -12,
     }),
     explanation: `The balance point moves by ${String(shift)} mm towards the ${end}, and the clutch takes ${String(tube.edgeMm)} mm. A hand stays on the tube while anything goes on or comes off.`,
@@ -124,7 +126,7 @@ function whichMakeHeavier({ random, world }: ItemDraw) {
     ...tellingParts(kit).map(({ id, fromFrontMm }) => ({ text: names[id] ?? '', mm: fromFrontMm })),
     ...strapped,
   ].map(({ text, mm }) => ({
-    ...{ text: capitalised(text) },
+    text: capitalised(text),
     heavier: mm < whole.alongMm === (end === 'front'),
     reason: `It sits at ${figures(mm)} mm, ${mm < whole.alongMm ? 'in front of' : 'behind'} the balance point, so it weighs on the ${mm < whole.alongMm ? 'front' : 'back'}.`,
   }));

@@ -131,23 +131,40 @@ function pullPlot(share: (deg: number) => number): ItemDrawing {
     text: string,
     anchor: 'start' | 'middle' = 'start',
   ): Shape => ({
-    ...{ kind: 'text', x, y, text },
-    ...{ size: 12, tone: 'ink', anchor },
+    kind: 'text',
+    x,
+    y,
+    text,
+    size: 12,
+    tone: 'ink',
+    anchor,
   });
   const read = [0, 15, 30, 45, 60, 75, 90]
     .map((deg) => `at ${String(deg)}° ${figures(Math.abs(share(deg)), 1)}`)
     .join(', ');
   return {
-    ...{ width: 320, height: 205 },
+    width: 320,
+    height: 205,
     alternative: `A curve of how hard a tube’s weight pulls, at altitudes from 0° to 90°. As a share of what the clutch holds it is: ${read}.`,
     shapes: [
       {
-        ...{ kind: 'rect', x: plot.left, y: plotY(1), w: 260, h: plotY(-1) - plotY(1) },
-        ...{ fill: 'sunken', stroke: 'strong', width: 1 },
+        kind: 'rect',
+        x: plot.left,
+        y: plotY(1),
+        w: 260,
+        h: plotY(-1) - plotY(1),
+        fill: 'sunken',
+        stroke: 'strong',
+        width: 1,
       },
       {
-        ...{ kind: 'line', x1: plot.left, y1: plot.middle, x2: plot.right, y2: plot.middle },
-        ...{ stroke: 'strong', width: 1 },
+        kind: 'line',
+        x1: plot.left,
+        y1: plot.middle,
+        x2: plot.right,
+        y2: plot.middle,
+        stroke: 'strong',
+        width: 1,
       },
       { kind: 'path', d: curve, stroke: 'accent', width: 3.5 },
       label(2, 20, 'front'),
@@ -207,7 +224,8 @@ function pointCreeps({ random, world }: ItemDraw) {
     .filter((_, index) => index % 2 === 0)
     .slice(0, 3);
   const spot = (deg: number) => ({
-    ...{ x: plotX(deg), y: plotY(share(deg)) },
+    x: plotX(deg),
+    y: plotY(share(deg)),
     where: `the curve at ${String(deg)}°`,
     reason: `There the weight pulls ${figures(Math.abs(share(deg)), 1)} times what the clutch holds.`,
   });

@@ -35,7 +35,9 @@ export const partOf = (kit: ItemKit, id: TubePartId): ItemKit['parts'][number] =
 };
 
 const placed = ({ massKg, fromFrontMm }: ItemKit['parts'][number]): PlacedMass => ({
-  ...{ massKg, alongMm: fromFrontMm, aboveAxisMm: 0 },
+  massKg,
+  alongMm: fromFrontMm,
+  aboveAxisMm: 0,
 });
 
 /** A kit's tube with some parts beside those that are always on. */
@@ -57,7 +59,10 @@ export function drawTube(random: Random, world: ItemWorld): TubeCase {
   const whole = { ...own, alongMm: Math.round(own.alongMm) + random.integer(-9, 9) };
   const edgeMm = random.integer(8, 12);
   return {
-    ...{ kit, whole, balanceMm: whole.alongMm, edgeMm },
+    kit,
+    whole,
+    balanceMm: whole.alongMm,
+    edgeMm,
     holdingTorqueNm: (whole.massKg * freeFallMPerS2 * edgeMm) / 1000,
   };
 }

@@ -41,8 +41,14 @@ export function tubeDrawing({ kit, clampMm, balanceMm, frontDownDeg = 0 }: Shown
     const middle = turned((x(fromMm) + x(toMm)) / 2, axisY);
     const w = x(fromMm) - x(toMm);
     return {
-      ...{ kind: 'rect', x: middle.x - w / 2, y: middle.y - half, w, h: 2 * half, round: 2 },
-      ...{ turnDeg: frontDownDeg, fill },
+      kind: 'rect',
+      x: middle.x - w / 2,
+      y: middle.y - half,
+      w,
+      h: 2 * half,
+      round: 2,
+      turnDeg: frontDownDeg,
+      fill,
     };
   };
   const eyepiece = kit.parts.find(({ id }) => id === 'eyepiece-25');
@@ -57,7 +63,9 @@ export function tubeDrawing({ kit, clampMm, balanceMm, frontDownDeg = 0 }: Shown
     ...(frontDownDeg === 0 ? [] : [`The ${frontDownDeg > 0 ? 'front' : 'back'} has sunk.`]),
   ];
   return {
-    ...{ width, height, alternative: words.join(' ') },
+    width,
+    height,
+    alternative: words.join(' '),
     shapes: [
       // The eyepiece with what it sits on: behind the tube, or on its side near the front.
       ...(eyepieceAt > lengthMm
@@ -69,17 +77,18 @@ export function tubeDrawing({ kit, clampMm, balanceMm, frontDownDeg = 0 }: Shown
       {
         kind: 'path',
         d: `M${String(clampX)} ${String(axisY + radius - 2)} l-11 24 h22 Z`,
-        ...{ fill: 'accent', stroke: 'ink', width: 1 },
+        fill: 'accent',
+        stroke: 'ink',
+        width: 1,
       },
       {
-        ...{
-          kind: 'line',
-          x1: clampX,
-          y1: axisY + radius + 22,
-          x2: clampX,
-          y2: Math.max(axisY + radius + 22, tapeY + 17),
-        },
-        ...{ stroke: 'ink', width: 6 },
+        kind: 'line',
+        x1: clampX,
+        y1: axisY + radius + 22,
+        x2: clampX,
+        y2: Math.max(axisY + radius + 22, tapeY + 17),
+        stroke: 'ink',
+        width: 6,
       },
       ...(cross === null
         ? []
@@ -96,7 +105,8 @@ export function tubeDrawing({ kit, clampMm, balanceMm, frontDownDeg = 0 }: Shown
             {
               kind: 'path',
               d: `M${cross.x.toFixed(1)} ${(cross.y - 9).toFixed(1)} v18 M${(cross.x - 9).toFixed(1)} ${cross.y.toFixed(1)} h18`,
-              ...{ stroke: 'ink', width: 2 },
+              stroke: 'ink',
+              width: 2,
             },
           ] satisfies Shape[])),
       { kind: 'text', x: 312, y: 20, text: 'front →', size: 13, tone: 'ink', anchor: 'end' },
@@ -108,17 +118,32 @@ function tape(ticks: readonly number[], x: (mm: number) => number): Shape[] {
   const [first = 0, last = 0] = [ticks[0], ticks.at(-1)];
   return [
     {
-      ...{ kind: 'line', x1: x(first), y1: tapeY + 26, x2: x(last), y2: tapeY + 26 },
-      ...{ stroke: 'strong', width: 1.5 },
+      kind: 'line',
+      x1: x(first),
+      y1: tapeY + 26,
+      x2: x(last),
+      y2: tapeY + 26,
+      stroke: 'strong',
+      width: 1.5,
     },
     ...ticks.flatMap((mm): Shape[] => [
       {
-        ...{ kind: 'line', x1: x(mm), y1: tapeY + 20, x2: x(mm), y2: tapeY + 32 },
-        ...{ stroke: 'strong', width: 1.5 },
+        kind: 'line',
+        x1: x(mm),
+        y1: tapeY + 20,
+        x2: x(mm),
+        y2: tapeY + 32,
+        stroke: 'strong',
+        width: 1.5,
       },
       {
-        ...{ kind: 'text', x: x(mm), y: tapeY + 46, text: String(mm) },
-        ...{ size: 12, tone: 'soft', anchor: 'middle' },
+        kind: 'text',
+        x: x(mm),
+        y: tapeY + 46,
+        text: String(mm),
+        size: 12,
+        tone: 'soft',
+        anchor: 'middle',
       },
     ]),
   ];

@@ -39,7 +39,9 @@ function letItGo({ random, world }: ItemDraw) {
     prompt: `${kit.name} lies level in its clamp ${one(random, grounds)}. The clutch holds it while the clamp is within ${String(edgeMm)} mm of the balance point. You take your hand away. What happens?`,
     drawing: tubeDrawing({ kit, clampMm, balanceMm }),
     afterwards: tubeDrawing({
-      ...{ kit, clampMm, balanceMm },
+      kit,
+      clampMm,
+      balanceMm,
       frontDownDeg: moves === 'holds' ? 0 : moves === 'front' ? 9 : -9,
     }),
     explanation: `The clamp grips at ${String(clampMm)} mm and the balance point is at ${String(balanceMm)} mm: ${String(by)} mm apart, and the clutch takes ${String(edgeMm)} mm. ${moves === 'holds' ? 'So it holds.' : why}`,
@@ -134,7 +136,9 @@ function gripHere({ random, world }: ItemDraw) {
   const { moves } = letGo(tube, clampMm);
   const mirrored = 2 * clampMm - balanceMm;
   const spot = (mm: number, reason: string) => ({
-    ...{ x: xOf(kit, mm), y: 92, reason },
+    x: xOf(kit, mm),
+    y: 92,
+    reason,
     where: `at ${String(Math.round(mm))} mm of the tape`,
   });
   const balanceNearMiddle = Math.abs(balanceMm - middleMm) * (296 / (kit.tube.lengthMm + 230)) < 26;

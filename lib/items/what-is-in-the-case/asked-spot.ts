@@ -10,7 +10,10 @@ export function askedSpot<Is extends string>(
   asked: Is,
 ): { right: Spot; wrong: Spot[] } {
   const written = ({ x, y, where, reason, misconception }: KnownSpot<Is>): Spot => ({
-    ...{ x, y, where, reason },
+    x,
+    y,
+    where,
+    reason,
     ...(misconception === undefined ? {} : { misconception }),
   });
   const right = spots.find(({ is }) => is === asked);

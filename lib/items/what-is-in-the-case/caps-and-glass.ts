@@ -103,7 +103,8 @@ function capsInOrder(draw: ItemDraw) {
     rules: [
       ...(down ? [] : [sunset]),
       ...inside.map(({ before, after }) => ({
-        ...{ first: place(before), then: place(after) },
+        first: place(before),
+        then: place(after),
         reason: becauseOf[before] ?? 'the one rests on the other.',
       })),
     ],

@@ -148,7 +148,8 @@ function dimToBright({ random }: ItemDraw) {
     explanation: 'Light goes by open area: square the width, and halve it under half a card.',
     steps: sorted.map(({ text }) => `A lens ${text}`),
     rules: sorted.slice(1).map(({ light }, index) => ({
-      ...{ first: index, then: index + 1 },
+      first: index,
+      then: index + 1,
       reason: `it passes ${(light / (sorted[index]?.light ?? light)).toFixed(1)} times less light; compare width × width.`,
     })),
   });

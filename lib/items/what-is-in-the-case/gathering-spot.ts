@@ -18,7 +18,8 @@ export function gatheringSpot(tube: DrawnTube): GatheringSpot {
   if (mirror === undefined) {
     const at = elements[0]?.at ?? { xMm: 0, yMm: 0 };
     return {
-      ...{ spot: at, lookIn },
+      spot: at,
+      lookIn,
       where: (facing) => `inside the tube, near its ${facing}-hand end`,
       reason: 'That is the front lens: it gathers the light.',
     };

@@ -10,8 +10,12 @@ export const tubeOf = ({
   apertureMm,
   tube,
 }: ItemKit): DrawnTube => ({
-  ...{ name, tubeType, focalLengthMm, apertureMm },
-  ...{ lengthMm: tube.lengthMm, diameterMm: tube.diameterMm },
+  name,
+  tubeType,
+  focalLengthMm,
+  apertureMm,
+  lengthMm: tube.lengthMm,
+  diameterMm: tube.diameterMm,
 });
 
 /** One of the telescopes. @throws where the school has none. */

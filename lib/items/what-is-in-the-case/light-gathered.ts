@@ -67,7 +67,8 @@ function whichGathers({ random }: ItemDraw) {
 /** What is printed beside a front: both numbers that tell a tube. */
 function label(name: string, apertureMm: number, focalMm: number): ItemDrawing {
   return {
-    ...{ width: 320, height: 130 },
+    width: 320,
+    height: 130,
     alternative: `A label on a tube. First line: ${name}. Second line: D = ${String(apertureMm)} mm. Third line: F = ${String(focalMm)} mm.`,
     shapes: [
       { kind: 'rect', x: 30, y: 12, w: 260, h: 106, round: 8, fill: 'sunken', stroke: 'strong' },
@@ -124,7 +125,8 @@ function leastToMost({ random }: ItemDraw) {
       'Only D counts: the wider the front, the more light. F says where the light meets.',
     steps: named,
     rules: chosen.slice(1).map((aperture, index) => ({
-      ...{ first: index, then: index + 1 },
+      first: index,
+      then: index + 1,
       reason: `its front is narrower, and the other gathers ${lightRatio(aperture, chosen[index] ?? aperture).toFixed(1)} times as much.`,
     })),
   });

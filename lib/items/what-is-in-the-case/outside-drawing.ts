@@ -15,8 +15,10 @@ export function drawOutside(tube: DrawnTube, facing: 'left' | 'right', eyepieceA
   const box = (leftMm: number, rightMm: number, topMm: number, bottomMm: number) => {
     const [a, b] = [place({ xMm: leftMm, yMm: topMm }), place({ xMm: rightMm, yMm: bottomMm })];
     return {
-      ...{ x: Math.min(a.x, b.x), y: Math.min(a.y, b.y) },
-      ...{ w: Math.abs(a.x - b.x), h: Math.abs(a.y - b.y) },
+      x: Math.min(a.x, b.x),
+      y: Math.min(a.y, b.y),
+      w: Math.abs(a.x - b.x),
+      h: Math.abs(a.y - b.y),
     };
   };
   const ink = { stroke: 'land', width: 1.5 } as const;
@@ -34,20 +36,31 @@ export function drawOutside(tube: DrawnTube, facing: 'left' | 'right', eyepieceA
     {
       kind: 'path',
       d: `M${through.map(({ x, y }) => `${String(x)} ${String(y)}`).join(' L')}`,
-      ...{ stroke: 'on-sky-soft', width: 11 },
+      stroke: 'on-sky-soft',
+      width: 11,
     },
     { kind: 'rect', ...box(0, tube.lengthMm, half, -half), round: 2, fill: 'on-sky', ...ink },
     { kind: 'rect', ...box(-12, 14, half + 8, -half - 8), round: 3, fill: 'on-sky-soft', ...ink },
     {
-      ...{ kind: 'rect', round: 1, fill: 'on-sky-soft', ...ink },
+      kind: 'rect',
+      round: 1,
+      fill: 'on-sky-soft',
+      ...ink,
       ...box(tube.lengthMm * 0.32, tube.lengthMm * 0.68, -half, -half - 14),
     },
     {
-      ...{ kind: 'rect', round: 2, fill: 'on-sky-soft', ...ink },
+      kind: 'rect',
+      round: 2,
+      fill: 'on-sky-soft',
+      ...ink,
       ...box(finderAt.xMm - 26, finderAt.xMm + 26, half + 14, half),
     },
     {
-      ...{ kind: 'rect', round: 1, fill: 'land', stroke: 'on-sky', width: 1 },
+      kind: 'rect',
+      round: 1,
+      fill: 'land',
+      stroke: 'on-sky',
+      width: 1,
       ...box(finderAt.xMm - 24, finderAt.xMm - 14, half + 40, half + 14),
     },
     { kind: 'circle', cx: eyepiece.x, cy: eyepiece.y, r: 8, fill: 'land', stroke: 'on-sky' },

@@ -98,14 +98,18 @@ function pointAtPart(draw: ItemDraw) {
     eyepiece?.at ?? { xMm: tube.lengthMm, yMm: 0 },
   );
   const known: KnownSpot<OutsidePart>[] = outsideParts.map((is) => ({
-    ...{ is, ...spots[is], where: outside[is].where },
+    is,
+    ...spots[is],
+    where: outside[is].where,
     reason: `That is ${outside[is].name}: ${outside[is].job}.`,
   }));
   const pipe = tube.tubeType === 'reflector' ? 'out of its side' : 'out of its other end';
   return point({
     prompt: `${tube.name} as it comes out of the case. Point at ${outside[what].job}.`,
     drawing: {
-      ...{ width, height, shapes },
+      width,
+      height,
+      shapes,
       alternative: `${tube.name}’s tube from the side. A lid closes its ${facing}-hand end. A little box with an upright pane stands on top. A flat rail runs along below. A short pipe with a round end comes ${pipe}.`,
     },
     explanation: `Lid: dust cap. Box with a pane: red dot finder. Rail: dovetail bar. End of the pipe: eyepiece.`,

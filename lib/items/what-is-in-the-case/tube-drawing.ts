@@ -90,7 +90,8 @@ type Pen = {
 function penOf(place: DrawnTubeShapes['place']): Pen {
   const at = (spot: Spot) => `${String(place(spot).x)} ${String(place(spot).y)}`;
   const path = (d: string, { closed = false, ...paint }: Look): Shape => ({
-    ...{ kind: 'path', d: closed ? `${d} Z` : d },
+    kind: 'path',
+    d: closed ? `${d} Z` : d,
     ...paint,
   });
   return {
@@ -188,7 +189,9 @@ function eyepieceShapes(tube: DrawnTube, middle: Spot, pen: Pen): Shape[] {
     at(middle.xMm + a * along.xMm + b * across.xMm, middle.yMm + a * along.yMm + b * across.yMm);
   return [
     pen.through([corner(-14, 15), corner(10, 15), corner(10, -15), corner(-14, -15)], {
-      ...{ stroke: 'on-sky', width: 2, closed: true },
+      stroke: 'on-sky',
+      width: 2,
+      closed: true,
     }),
   ];
 }

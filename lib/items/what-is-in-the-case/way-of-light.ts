@@ -149,22 +149,27 @@ function pointOnTheWay(draw: ItemDraw) {
   const gather = gatheringSpot(tube);
   const spots: KnownSpot<(typeof asked)[number] | 'wall'>[] = [
     {
-      ...{ is: 'focus', ...drawn.place(lightTrain(tube).focus) },
+      is: 'focus',
+      ...drawn.place(lightTrain(tube).focus),
       where: 'a little before the small box above the slanting glass or mirror',
       reason: 'Here all lines of the star cross: this is the focus.',
     },
     {
-      ...{ is: 'gathers', ...drawn.place(gather.spot), where: gather.where(facing) },
+      is: 'gathers',
+      ...drawn.place(gather.spot),
+      where: gather.where(facing),
       reason: `${gather.reason} From here on the lines run together.`,
     },
     {
-      ...{ is: 'enters', ...drawn.place({ xMm: -45, yMm: 0 }) },
+      is: 'enters',
+      ...drawn.place({ xMm: -45, yMm: 0 }),
       where: `outside the tube, before its ${facing}-hand end`,
       reason:
         'A star is so far away that its light comes in side by side. Nothing has turned it yet.',
     },
     {
-      ...{ is: 'wall', ...drawn.place({ xMm: tube.lengthMm * 0.55, yMm: -tube.diameterMm / 2 }) },
+      is: 'wall',
+      ...drawn.place({ xMm: tube.lengthMm * 0.55, yMm: -tube.diameterMm / 2 }),
       where: 'on the lower wall, about halfway along',
       reason: 'The wall only shuts out stray light. The star’s light passes inside it.',
     },

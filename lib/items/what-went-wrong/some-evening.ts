@@ -92,7 +92,9 @@ function eveningNumber(number: number, world: ItemWorld): SomeEvening {
     throw new Error('an evening of nothing');
   for (;;) {
     const drawn = drawEvening({
-      ...{ random, night, catalogue: world.catalogue },
+      random,
+      night,
+      catalogue: world.catalogue,
       kit: { centringEyepiece },
     });
     if (drawn === null) continue;

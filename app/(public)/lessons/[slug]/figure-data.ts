@@ -20,7 +20,10 @@ function figureSky(name: string, sky: LessonSky): FigureSky {
   const lights = [...sky.places.values()]
     .filter((one) => one.altitudeDeg > 0 && (one.magnitude ?? 0) < faintestShown)
     .map(({ hip, name: light, azimuthDeg, altitudeDeg, magnitude }) => ({
-      ...{ name: light, azimuthDeg, altitudeDeg, magnitude },
+      name: light,
+      azimuthDeg,
+      altitudeDeg,
+      magnitude,
       kind: hip === null ? ('planet' as const) : ('star' as const),
     }));
   return { name, title: sky.title, lights };

@@ -59,7 +59,8 @@ export function wrongClockFacts(told: ToldWrong, aligned: boolean): WrongClockFa
       )
     : null;
   return {
-    ...{ turnDeg: believed.turnDeg, leanDeg: leanDeg(believed, sky) },
+    turnDeg: believed.turnDeg,
+    leanDeg: leanDeg(believed, sky),
     moonDeg: moonRunsDeg(Math.abs(told.clockMinutes) * 60_000),
     stars: sent.map(({ name, seen, meant }) => {
       const tube: Vector3 = turn === null ? meant : transform(turn, meant);

@@ -4,8 +4,13 @@ import { viewFacts, viewTargets, type ViewKit } from './view-facts';
 import { starAtFirst, wayRoundFacts, wayRoundWords } from './way-round-facts';
 
 const telescope = (focalLengthMm: number, apertureMm: number): FigureKit['telescope'] => ({
-  ...{ focalLengthMm, apertureMm, computer: 'solved-zero' },
-  ...{ centringArcmin: 7.5, altitudeZeroArcmin: 30, coneArcmin: 8, axisSkewArcmin: 4 },
+  focalLengthMm,
+  apertureMm,
+  computer: 'solved-zero',
+  centringArcmin: 7.5,
+  altitudeZeroArcmin: 30,
+  coneArcmin: 8,
+  axisSkewArcmin: 4,
 });
 const wren: ViewKit = { name: 'Wren', telescope: telescope(500, 80) };
 const owl: ViewKit = { name: 'Owl', telescope: telescope(1365, 105) };

@@ -6,13 +6,22 @@ import { sightFacts, sightWords, type SightKit } from './sight-facts';
 const owl = {
   name: 'Owl',
   telescope: {
-    ...{ focalLengthMm: 1365, apertureMm: 105, computer: 'solved-zero' },
-    ...{ centringArcmin: 2.747, altitudeZeroArcmin: 30, coneArcmin: 8, axisSkewArcmin: 4 },
+    focalLengthMm: 1365,
+    apertureMm: 105,
+    computer: 'solved-zero',
+    centringArcmin: 2.747,
+    altitudeZeroArcmin: 30,
+    coneArcmin: 8,
+    axisSkewArcmin: 4,
   },
   bench: {
     tube: {
-      ...{ massKg: 2.1, lengthMm: 300, diameterMm: 120 },
-      ...{ centreOfMassFromFrontMm: 165, dovetailLengthMm: 150, centreAboveAxisMm: 0 },
+      massKg: 2.1,
+      lengthMm: 300,
+      diameterMm: 120,
+      centreOfMassFromFrontMm: 165,
+      dovetailLengthMm: 150,
+      centreAboveAxisMm: 0,
     },
     finderBesideTubeMm: 80,
     parts: [],

@@ -8,10 +8,18 @@ import type { FigureKit } from '../figure-data';
 /** As in the kits of the product: feet 450 mm from the middle, legs 24° from the vertical. */
 const tripod = { footCircleRadiusMm: 450, splayDeg: 24, legMinMm: 700, legMaxMm: 1200 };
 const owl: FigureKit = {
-  ...{ id: 'owl', name: 'Owl', tubeType: 'maksutov-cassegrain', fieldRadiusArcmin: 27 },
+  id: 'owl',
+  name: 'Owl',
+  tubeType: 'maksutov-cassegrain',
+  fieldRadiusArcmin: 27,
   telescope: {
-    ...{ focalLengthMm: 1365, apertureMm: 105, computer: 'solved-zero', centringArcmin: 2.7 },
-    ...{ altitudeZeroArcmin: 30, coneArcmin: 8, axisSkewArcmin: 4 },
+    focalLengthMm: 1365,
+    apertureMm: 105,
+    computer: 'solved-zero',
+    centringArcmin: 2.7,
+    altitudeZeroArcmin: 30,
+    coneArcmin: 8,
+    axisSkewArcmin: 4,
   },
   eyepieces: [
     { id: '25mm', focalLengthMm: 25, apparentFieldDeg: 50 },
@@ -19,10 +27,16 @@ const owl: FigureKit = {
   ],
   bench: {
     tube: {
-      ...{ massKg: 2.1, lengthMm: 300, diameterMm: 120, centreOfMassFromFrontMm: 165 },
-      ...{ dovetailLengthMm: 150, centreAboveAxisMm: 0 },
+      massKg: 2.1,
+      lengthMm: 300,
+      diameterMm: 120,
+      centreOfMassFromFrontMm: 165,
+      dovetailLengthMm: 150,
+      centreAboveAxisMm: 0,
     },
-    ...{ finderBesideTubeMm: 80, parts: [], tripod },
+    finderBesideTubeMm: 80,
+    parts: [],
+    tripod,
   },
 };
 

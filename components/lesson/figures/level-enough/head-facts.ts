@@ -46,12 +46,14 @@ function siteOn({ tiltDeg, towardsDeg }: Ground, tripod: Tripod): TripodSite {
     azimuthDeg,
     groundMm:
       tripod.footCircleRadiusMm * slope * Math.cos(degreesToRadians(azimuthDeg - towardsDeg)),
-    ...{ sinksMm: 0, startMm: (tripod.legMinMm + tripod.legMaxMm) / 2 },
+    sinksMm: 0,
+    startMm: (tripod.legMinMm + tripod.legMaxMm) / 2,
   });
   return {
     ...tripod,
     legs: [leg(0), leg(120), leg(240)],
-    ...{ vial: { markAzimuthDeg: 0, zeroRightMm: 0, zeroUpMm: 0 }, armTurns: false },
+    vial: { markAzimuthDeg: 0, zeroRightMm: 0, zeroUpMm: 0 },
+    armTurns: false,
   };
 }
 

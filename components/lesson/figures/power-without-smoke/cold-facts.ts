@@ -15,10 +15,17 @@ const eveningHours = 3;
 export const coldNight = ({ kind, temperatureC, slewingMinutes }: ColdNight): NightAhead =>
   nightAhead({
     needs: {
-      ...{ nominalV: 12, centre: 'positive', highestV: 14, resetBelowV },
-      ...{ trackingA: 0.2, slewingA: 1.2 },
+      nominalV: 12,
+      centre: 'positive',
+      highestV: 14,
+      resetBelowV,
+      trackingA: 0.2,
+      slewingA: 1.2,
     },
-    ...{ kind, temperatureC, hours: eveningHours, slewingShare: slewingMinutes / 60 },
+    kind,
+    temperatureC,
+    hours: eveningHours,
+    slewingShare: slewingMinutes / 60,
   });
 
 const mostHours = 16;
@@ -35,8 +42,13 @@ function bar(y: number, title: string, text: string, share: number): Shape[] {
 
 const limit = (y: number, share: number, text: string): Shape[] => [
   {
-    ...{ kind: 'line', x1: 8 + 304 * share, x2: 8 + 304 * share, y1: y - 3, y2: y + 30 },
-    ...{ stroke: 'ink', width: 2.5 },
+    kind: 'line',
+    x1: 8 + 304 * share,
+    x2: 8 + 304 * share,
+    y1: y - 3,
+    y2: y + 30,
+    stroke: 'ink',
+    width: 2.5,
   },
   { kind: 'text', x: 8 + 304 * share + 6, y: y + 41, text, size: 12 },
 ];

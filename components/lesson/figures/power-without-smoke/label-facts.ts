@@ -10,13 +10,20 @@ import {
 
 /** The plate of the figure's telescope. */
 const figureNeeds: TelescopeNeeds = {
-  ...{ nominalV: 12, centre: 'positive', highestV: 14 },
-  ...{ resetBelowV: 7.2, trackingA: 0.2, slewingA: 1.2 },
+  nominalV: 12,
+  centre: 'positive',
+  highestV: 14,
+  resetBelowV: 7.2,
+  trackingA: 0.2,
+  slewingA: 1.2,
 };
 export type LabelOf = Omit<Supply, 'id'>;
 
 export const startingLabel: LabelOf = {
-  ...{ form: 'battery-pack', volts: 12, ratedA: 0.5, centre: 'positive' },
+  form: 'battery-pack',
+  volts: 12,
+  ratedA: 0.5,
+  centre: 'positive',
 };
 
 const said: Readonly<Record<Exclude<SupplyVerdict, 'fits'>, string>> = {

@@ -29,10 +29,16 @@ export function rowFacts(ways: readonly CellWay[]): RowFacts {
   const springEnds = ways.map((_, i) => bayEnds[i % 2] ?? 'top');
   const setup: PowerSetup = {
     needs: {
-      ...{ nominalV: 12, centre: 'positive', highestV: 14 },
-      ...{ resetBelowV: 7.2, trackingA: 0.2, slewingA: 1.2 },
+      nominalV: 12,
+      centre: 'positive',
+      highestV: 14,
+      resetBelowV: 7.2,
+      trackingA: 0.2,
+      slewingA: 1.2,
     },
-    ...{ temperatureC: 20, springEnds, supplies: [] },
+    temperatureC: 20,
+    springEnds,
+    supplies: [],
     cells: ways.map((_, i) => ({ id: String(i), kind: 'alkaline', left: 1 })),
     start: {
       bays: ways.map((way, i) => {
@@ -40,7 +46,9 @@ export function rowFacts(ways: readonly CellWay[]): RowFacts {
         if (way === 'out') return null;
         return { cell: String(i), plusEnd: way === 'turned' ? springEnd : otherEnd(springEnd) };
       }),
-      ...{ plugged: holderPlug, handControl: true, on: false },
+      plugged: holderPlug,
+      handControl: true,
+      on: false,
     },
   };
   const off = benchAtStart(setup);

@@ -23,12 +23,20 @@ export function closingFacts({ splayDeg, fingerAtMm }: ClosingSetting) {
   const down = (mm: number) =>
     34 + (mm / closingLegMm) * 190 * Math.cos(degreesToRadians(splayDeg));
   const drawing: ItemDrawing = {
-    ...{ width, height, alternative: words },
+    width,
+    height,
+    alternative: words,
     shapes: [
       ...shapes,
       {
-        ...{ kind: 'line', x1: 160, y1: 34, x2: 160, y2: down(reach) },
-        ...{ stroke: 'danger', width: 3, dashed: true },
+        kind: 'line',
+        x1: 160,
+        y1: 34,
+        x2: 160,
+        y2: down(reach),
+        stroke: 'danger',
+        width: 3,
+        dashed: true,
       },
       {
         kind: 'circle',
@@ -39,14 +47,14 @@ export function closingFacts({ splayDeg, fingerAtMm }: ClosingSetting) {
         stroke: 'ink',
       },
       {
-        ...{
-          kind: 'line',
-          x1: 168,
-          y1: down(fingerAtMm),
-          x2: 262,
-          y2: Math.min(down(fingerAtMm), 200),
-        },
-        ...{ stroke: 'ink', width: 1, dashed: true },
+        kind: 'line',
+        x1: 168,
+        y1: down(fingerAtMm),
+        x2: 262,
+        y2: Math.min(down(fingerAtMm), 200),
+        stroke: 'ink',
+        width: 1,
+        dashed: true,
       },
       {
         kind: 'text',

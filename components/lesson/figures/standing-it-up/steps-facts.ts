@@ -22,8 +22,13 @@ export function waitsFor(step: BuildStep, done: readonly BuildStep[]): string | 
 
 const spread = (to: number, top: number): Shape[] =>
   [-1, 0, 1].map((side) => ({
-    ...{ kind: 'line', x1: 160 + 6 * side, y1: top, x2: 160 + to * side, y2: 206 },
-    ...{ stroke: 'soft', width: 8 },
+    kind: 'line',
+    x1: 160 + 6 * side,
+    y1: top,
+    x2: 160 + to * side,
+    y2: 206,
+    stroke: 'soft',
+    width: 8,
   }));
 
 /** The stand as it is after these steps. */
@@ -49,8 +54,12 @@ export function stepsDrawing(done: readonly BuildStep[], words: string): ItemDra
   if (done.includes('lock-legs'))
     shapes.push(
       ...[-1, 1].map((side): Shape => ({
-        ...{ kind: 'circle', cx: 160 + 56 * side, cy: top + (206 - top) * 0.66, r: 5 },
-        ...{ fill: 'lamp', stroke: 'ink' },
+        kind: 'circle',
+        cx: 160 + 56 * side,
+        cy: top + (206 - top) * 0.66,
+        r: 5,
+        fill: 'lamp',
+        stroke: 'ink',
       })),
     );
   if (tray)

@@ -15,13 +15,22 @@ export type TriangleSetting = Pick<
   'legLengthMm' | 'splayDeg' | 'armBearingDeg' | 'groundSlopeDeg'
 >;
 export const wideAndLowSetting: TriangleSetting = {
-  ...{ legLengthMm: 800, splayDeg: 26, armBearingDeg: 0, groundSlopeDeg: 0 },
+  legLengthMm: 800,
+  splayDeg: 26,
+  armBearingDeg: 0,
+  groundSlopeDeg: 0,
 };
 export const narrowAndTallSetting: TriangleSetting = {
-  ...{ legLengthMm: 1200, splayDeg: 12, armBearingDeg: 180, groundSlopeDeg: 8 },
+  legLengthMm: 1200,
+  splayDeg: 12,
+  armBearingDeg: 180,
+  groundSlopeDeg: 8,
 };
 export const startingTriangle: TriangleSetting = {
-  ...{ legLengthMm: 1000, splayDeg: 20, armBearingDeg: 90, groundSlopeDeg: 0 },
+  legLengthMm: 1000,
+  splayDeg: 20,
+  armBearingDeg: 90,
+  groundSlopeDeg: 0,
 };
 
 export type TriangleFacts = {

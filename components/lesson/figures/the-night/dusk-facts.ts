@@ -24,7 +24,12 @@ const mark = (at: number | null, y: number, text: string): Shape[] =>
       ];
 
 const middleText: Shape = {
-  ...{ kind: 'text', x: xOf(12), y: 77, text: 'dark', tone: 'on-sky', anchor: 'middle' },
+  kind: 'text',
+  x: xOf(12),
+  y: 77,
+  text: 'dark',
+  tone: 'on-sky',
+  anchor: 'middle',
 };
 
 /** The Sun's day from noon to noon as a bar: light, twilight, dark. */
@@ -36,15 +41,25 @@ export const duskShapes = ({ sunset, civil, nautical, astronomical }: SunDown): 
     at === null
       ? []
       : [at, 24 - at].map((hours) => ({
-          ...{ kind: 'line', x1: xOf(hours), x2: xOf(hours), y1: 44, y2: 100, stroke: 'sky' },
-          ...{ width: 1.5, dashed: true },
+          kind: 'line',
+          x1: xOf(hours),
+          x2: xOf(hours),
+          y1: 44,
+          y2: 100,
+          stroke: 'sky',
+          width: 1.5,
+          dashed: true,
         })),
   ),
   ...(astronomical === null || astronomical > 10 ? [] : [middleText]),
   ...mark(sunset, 22, 'sunset'),
   ...mark(astronomical, 4, 'dark'),
   ...[0, 6, 12, 18, 24].map((hours): Shape => ({
-    ...{ kind: 'text', x: xOf(hours), y: 118, size: 12, tone: 'soft' },
+    kind: 'text',
+    x: xOf(hours),
+    y: 118,
+    size: 12,
+    tone: 'soft',
     text: ['noon', '6 pm', 'midnight', '6 am', 'noon'][hours / 6] ?? '',
     anchor: hours === 0 ? 'start' : hours === 24 ? 'end' : 'middle',
   })),
@@ -70,7 +85,9 @@ const inHours = (hours: number): string => {
 /** Day and month of a day of 2026, "5 December". */
 export const dayText = (dayOfYear: number): string =>
   new Date(Date.UTC(2026, 0, dayOfYear)).toLocaleDateString('en-GB', {
-    ...{ day: 'numeric', month: 'long', timeZone: 'UTC' },
+    day: 'numeric',
+    month: 'long',
+    timeZone: 'UTC',
   });
 
 export function duskWords({ latitudeDeg, dayOfYear }: DuskOf, facts: SunDown): string {

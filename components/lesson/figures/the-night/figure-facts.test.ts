@@ -26,7 +26,8 @@ describe('from sunset to dark', () => {
     (latitudeDeg, localDate) => {
       const { sunset, astronomicalDusk } = duskAndDawn({
         place: { latitudeDeg, longitudeDeg: 0, elevationM: 0 },
-        ...{ localDate, timeZone: 'UTC' },
+        localDate,
+        timeZone: 'UTC',
       });
       const minutes = (Date.parse(astronomicalDusk ?? '') - Date.parse(sunset ?? '')) / 60_000;
       const facts = duskFacts({ latitudeDeg, dayOfYear: dayOf(localDate) });

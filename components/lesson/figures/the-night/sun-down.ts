@@ -48,7 +48,9 @@ export function sunDown(latitudeDeg: number, dayOfYear: number): SunDown {
   const declination = sunDeclinationDeg(dayOfYear);
   const until = (altitudeDeg: number) => hoursUntilAltitude(latitudeDeg, declination, altitudeDeg);
   return {
-    ...{ sunset: until(-0.833), civil: until(-6) },
-    ...{ nautical: until(-12), astronomical: until(-18) },
+    sunset: until(-0.833),
+    civil: until(-6),
+    nautical: until(-12),
+    astronomical: until(-18),
   };
 }

@@ -6,8 +6,12 @@ import { raisedWords } from './tube-words';
 const kit = {
   bench: {
     tube: {
-      ...{ massKg: 2, lengthMm: 400, diameterMm: 90, centreOfMassFromFrontMm: 200 },
-      ...{ dovetailLengthMm: 160, centreAboveAxisMm: 0 },
+      massKg: 2,
+      lengthMm: 400,
+      diameterMm: 90,
+      centreOfMassFromFrontMm: 200,
+      dovetailLengthMm: 160,
+      centreAboveAxisMm: 0,
     },
     finderBesideTubeMm: 80,
     parts: [

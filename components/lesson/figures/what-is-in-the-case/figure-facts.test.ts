@@ -4,12 +4,20 @@ import { lightFacts } from './light-facts';
 import { widthFacts } from './width-facts';
 
 const wren: DrawnTube = {
-  ...{ name: 'Wren', tubeType: 'refractor', focalLengthMm: 500, apertureMm: 80 },
-  ...{ lengthMm: 480, diameterMm: 90 },
+  name: 'Wren',
+  tubeType: 'refractor',
+  focalLengthMm: 500,
+  apertureMm: 80,
+  lengthMm: 480,
+  diameterMm: 90,
 };
 const owl: DrawnTube = {
-  ...{ name: 'Owl', tubeType: 'maksutov-cassegrain', focalLengthMm: 1365, apertureMm: 105 },
-  ...{ lengthMm: 300, diameterMm: 120 },
+  name: 'Owl',
+  tubeType: 'maksutov-cassegrain',
+  focalLengthMm: 1365,
+  apertureMm: 105,
+  lengthMm: 300,
+  diameterMm: 120,
 };
 
 describe('the figure of light through a tube', () => {

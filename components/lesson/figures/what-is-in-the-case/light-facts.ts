@@ -16,9 +16,12 @@ export type LightSetting = {
 export const startingLight: LightSetting = { coveredPercent: 0, aboveArcmin: 0 };
 
 export const tubeOfKit = ({ name, tubeType, telescope, bench }: FigureKit): DrawnTube => ({
-  ...{ name, tubeType },
-  ...{ focalLengthMm: telescope.focalLengthMm, apertureMm: telescope.apertureMm },
-  ...{ lengthMm: bench.tube.lengthMm, diameterMm: bench.tube.diameterMm },
+  name,
+  tubeType,
+  focalLengthMm: telescope.focalLengthMm,
+  apertureMm: telescope.apertureMm,
+  lengthMm: bench.tube.lengthMm,
+  diameterMm: bench.tube.diameterMm,
 });
 
 export type LightFacts = {
@@ -40,10 +43,14 @@ export function lightFacts(
   const tilt = -Math.tan(degreesToRadians(aboveArcmin / 60));
   const rays = starRays(tube, { count: 11, tilt, cardDownToMm });
   const share = lightPast({
-    ...{ apertureMm: tube.apertureMm, shadowRadiusMm: train.shadowRadiusMm, cardDownToMm },
+    apertureMm: tube.apertureMm,
+    shadowRadiusMm: train.shadowRadiusMm,
+    cardDownToMm,
   });
   const { width, height, shapes } = drawTube(tube, {
-    ...{ facing: 'left', rays, cardDownToMm },
+    facing: 'left',
+    rays,
+    cardDownToMm,
     // A slim tube needs less room; a closed one, short and wide, is scaled by its height.
     height: tube.tubeType === 'refractor' ? 110 : 160,
   });

@@ -31,7 +31,9 @@ export function widthFacts(widthMm: number, kits: readonly FigureKit[]) {
     .join('');
   const words = `A front ${String(widthMm)} mm wide. ${nearest}It gathers ${times} times as much light as an eye whose pupil is ${String(darkPupilMm)} mm wide: (${String(widthMm)} ÷ ${String(darkPupilMm)})².`;
   const drawing: ItemDrawing = {
-    ...{ width: 320, height: 216, alternative: words },
+    width: 320,
+    height: 216,
+    alternative: words,
     shapes: [
       { kind: 'circle', cx, cy, r: (widthMm / 2) * unitsPerMm, fill: 'lamp', stroke: 'ink' },
       ...rings.flat(),

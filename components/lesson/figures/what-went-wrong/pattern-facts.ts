@@ -108,7 +108,10 @@ export function patternFacts(
     const tube = transform(transpose(truth.base), mountDirection(readings, truth.errors));
     const { rightDeg, upDeg } = landingBeside({ hip: 0, name: '' }, toward(star), tube);
     return {
-      ...{ star, lands: azAltFromDirection(tube), rightDeg, upDeg },
+      star,
+      lands: azAltFromDirection(tube),
+      rightDeg,
+      upDeg,
       missDeg: Math.hypot(rightDeg, upDeg),
     };
   });

@@ -17,7 +17,14 @@ export function benchKitFor(kitId: string | null, scenario: Scenario): BenchKit 
   const { eyepieces, observingEyepieceId, centringEyepieceId, bench } = kit;
   return {
     ...bench,
-    ...{ id: kitId, name, tubeType, orientation, focalLengthMm, apertureMm },
-    ...{ eyepieces, observingEyepieceId, centringEyepieceId },
+    id: kitId,
+    name,
+    tubeType,
+    orientation,
+    focalLengthMm,
+    apertureMm,
+    eyepieces,
+    observingEyepieceId,
+    centringEyepieceId,
   };
 }

@@ -61,8 +61,11 @@ const changeSchema: z.ZodType<ChangeNight> = z.object({
 });
 
 const givenSchema: z.ZodType<Partial<MountForm>> = z.object({
-  ...{ year: whole.optional(), month: whole.optional(), day: whole.optional() },
-  ...{ hour: whole.optional(), minute: whole.optional() },
+  year: whole.optional(),
+  month: whole.optional(),
+  day: whole.optional(),
+  hour: whole.optional(),
+  minute: whole.optional(),
   zoneMinutes: whole.optional(),
   summerTime: z.boolean().optional(),
   latitudeDegrees: whole.optional(),
@@ -86,8 +89,11 @@ export const clockAndPlaceVariantSchema: z.ZodType<ClockAndPlaceVariant> = z.obj
   sky: z.object({ latitudeDeg: number, refractionScale: number }),
   stars: z.array(
     z.object({
-      ...{ name: z.string(), magnitude: number, judged: z.boolean() },
-      ...{ hourAngleDeg: number, declinationDeg: number },
+      name: z.string(),
+      magnitude: number,
+      judged: z.boolean(),
+      hourAngleDeg: number,
+      declinationDeg: number,
     }),
   ),
   fieldRadiusDeg: number,
@@ -112,8 +118,11 @@ export const clockAndPlaceResultSchema: z.ZodType<ClockAndPlaceResult> = z.objec
   verdict: z.enum(clockVerdicts).nullable(),
   readings: z.array(whole),
   compassDeg: number.nullable(),
-  ...{ missDeg: number, turnDeg: number, leanDeg: number },
-  ...{ clockAheadMinutes: number, moonDeg: number },
+  missDeg: number,
+  turnDeg: number,
+  leanDeg: number,
+  clockAheadMinutes: number,
+  moonDeg: number,
   stars: z.array(
     z.object({
       name: z.string(),

@@ -45,7 +45,8 @@ export const finderVariantSchema: z.ZodType<FinderVariant> = z.object({
         z.object({
           id: z.string(),
           kind: z.enum(dayTargetKinds),
-          ...{ name, distanceM: number },
+          name,
+          distanceM: number,
           ...azAlt,
         }),
       ),
@@ -58,7 +59,9 @@ export const finderVariantSchema: z.ZodType<FinderVariant> = z.object({
         z.object({
           id: z.string(),
           kind: z.enum(['moon', 'planet', 'star']),
-          ...{ name, magnitude: number, radiusArcmin: number },
+          name,
+          magnitude: number,
+          radiusArcmin: number,
           ...azAlt,
         }),
       ),
@@ -84,19 +87,24 @@ const hours = { saidHour: z.int(), reallyHour: z.int() };
 const slipSchema: z.ZodType<FinderSlip> = z.discriminatedUnion('code', [
   z.object({
     code: z.literal('near-target'),
-    ...{ name, distanceM: number, parallaxArcmin: number },
+    name,
+    distanceM: number,
+    parallaxArcmin: number,
   }),
   z.object({ code: z.literal('nearer-than-needed'), name, distanceM: number, betterName: name }),
   z.object({ code: z.literal('target-by-the-sun'), name, fromSunDeg: number }),
   z.object({
     code: z.literal('not-centred'),
-    ...{ name, offArcmin: number, fieldRadiusArcmin: number },
+    name,
+    offArcmin: number,
+    fieldRadiusArcmin: number,
   }),
   z.object({ code: z.literal('dot-beside-target'), name, gapArcmin: number }),
   z.object({ code: z.literal('tube-moved-to-the-dot'), name, offArcmin: number }),
   z.object({
     code: z.literal('high-power-first'),
-    ...{ lowRadiusArcmin: number, highRadiusArcmin: number },
+    lowRadiusArcmin: number,
+    highRadiusArcmin: number,
   }),
   z.object({ code: z.literal('not-checked-in-high-power') }),
   z.object({ code: z.literal('locked-under-the-cap') }),
@@ -108,12 +116,17 @@ const slipSchema: z.ZodType<FinderSlip> = z.discriminatedUnion('code', [
   z.object({ code: z.literal('direction-misjudged'), ...hours }),
   z.object({
     code: z.literal('field-misjudged'),
-    ...{ eyepieceMm: number, radiusArcmin: number, reallyArcmin: number },
+    eyepieceMm: number,
+    radiusArcmin: number,
+    reallyArcmin: number,
     tookTheWholeField: z.boolean(),
   }),
   z.object({
     code: z.literal('cause-misjudged'),
-    ...{ saidM: number, reallyM: number, saidArcmin: number, reallyArcmin: number },
+    saidM: number,
+    reallyM: number,
+    saidArcmin: number,
+    reallyArcmin: number,
   }),
 ]);
 

@@ -23,7 +23,8 @@ export function balanceCriteria(
 ): BenchCriterion<BalanceCriterion>[] {
   const { asksForesight, asksReading } = variant;
   const line = (id: BalanceCriterion, possible: number, share: number) => ({
-    ...{ id, possible },
+    id,
+    possible,
     earned: possible * share,
   });
   const { foreseen, reading } = judgement;

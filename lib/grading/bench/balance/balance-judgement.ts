@@ -43,7 +43,12 @@ export function judgeBalance(
   const [testedLow, testedHigh] = testedEnds(state, variant.range);
   const foreseen = state.foreseen;
   return {
-    ...{ state, on, missing, worst, testedLow, testedHigh },
+    state,
+    on,
+    missing,
+    worst,
+    testedLow,
+    testedHigh,
     strain: Math.abs(worst.torqueNm) / variant.holdingTorqueNm,
     leastStrain: Math.abs(least.torqueNm) / variant.holdingTorqueNm,
     bestClampMm: bestMm,

@@ -87,7 +87,10 @@ function readingOff(variant: BalanceVariant, saidMm: number): BalanceSlip {
   const { trueMm, edgesMm, wrongWayMm, massLeftOutMm, edgeMm } = readingAskedFor(variant);
   const alike = (mm: number | null): boolean => mm !== null && Math.abs(saidMm - mm) <= alikeMm;
   return {
-    ...{ code: 'reading-off', saidMm, wasMm: trueMm, edgeMm },
+    code: 'reading-off',
+    saidMm,
+    wasMm: trueMm,
+    edgeMm,
     mistake: edgesMm.some(alike)
       ? 'one-edge'
       : alike(wrongWayMm)

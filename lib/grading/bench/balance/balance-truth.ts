@@ -30,12 +30,17 @@ export function readingAskedFor(variant: BalanceVariant): {
   const joins = parts.find(({ id }) => needed.includes(id) && !start.on.includes(id));
   if (joins === undefined)
     return {
-      ...{ trueMm, edgeMm: edge, wrongWayMm: null, massLeftOutMm: null },
+      trueMm,
+      edgeMm: edge,
+      wrongWayMm: null,
+      massLeftOutMm: null,
       edgesMm: [trueMm - edge, trueMm + edge],
     };
   const before = wholeTube(variant, start.on);
   return {
-    ...{ trueMm, edgeMm: edge, edgesMm: [] },
+    trueMm,
+    edgeMm: edge,
+    edgesMm: [],
     wrongWayMm: before.alongMm - balanceShiftMm(before, joins),
     // Divided by the tube's mass alone, as if what is put on weighed nothing itself.
     massLeftOutMm:

@@ -32,7 +32,9 @@ export function gradeBalance({
   return {
     ok: true,
     result: {
-      ...{ lab: 'balance', graderVersion: balanceGraderVersion, template: variant.template },
+      lab: 'balance',
+      graderVersion: balanceGraderVersion,
+      template: variant.template,
       total: criteria.reduce((sum, { earned }) => sum + earned, 0),
       criteria,
       gates: balanceGates(state),

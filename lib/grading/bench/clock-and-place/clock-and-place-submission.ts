@@ -66,13 +66,27 @@ export const clockAndPlaceDraftSchema = z.strictObject({ form: formDraftSchema, 
 export type ClockAndPlaceDraft = z.infer<typeof clockAndPlaceDraftSchema>;
 
 export const emptyFormDraft: FormDraft = {
-  ...{ year: null, month: null, day: null, hour: null, minute: null },
-  ...{ zoneMinutes: null, summerTime: null },
-  ...{ latitudeDegrees: null, latitudeMinutes: null, latitudeSide: null },
-  ...{ longitudeDegrees: null, longitudeMinutes: null, longitudeSide: null },
+  year: null,
+  month: null,
+  day: null,
+  hour: null,
+  minute: null,
+  zoneMinutes: null,
+  summerTime: null,
+  latitudeDegrees: null,
+  latitudeMinutes: null,
+  latitudeSide: null,
+  longitudeDegrees: null,
+  longitudeMinutes: null,
+  longitudeSide: null,
 };
 
 export const emptyClockAndPlaceDraft: ClockAndPlaceDraft = {
   form: emptyFormDraft,
-  ...{ flagged: [], named: null, verdict: null, readings: [], asked: false, compassDeg: null },
+  flagged: [],
+  named: null,
+  verdict: null,
+  readings: [],
+  asked: false,
+  compassDeg: null,
 };

@@ -65,7 +65,8 @@ export const clockCriteriaOf = (
   work: ClockWork,
 ): BenchCriterion<ClockAndPlaceCriterion>[] =>
   possible[variant.template].map(([id, most]) => ({
-    ...{ id, possible: most },
+    id,
+    possible: most,
     earned: most * shares[id](variant, work),
   }));
 

@@ -56,7 +56,8 @@ function saidSlips(variant: ClockAndPlaceVariant, { submission }: Judged): Clock
   const { template, change } = variant;
   const toMend = rowsToMend(variant);
   const slip = (code: ClockAndPlaceSlip['code'], rows: readonly FormEntry[] = []) => ({
-    ...{ code, rows },
+    code,
+    rows,
     missDeg: 0,
   });
   if (template === 'check-the-form') {

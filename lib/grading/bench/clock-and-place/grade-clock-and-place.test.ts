@@ -79,7 +79,13 @@ describe('who makes no mistake', () => {
     const { hour, minute } = card.time;
     const zoneMinutes = card.watch?.aheadMinutes ?? NaN;
     const result = entered(variant, {
-      ...{ year, month, day, hour, minute, zoneMinutes, summerTime: false },
+      year,
+      month,
+      day,
+      hour,
+      minute,
+      zoneMinutes,
+      summerTime: false,
     });
     expect(result.total).toBeCloseTo(100, 9);
   });
@@ -157,8 +163,11 @@ describe('a typical mistake is named, and costs what the sky misses by', () => {
     const fields = (ms: number): Partial<MountForm> => {
       const at = new Date(ms);
       return {
-        ...{ year: at.getUTCFullYear(), month: at.getUTCMonth() + 1, day: at.getUTCDate() },
-        ...{ hour: at.getUTCHours(), minute: at.getUTCMinutes() },
+        year: at.getUTCFullYear(),
+        month: at.getUTCMonth() + 1,
+        day: at.getUTCDate(),
+        hour: at.getUTCHours(),
+        minute: at.getUTCMinutes(),
       };
     };
     expect(codesOf(entered(variant, fields(watch)))).toEqual(['watch-not-converted']);

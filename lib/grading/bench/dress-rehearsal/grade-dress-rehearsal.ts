@@ -96,9 +96,20 @@ export function gradeDressRehearsal({
       lab: 'dress-rehearsal',
       graderVersion: dressRehearsalGraderVersion,
       template: variant.template,
-      ...{ total, criteria, gates, benches, run, power },
+      total,
+      criteria,
+      gates,
+      benches,
+      run,
+      power,
       slips: rehearsalSlips({
-        ...{ criteria, shares, benches, run, pair, packed, power },
+        criteria,
+        shares,
+        benches,
+        run,
+        pair,
+        packed,
+        power,
         notReady: rehearsal.ok ? null : rehearsal.reason,
       }),
       misses: rehearsal.ok
@@ -122,7 +133,9 @@ function gradedRun(
   if (log.length === 0 || answerKey === null) return { ok: true, run: null };
   if (!rehearsal.ok) return refused;
   const grading = gradeRun({
-    ...{ variant: rehearsal.variant, answerKey, catalogue },
+    variant: rehearsal.variant,
+    answerKey,
+    catalogue,
     submission: { log },
   });
   if (grading.ok) return { ok: true, run: grading.result };

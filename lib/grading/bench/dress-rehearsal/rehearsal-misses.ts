@@ -45,7 +45,9 @@ function firstView({ dot }: Slips, name: string, fieldRadius: number): Rehearsal
     fieldRadiusArcmin: fieldRadius,
     attribution: {
       ok: true,
-      ...{ miss, missArcmin, togetherArcmin: 0 },
+      miss,
+      missArcmin,
+      togetherArcmin: 0,
       shares: missArcmin === 0 ? [] : [{ cause: 'finder', moved: miss, arcmin: missArcmin }],
     },
   };

@@ -74,7 +74,8 @@ export function gradeField({
     }),
   ];
   const criteria = parts.map(({ id, possible, share: of }) => ({
-    ...{ id, possible },
+    id,
+    possible,
     earned: possible * of,
   }));
   const lost = (part: Part): number => part.possible * (1 - part.share);
@@ -92,7 +93,9 @@ export function gradeField({
         .flatMap(({ slip: one }) => (one === null ? [] : [one])),
       chosen: submission,
       bestEyepieceId: best?.id ?? 'none',
-      ...{ fieldArcmin, driftSeconds, dawesArcsec: dawesLimitArcsec(telescope) },
+      fieldArcmin,
+      driftSeconds,
+      dawesArcsec: dawesLimitArcsec(telescope),
     },
   };
 }

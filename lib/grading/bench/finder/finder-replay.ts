@@ -28,7 +28,10 @@ export type NamedAim = Aim & { id: string; name: string };
 export const aimsOf = ({ day, dusk }: FinderVariant, atDusk: boolean): readonly NamedAim[] =>
   atDusk
     ? (dusk?.lights ?? []).map(({ id, name, azimuthDeg, altitudeDeg }) => ({
-        ...{ id, name, azimuthDeg, altitudeDeg },
+        id,
+        name,
+        azimuthDeg,
+        altitudeDeg,
         distanceM: null,
       }))
     : (day?.targets ?? []);

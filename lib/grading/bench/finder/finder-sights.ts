@@ -46,7 +46,11 @@ export function sightsAt(variant: FinderVariant, moment: SettingMoment): LockSig
   const parallax = parallaxOf(variant.finder, target.distanceM);
   const sun = moment.dusk ? null : (variant.day?.sun ?? null);
   return {
-    ...{ moment, target, dot, offCentre, parallax },
+    moment,
+    target,
+    dot,
+    offCentre,
+    parallax,
     gap: offCentre === null ? null : minus(plus(offCentre, parallax), dot),
     fromSunDeg:
       sun === null

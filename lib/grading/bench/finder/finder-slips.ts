@@ -122,7 +122,8 @@ function answerSlips({ variant, sights, answers }: Work): FinderSlip[] {
       const apartMm = Math.hypot(variant.finder.rightMm, variant.finder.upMm);
       slips.push({
         code: 'cause-misjudged',
-        ...{ saidM: setOnM, reallyM },
+        saidM: setOnM,
+        reallyM,
         saidArcmin: dotResidualArcmin({ apartMm, distanceM: setOnM }),
         reallyArcmin: dotResidualArcmin({ apartMm, distanceM: reallyM }),
       });
@@ -138,7 +139,8 @@ function answerSlips({ variant, sights, answers }: Work): FinderSlip[] {
     slips.push({
       code: 'field-misjudged',
       eyepieceMm: focalLengthMm,
-      ...{ radiusArcmin, reallyArcmin },
+      radiusArcmin,
+      reallyArcmin,
       tookTheWholeField: reallyArcmin > radiusArcmin && reallyArcmin < 2 * radiusArcmin,
     });
   }

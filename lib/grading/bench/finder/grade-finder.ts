@@ -45,7 +45,11 @@ export function gradeFinder({
       gates: hazardsAtEnd(state),
       slips: finderSlips({ variant, state, sights, answers }),
       target: { id: target.id, name: target.name, distanceM: target.distanceM },
-      ...{ dot, shares, offCentre, starInEyepiece, ways },
+      dot,
+      shares,
+      offCentre,
+      starInEyepiece,
+      ways,
     },
   };
 }

@@ -63,8 +63,12 @@ export function firstMove(
   // Nobody can know that a vial is untrue before they have turned it: what it shows counts too.
   const seen = seenSlope(site, before);
   const judgedBySight = judge({
-    ...{ reaches: legReaches(site, before, seen), leg, byMm, from: before },
-    ...{ beforeSlope: seen, afterSlope: seenSlope(site, until) },
+    reaches: legReaches(site, before, seen),
+    leg,
+    byMm,
+    from: before,
+    beforeSlope: seen,
+    afterSlope: seenSlope(site, until),
   });
   const verdicts = [judged, judgedBySight];
   return {

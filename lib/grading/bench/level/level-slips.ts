@@ -64,7 +64,9 @@ export function firstLegSlip(variant: LevelVariant, first: FirstMove | null): Le
   if (first.judgement === 'wrong-way') return { code: 'wrong-way', leg, way, beforeDeg, afterDeg };
   return {
     code: 'other-leg-first',
-    ...{ leg, bestLeg: best.leg, bestWay },
+    leg,
+    bestLeg: best.leg,
+    bestWay,
     leavesDeg: first.couldLeaveDeg,
     couldLeaveDeg: best.tiltDeg,
   };

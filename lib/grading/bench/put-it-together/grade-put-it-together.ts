@@ -58,7 +58,8 @@ export function gradePutItTogether({
       possible: completeMark,
     },
     ...moments.map(({ moment, share }) => ({
-      ...{ id: moment, possible: momentMark },
+      id: moment,
+      possible: momentMark,
       earned: momentMark * share,
     })),
   ];

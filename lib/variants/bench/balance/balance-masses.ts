@@ -14,7 +14,11 @@ const aboveTubeMm: Record<TubeType, Partial<Record<TubePartId, number>>> = {
   refractor: { prism: 10, 'eyepiece-25': 40, 'eyepiece-9': 40, 'phone-adapter': 60, finder: 80 },
   reflector: { 'eyepiece-25': 60, 'eyepiece-9': 60, 'phone-adapter': 70, finder: 105 },
   'maksutov-cassegrain': {
-    ...{ diagonal: 15, 'eyepiece-25': 45, 'eyepiece-9': 45, 'phone-adapter': 60, finder: 90 },
+    diagonal: 15,
+    'eyepiece-25': 45,
+    'eyepiece-9': 45,
+    'phone-adapter': 60,
+    finder: 90,
   },
 };
 
@@ -32,7 +36,8 @@ export const drawParts = (
   random: Random,
 ): PartOnTube[] =>
   parts.map(({ id, name, massKg, fromFrontMm }) => ({
-    ...{ id, name },
+    id,
+    name,
     alongMm: frontMm + fromFrontMm,
     massKg: toTenGrams(massKg * random.between(0.85, 1.15)),
     aboveAxisMm: aboveTubeMm[tubeType][id] ?? 0,
@@ -49,12 +54,14 @@ export function strapWeights({ tube }: BenchKit, frontMm: number, massKg: number
   return [
     {
       ...shared,
-      ...{ id: 'weight-front', name: 'strap weight, near the front' },
+      id: 'weight-front',
+      name: 'strap weight, near the front',
       alongMm: Math.round(frontMm + tube.lengthMm * 0.06),
     },
     {
       ...shared,
-      ...{ id: 'weight-back', name: 'strap weight, near the back' },
+      id: 'weight-back',
+      name: 'strap weight, near the back',
       alongMm: Math.round(frontMm + tube.lengthMm * 0.94),
     },
   ];

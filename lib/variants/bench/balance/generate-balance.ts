@@ -73,7 +73,10 @@ function drawVariant(template: BalanceTemplate, kit: BenchKit, random: Random): 
     template === 'phone-joins' ? needed.filter((id) => id !== 'phone-adapter') : needed;
   const made = {
     ...({ lab: 'balance', template, generatorVersion, kitName: kit.name } as const),
-    ...{ ...pieces, bar, holdingTorqueNm, needed },
+    ...pieces,
+    bar,
+    holdingTorqueNm,
+    needed,
     tubeType: kit.tubeType,
     frontMm,
     tubeLengthMm: kit.tube.lengthMm,

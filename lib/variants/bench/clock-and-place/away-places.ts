@@ -31,7 +31,8 @@ const placeOf = ([
   longitudeDeg,
   timeZone,
 ]: (typeof rows)[number]): CardPlace => ({
-  ...{ name, timeZone },
+  name,
+  timeZone,
   latitudeArcmin: Math.round(latitudeDeg * 60),
   longitudeArcmin: Math.round(longitudeDeg * 60),
 });

@@ -64,7 +64,9 @@ export function clockEvening(place: CardPlace, instant: string): ClockEvening {
   // Somewhere in every sky a few are up; should they all be low, they serve as they are.
   const serving = judged.length < 2 ? stars.slice(0, judgedStars) : judged;
   return {
-    ...{ place, instant, sky },
+    place,
+    instant,
+    sky,
     right: {
       ...wallClock(settings.localTime),
       zoneMinutes: settings.zoneOffsetMinutes,
@@ -75,7 +77,10 @@ export function clockEvening(place: CardPlace, instant: string): ClockEvening {
     stars: stars
       .slice(0, shownStars)
       .map(({ name, magnitude, hourAngleDeg, declinationDeg }, index) => ({
-        ...{ name, magnitude, hourAngleDeg, declinationDeg },
+        name,
+        magnitude,
+        hourAngleDeg,
+        declinationDeg,
         judged: serving.some((star) => star === stars[index]),
       })),
   };

@@ -57,7 +57,11 @@ export function drawChangeNight(
     evening: clockEvening(place, instantMeant()),
     written: reading(wall, verdict === 'plain' && wall < at ? !forward : forward),
     change: {
-      ...{ verdict, forward, readings, canMean, meant },
+      verdict,
+      forward,
+      readings,
+      canMean,
+      meant,
       at: reading(at, !forward),
       becomes: reading(becomes, forward),
     },

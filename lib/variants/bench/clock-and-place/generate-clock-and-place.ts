@@ -118,9 +118,16 @@ export function generateClockAndPlace({
   const eyepiece = kit.eyepieces.find(({ id }) => id === kit.centringEyepieceId);
   if (eyepiece === undefined) throw new Error('the kit has no eyepiece to centre with');
   return {
-    ...{ lab: 'clock-and-place', template, generatorVersion, kitName: kit.name },
+    lab: 'clock-and-place',
+    template,
+    generatorVersion,
+    kitName: kit.name,
     ...drawn,
-    ...{ right, summerTimeMinutes, sky, stars, tubeType: kit.tubeType },
+    right,
+    summerTimeMinutes,
+    sky,
+    stars,
+    tubeType: kit.tubeType,
     fieldRadiusDeg: fieldRadiusArcmin(kit, eyepiece) / 60,
   };
 }

@@ -76,7 +76,9 @@ function drawn(
   const eyepieces: FieldEyepiece[] = random
     .shuffle([...kit.eyepieces, ...extra])
     .map(({ id, focalLengthMm, apparentFieldDeg }) => ({
-      ...{ id, focalLengthMm, apparentFieldDeg },
+      id,
+      focalLengthMm,
+      apparentFieldDeg,
       focusAtMm: random.integer(-140, 140) / 10,
     }));
   const { name: kitName, tubeType, orientation, focalLengthMm, apertureMm } = kit;
@@ -89,8 +91,17 @@ function drawn(
   const inView = aside(random.between(5, 8));
   const beside = aside(random.between(12, 60));
   const variant: FieldVariant = {
-    ...{ lab: 'field', template, generatorVersion, kitName, tubeType, orientation, telescope },
-    ...{ eyepieces, target, asks: asksOf[template], unlabelled: null },
+    lab: 'field',
+    template,
+    generatorVersion,
+    kitName,
+    tubeType,
+    orientation,
+    telescope,
+    eyepieces,
+    target,
+    asks: asksOf[template],
+    unlabelled: null,
     starInView: inView,
     starOnSky: { rightArcmin: Math.round(beside.right), upArcmin: Math.round(beside.up) },
     starsSeed: `${seed} stars`,
@@ -121,7 +132,9 @@ function targetFor(
 ): FieldVariant['target'] | null {
   if (template === 'whole-moon')
     return {
-      ...{ kind: 'moon', id: 'moon', name: 'the Moon' },
+      kind: 'moon',
+      id: 'moon',
+      name: 'the Moon',
       declinationDeg: random.integer(-25, 25),
     };
   const rises = ({ declinationDeg }: { declinationDeg: number }): boolean =>

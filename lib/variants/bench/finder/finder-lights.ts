@@ -37,7 +37,9 @@ export function lightsAtDusk(frame: SkyFrame): DuskLight[] {
       id: body,
       kind: 'planet' as const,
       name: capitalised(body),
-      ...{ azimuthDeg, altitudeDeg, magnitude },
+      azimuthDeg,
+      altitudeDeg,
+      magnitude,
       radiusArcmin: 0,
     })),
     ...duskStars.stars.map(({ hip, name, magnitude }, i) => ({

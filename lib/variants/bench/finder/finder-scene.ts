@@ -28,24 +28,39 @@ type Sort = {
 const sorts: Readonly<Record<DayTargetKind, Sort>> = {
   'fence-post': {
     name: 'the fence post',
-    ...{ nearestM: 6.5, farthestM: 10, lowestDeg: -3, highestDeg: -1 },
+    nearestM: 6.5,
+    farthestM: 10,
+    lowestDeg: -3,
+    highestDeg: -1,
   },
   'tree-trunk': {
     name: 'the tree trunk',
-    ...{ nearestM: 18, farthestM: 24, lowestDeg: 2, highestDeg: 5 },
+    nearestM: 18,
+    farthestM: 24,
+    lowestDeg: 2,
+    highestDeg: 5,
   },
   chimney: {
     name: 'the chimney',
-    ...{ nearestM: 50, farthestM: 70, lowestDeg: 5, highestDeg: 8 },
+    nearestM: 50,
+    farthestM: 70,
+    lowestDeg: 5,
+    highestDeg: 8,
   },
-  mast: { name: 'the mast', ...{ nearestM: 260, farthestM: 420, lowestDeg: 4, highestDeg: 6 } },
+  mast: { name: 'the mast', nearestM: 260, farthestM: 420, lowestDeg: 4, highestDeg: 6 },
   spire: {
     name: 'the church spire',
-    ...{ nearestM: 550, farthestM: 900, lowestDeg: 3, highestDeg: 5 },
+    nearestM: 550,
+    farthestM: 900,
+    lowestDeg: 3,
+    highestDeg: 5,
   },
   'hill-tower': {
     name: 'the tower on the hill',
-    ...{ nearestM: 1800, farthestM: 3200, lowestDeg: 2, highestDeg: 4 },
+    nearestM: 1800,
+    farthestM: 3200,
+    lowestDeg: 2,
+    highestDeg: 4,
   },
 };
 

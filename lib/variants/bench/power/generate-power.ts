@@ -26,7 +26,11 @@ export function generatePower({
   const template = random.pick(templates);
   if (template === undefined) throw new Error('a task needs at least one template to be made of');
   return {
-    ...{ lab: 'power', template, generatorVersion, kitName: kit.name, tubeType: kit.tubeType },
+    lab: 'power',
+    template,
+    generatorVersion,
+    kitName: kit.name,
+    tubeType: kit.tubeType,
     ...make[template](random),
   };
 }

@@ -48,7 +48,12 @@ export function generatePutItTogether({
   const done = doneBefore(random, template, task);
   const left = neededSteps(task).filter((step) => !done.includes(step));
   return {
-    ...{ lab: 'put-it-together', template, generatorVersion, kitName, ...task, done },
+    lab: 'put-it-together',
+    template,
+    generatorVersion,
+    kitName,
+    ...task,
+    done,
     cards: random.shuffle([...left, ...straysFor(random, template, task)]),
     moments: hazardMoments.map((moment) => ({ moment, seen: sightsFor(random, moment) })),
   };

@@ -8,7 +8,9 @@ import { answerVisitorQuestion } from './actions';
 
 const addressOf = ({ lesson, round, number, family, template }: QuestionAddress): string =>
   routes.lessons.practise(lesson, {
-    ...{ round, family, template },
+    round,
+    family,
+    template,
     question: number === 1 ? null : number,
   });
 

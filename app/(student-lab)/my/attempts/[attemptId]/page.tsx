@@ -66,7 +66,9 @@ async function hintsFor(viewer: Viewer, { mode, lab }: OpenAttempt): Promise<num
 function LabOfAttempt({ attempt, hints }: { attempt: OpenAttempt; hints: number }) {
   const { id, mode, nextSequence, placeName } = attempt;
   const shared = {
-    ...{ mode, nextSequence, attemptKey: id },
+    mode,
+    nextSequence,
+    attemptKey: id,
     about: about(attempt, systemClock.now()),
     save: saveAttemptDraft.bind(null, id),
     resultAddress: routes.student.attemptResult(id),
@@ -99,7 +101,8 @@ function LabOfAttempt({ attempt, hints }: { attempt: OpenAttempt; hints: number 
           {...shared}
           hintLevels={hints}
           variant={faultView(attempt.variant, {
-            ...{ placeName, catalogue: loadCatalogue() },
+            placeName,
+            catalogue: loadCatalogue(),
             seen: attempt.draft,
           })}
           draft={attempt.draft}

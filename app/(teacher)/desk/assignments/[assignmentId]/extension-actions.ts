@@ -70,7 +70,9 @@ export async function takeTimeBack(assignmentId: string, who: string): Promise<F
     return refused({ code: 'bad-input', message: 'This page is out of date. Load it again.' }, {});
   const taken = await extendDueOf(await getViewer(), {
     ...parsed.data,
-    ...{ assignmentId, dueAt: null, note: 'Taken back.' },
+    assignmentId,
+    dueAt: null,
+    note: 'Taken back.',
   });
   if (!taken.ok) {
     if (taken.problem.code === 'changed-meanwhile') show();

@@ -96,7 +96,9 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
             excused={cell.excused}
             timeZone={details.timeZone}
             actions={decisionsOf({
-              ...{ studentId, assignmentId, timeZone: details.timeZone },
+              studentId,
+              assignmentId,
+              timeZone: details.timeZone,
               openedOn: decided(assignmentId),
             })}
           />

@@ -104,7 +104,9 @@ export default async function StudentPage({ params }: { params: Promise<{ studen
                     excused={cell.excused}
                     timeZone={details.timeZone}
                     actions={decisionsOf({
-                      ...{ studentId, assignmentId: assignment.id, timeZone: details.timeZone },
+                      studentId,
+                      assignmentId: assignment.id,
+                      timeZone: details.timeZone,
                       openedOn: decided(assignment.id),
                     })}
                   />

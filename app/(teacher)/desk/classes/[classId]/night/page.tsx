@@ -50,7 +50,9 @@ export default async function NightPage({
         <span className="no-print flex flex-wrap items-baseline gap-x-5 gap-y-2">
           <TextLink
             href={routes.teacher.classFieldCards(details.id, {
-              ...{ date: localDate, ends: endsAt, site: siteId },
+              date: localDate,
+              ends: endsAt,
+              site: siteId,
             })}
           >
             Field cards for this evening

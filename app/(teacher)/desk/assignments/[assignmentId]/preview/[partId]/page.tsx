@@ -106,7 +106,9 @@ function LabOfTask({
         <FaultLab
           {...shared}
           variant={faultView(task.variant, {
-            ...{ placeName, catalogue: loadCatalogue(), seen: task.draft },
+            placeName,
+            catalogue: loadCatalogue(),
+            seen: task.draft,
           })}
           draft={task.draft}
           onSubmit={tryFault.bind(null, address)}

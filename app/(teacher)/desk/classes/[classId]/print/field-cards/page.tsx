@@ -41,7 +41,9 @@ export default async function FieldCardsPage({
         submit="Make cards for this evening"
         hrefFor={(site) =>
           routes.teacher.classFieldCards(details.id, {
-            ...{ date: night.localDate, ends: night.endsAt, site },
+            date: night.localDate,
+            ends: night.endsAt,
+            site,
           })
         }
         problem={

@@ -17,7 +17,10 @@ const mostAcross = 5;
 /** A sheet for each group; larger ones, and who is in none, in sheets of five. */
 function sheetsOf({ groups, students }: SignOffSheet, only: string | null): FormSheet[] {
   const inGroups = groups.map(({ id, name, telescope }) => ({
-    ...{ id, name, telescope, students: students.filter(({ groupId }) => groupId === id) },
+    id,
+    name,
+    telescope,
+    students: students.filter(({ groupId }) => groupId === id),
   }));
   const alone = students.filter(({ groupId }) => groupId === null);
   const name = groups.length === 0 ? '' : 'Without a group';

@@ -13,7 +13,9 @@ const teacher: Viewer = { kind: 'teacher', teacherId: 'iris', displayName: 'Iris
 const params = { params: Promise.resolve({ classId: 'class' }) };
 const request = (body: string, type = 'application/json') =>
   new Request('https://school.example/notes', {
-    ...{ method: 'POST', headers: { 'content-type': type }, body },
+    method: 'POST',
+    headers: { 'content-type': type },
+    body,
   });
 const sent = JSON.stringify({ assessor: 'iris', items: [] });
 

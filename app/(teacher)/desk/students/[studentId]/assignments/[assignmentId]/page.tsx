@@ -96,7 +96,9 @@ export default async function CellPage({ params }: CellPageProps) {
             excused={cell.excused}
             timeZone={timeZone}
             actions={decisionsOf({
-              ...{ studentId, assignmentId, timeZone },
+              studentId,
+              assignmentId,
+              timeZone,
               openedOn: decided(assignmentId),
             })}
           />
