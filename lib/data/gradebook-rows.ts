@@ -1,5 +1,8 @@
-import { db } from './db';
+import 'server-only';
+import { z } from 'zod';
 import type { AssignmentPolicy } from './assignment-input';
+import { db } from './db';
+import { Prisma } from './generated/client';
 import { policyOfAttempt, policyOfColumns, policySelect } from './stored-policy';
 
 /** Narrows a gradebook to one student, one assignment or one cell. */
@@ -33,38 +36,66 @@ const assignmentSelect = (studentId: string | undefined) =>
     },
   }) as const;
 
-const attemptSelect = {
-  id: true,
-  studentId: true,
-  assignmentId: true,
-  partId: true,
-  mode: true,
-  status: true,
-  policy: true,
-  startedAt: true,
-  submittedAt: true,
-  returnedAt: true,
-} as const;
+/** A moment as the database's driver gives it. */
+const moment = z.coerce.date();
+const attemptRowSchema = z.object({
+  id: z.string(),
+  studentId: z.string(),
+  assignmentId: z.string(),
+  partId: z.string().nullable(),
+  status: z.enum(['open', 'submitted']),
+  policy: z.string(),
+  startedAt: moment,
+  submittedAt: moment.nullable(),
+  returnedAt: moment.nullable(),
+  total: z.number().nullable(),
+  gateFailed: z.coerce.boolean().nullable(),
+});
 
 /**
- * Everything that a gradebook is made of, in few plain queries: nested ones would ask anew for every
- * few hundred attempts, and of 200 students with 40 assignments there are ten thousand and more.
+ * The checks of published assignments in the order of their numbers, each with its newest mark. A plain
+ * query: of 200 students with 40 assignments there are ten thousand and more, and all that is wanted of
+ * a policy is whether it was read before.
  */
-export async function loadGradebookRows(
-  classId: string,
-  { studentId, assignmentId }: GradebookPart,
-) {
+async function loadAttempts(classId: string, { studentId, assignmentId }: GradebookPart) {
+  const ofStudent =
+    studentId === undefined ? Prisma.empty : Prisma.sql`AND a."studentId" = ${studentId}`;
+  const ofAssignment =
+    assignmentId === undefined ? Prisma.empty : Prisma.sql`AND a."assignmentId" = ${assignmentId}`;
+  const rows = await db().$queryRaw`
+    SELECT a."id", a."studentId", a."assignmentId", a."partId", a."status",
+      CAST(a."policy" AS TEXT) AS "policy", a."startedAt", a."submittedAt", a."returnedAt",
+      m."total", m."gateFailed"
+    FROM "Assignment" t
+    JOIN "Attempt" a ON a."assignmentId" = t."id"
+    LEFT JOIN "Mark" m ON m."attemptId" = a."id"
+    WHERE t."classId" = ${classId} AND t."state" = 'published' AND a."mode" = 'check'
+      ${ofStudent} ${ofAssignment}
+    ORDER BY a."number", a."startedAt", m."graderVersion"`;
+  const policyOf = policyReader();
+  // Of several versions of a mark the last one stays.
+  const newest = new Map(
+    z
+      .array(attemptRowSchema)
+      .parse(rows)
+      .map((row) => [row.id, row]),
+  );
+  return [...newest.values()].map(({ policy, total, gateFailed, ...attempt }) => ({
+    ...attempt,
+    policy: policyOf(policy),
+    graded: total === null ? null : { total, gateFailed: gateFailed === true },
+  }));
+}
+
+/** Everything that a gradebook is made of, in few queries. */
+export async function loadGradebookRows(classId: string, only: GradebookPart) {
+  const { studentId, assignmentId } = only;
   const assignmentWhere = {
     classId,
     state: 'published' as const,
     ...(assignmentId === undefined ? {} : { id: assignmentId }),
   };
-  const attemptWhere = {
-    mode: 'check' as const,
-    assignment: assignmentWhere,
-    ...(studentId === undefined ? {} : { studentId }),
-  };
-  const [students, assignments, attempts, marks, groups] = await Promise.all([
+  const [students, assignments, attempts, groups] = await Promise.all([
     db().student.findMany({
       where: { classId, ...(studentId === undefined ? {} : { id: studentId }) },
       orderBy: { cardNumber: 'asc' },
@@ -75,47 +106,27 @@ export async function loadGradebookRows(
       orderBy: [{ publishedAt: 'asc' }, { id: 'asc' }],
       select: assignmentSelect(studentId),
     }),
-    db().attempt.findMany({
-      where: attemptWhere,
-      orderBy: [{ number: 'asc' }, { startedAt: 'asc' }],
-      select: attemptSelect,
-    }),
-    db().mark.findMany({
-      where: { attempt: attemptWhere },
-      select: { attemptId: true, graderVersion: true, total: true, gateFailed: true },
-    }),
+    loadAttempts(classId, only),
     db().group.findMany({
       where: { classId },
       orderBy: { name: 'asc' },
       select: { id: true, name: true },
     }),
   ]);
-  const newest = new Map<string, (typeof marks)[number]>();
-  for (const mark of marks) {
-    const other = newest.get(mark.attemptId);
-    if (other === undefined || other.graderVersion < mark.graderVersion)
-      newest.set(mark.attemptId, mark);
-  }
-  const policyOf = policyReader();
   return {
     students,
     groups,
+    attempts,
     assignments: assignments.map((row) => ({ ...row, policy: policyOfColumns(row) })),
-    attempts: attempts.map((attempt) => ({
-      ...attempt,
-      policy: policyOf(attempt.policy),
-      graded: newest.get(attempt.id) ?? null,
-    })),
   };
 }
 
 /** Most attempts at an assignment froze the same policy: each is read once. */
-function policyReader(): (stored: unknown) => AssignmentPolicy {
+function policyReader(): (stored: string) => AssignmentPolicy {
   const known = new Map<string, AssignmentPolicy>();
   return (stored) => {
-    const text = JSON.stringify(stored);
-    const policy = known.get(text) ?? policyOfAttempt(stored);
-    known.set(text, policy);
+    const policy = known.get(stored) ?? policyOfAttempt(JSON.parse(stored));
+    known.set(stored, policy);
     return policy;
   };
 }

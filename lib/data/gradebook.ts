@@ -74,7 +74,7 @@ async function readGradebook(classId: string, only: GradebookPart, now: Date): P
   const { students, assignments, attempts, groups } = await loadGradebookRows(classId, only);
   const attemptsOf = new Map<string, AttemptRow[]>();
   for (const attempt of attempts) {
-    const key = `${attempt.studentId} ${attempt.assignmentId ?? ''}`;
+    const key = `${attempt.studentId} ${attempt.assignmentId}`;
     const there = attemptsOf.get(key);
     if (there === undefined) attemptsOf.set(key, [attempt]);
     else there.push(attempt);

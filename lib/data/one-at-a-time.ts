@@ -1,4 +1,5 @@
 import type { PrismaBetterSQLite3 } from '@prisma/adapter-better-sqlite3';
+import { setImmediate } from 'node:timers/promises';
 
 type Connection = Awaited<ReturnType<PrismaBetterSQLite3['connect']>>;
 
@@ -7,6 +8,9 @@ type Connection = Awaited<ReturnType<PrismaBetterSQLite3['connect']>>;
  * that transaction: it would see what is not yet committed and be lost when it is rolled back. So
  * everything outside the transaction waits its turn. Inside `$transaction(async (transaction) => …)`
  * use `transaction` alone: a query through the client itself would wait for its own end.
+ *
+ * SQLite answers without ever leaving the thread, so a page of many queries would hold the process from
+ * the first to the last. Before each the others get their turn, and what is ready of a page is sent.
  */
 export function oneAtATime(connection: Connection): Connection {
   let last = Promise.resolve();
@@ -17,6 +21,7 @@ export function oneAtATime(connection: Connection): Connection {
       end = resolve;
     });
     await before;
+    await setImmediate();
     return end;
   };
   const inTurn = async <T>(work: () => Promise<T>): Promise<T> => {
