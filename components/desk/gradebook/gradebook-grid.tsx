@@ -1,7 +1,7 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { startTransition, useEffect, useId, useState, type MouseEvent } from 'react';
+import { startTransition, useEffect, useId, useMemo, useState, type MouseEvent } from 'react';
 import type { FormActionFunction } from '../action-form';
 import type { DecisionTarget } from '../decision-forms';
 import { StatusLine } from '@/components/ui/status-line';
@@ -9,13 +9,19 @@ import { routes } from '@/lib/routes';
 import { CellEditor, type EditedCell } from './cell-editor';
 import { GridControls } from './grid-controls';
 import { orderRows, type GridView } from './grid-order';
-import type { GridCell, GridColumn, GridRow } from './grid-rows';
+import {
+  unpackedRow,
+  type GridCell,
+  type GridColumn,
+  type GridRow,
+  type PackedRow,
+} from './grid-rows';
 import { StudentRow } from './student-row';
 import { useGridKeys } from './use-grid-keys';
 
 type GradebookGridProps = {
   columns: readonly GridColumn[];
-  rows: readonly GridRow[];
+  rows: readonly PackedRow[];
   groups: readonly { id: string; name: string }[];
   timeZone: string;
   /** Null for whoever only looks on. */
@@ -32,7 +38,7 @@ type GradebookGridProps = {
 /** Students by assignments, moved in by keyboard like a spreadsheet; each cell leads to all about it. */
 export function GradebookGrid({
   columns,
-  rows,
+  rows: packed,
   groups,
   timeZone,
   setMark,
@@ -41,6 +47,7 @@ export function GradebookGrid({
   const [view, setView] = useState<GridView>({ state: '', group: '', sort: 'card' });
   const [edited, setEdited] = useState<EditedCell | null>(null);
   const [said, setSaid] = useState<string | null>(null);
+  const rows = useMemo(() => packed.map(unpackedRow), [packed]);
   const router = useRouter();
   const captionId = useId();
   const { table, onFocus, onKeyDown } = useGridKeys((cell, digit) => {
@@ -174,7 +181,7 @@ function cellNow(
 
 /** More cells than this come a screenful first. */
 const cellsAtOnce = 2000;
-const rowsAtFirst = 24;
+const rowsAtFirst = 20;
 
 /** Whether all rows are drawn: of a very large table only once the first screenful stands. */
 function useWholeTable(cells: number): boolean {

@@ -28,6 +28,20 @@ export type GridRow = {
   cells: readonly GridCell[];
 };
 
+/** On the way to the browser: no more than there is to say, and no names for it. */
+type PackedCell = [state: GradebookState, mark?: string, notes?: string];
+export type PackedRow = Omit<GridRow, 'cells'> & { cells: readonly PackedCell[] };
+
+const pack = ({ state, mark, notes }: GridCell): PackedCell => {
+  if (notes !== '') return [state, mark, notes];
+  return mark === '' ? [state] : [state, mark];
+};
+
+export const unpackedRow = (row: PackedRow): GridRow => ({
+  ...row,
+  cells: row.cells.map(([state, mark = '', notes = '']) => ({ state, mark, notes })),
+});
+
 const joined = (notes: readonly string[]): string =>
   notes.filter((note) => note !== '').join(' · ');
 
@@ -46,7 +60,7 @@ export function gridColumns({ assignments }: Gradebook, timeZone: string): GridC
   }));
 }
 
-export function gridRows(gradebook: Gradebook, timeZone: string): GridRow[] {
+export function gridRows(gradebook: Gradebook, timeZone: string): PackedRow[] {
   const count = gradebook.assignments.length;
   return gradebook.students.map((student, index) => ({
     id: student.id,
@@ -55,11 +69,13 @@ export function gridRows(gradebook: Gradebook, timeZone: string): GridRow[] {
     left: student.left,
     groups: student.groupIds,
     mean: student.mean,
-    cells: gradebook.cells.slice(index * count, (index + 1) * count).map((cell) => ({
-      state: cell.state,
-      mark: cell.mark === null ? '' : markText(cell.mark),
-      notes: cellNotes(cell, timeZone),
-    })),
+    cells: gradebook.cells.slice(index * count, (index + 1) * count).map((cell) =>
+      pack({
+        state: cell.state,
+        mark: cell.mark === null ? '' : markText(cell.mark),
+        notes: cellNotes(cell, timeZone),
+      }),
+    ),
   }));
 }
 
