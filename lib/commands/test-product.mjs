@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { requireChromium } from './browser.mjs';
 import { ensureBuilt, ensureGenerated } from './build.mjs';
+import { failingTests } from './failing-tests.mjs';
 import { ensureInstalled } from './install.mjs';
 import { parseJson, root, runPackage, showFailure, step, StepFailure, stopAll } from './steps.mjs';
 
@@ -163,6 +164,11 @@ export async function testProduct() {
     console.log(`${passed ? 'ok    ' : 'FAILED'}  ${seconds.toFixed(1).padStart(6)} s  ${title}`);
   }
   for (const { title } of steps.slice(done.length)) console.log(`not run           ${title}`);
+  // Last, where a log that is cut short still has it.
+  const failing = failingTests({ unit: unitReport, browser: browserReport });
+  if (failing.length > 0) console.log('');
+  for (const { file, title, said } of failing)
+    console.log(`FAILED  ${file}: ${title}\n        ${said}`);
   const counts = [unitResults(), browserResults()];
   const passed = counts.reduce((sum, count) => sum + count.passed, 0);
   const failed = counts.reduce((sum, count) => sum + count.failed, 0);
