@@ -60,10 +60,52 @@ describe('a column of ids', () => {
     expect(guess('Name,sourcedId\nAsh,a1\nLou,a2')).toBe(1);
   });
 
-  it('is not taken where ids repeat, are missing or only look like a number', () => {
+  it.each([
+    'ID',
+    'id',
+    'Student ID',
+    'StudentID',
+    'student_id',
+    'Pupil number',
+    'Pupil No.',
+    'Learner code',
+    'Admission number',
+    'School ID',
+    'Student’s reference',
+    'ID number',
+    'Identifier',
+  ])('may be called %s', (head) => {
+    expect(guess(`${head},Name\na1,Ash\na2,Lou`)).toBe(0);
+    expect(guess(`Given,Family,${head}\nAsh,Reed,4711\nLou,Fern,4712`)).toBe(2);
+  });
+
+  it.each(['Nr', 'No.', 'Number', 'Identity card', 'National number', 'Name', 'Form', 'Idris'])(
+    'is not seen in %s',
+    (head) => {
+      expect(guess(`${head},Known as\na1,Ash\na2,Lou`)).toBe(null);
+    },
+  );
+
+  it('is known though its numbers are as long as a telephone’s, and never holds addresses', () => {
+    expect(guess('Student ID,Name\n20110304,Ash\n20110305,Lou')).toBe(0);
+    expect(guess('Student ID,Name\nash@school.test,Ash\nlou@school.test,Lou')).toBe(null);
+  });
+
+  it('is not taken for the name, and names the first row where no other head does', () => {
+    const rows = rowsOf('Pupil number,Given,Family\nK1,Ash,Reed\nK2,Lou,Fern');
+    expect(guessNameColumn(rosterColumns(rows, true))).toBe(1);
+    expect(guessHeaderRow(rowsOf('ID,Called\n1,Ash\n2,Lou'))).toBe(true);
+    expect(guessHeaderRow(rowsOf('First,Last\nAsh,Reed'))).toBe(true);
+  });
+
+  it('is still proposed where one row of several repeats or lacks its id', () => {
+    expect(guess('ID,Name\n1,Ash\n2,Lou\n2,Lou\n3,Kit\n4,Bea')).toBe(0);
+    expect(guess('ID,Name\n1,Ash\n2,Lou\n,Mo\n3,Kit')).toBe(0);
+  });
+
+  it('is not taken where many ids repeat or are missing', () => {
     expect(guess('id,Name\na1,Ash\na1,Lou')).toBe(null);
     expect(guess('id,Name\na1,Ash\n,Lou')).toBe(null);
-    expect(guess('Nr,Name\n1,Ash\n2,Lou')).toBe(null);
   });
 });
 

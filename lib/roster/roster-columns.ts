@@ -25,7 +25,23 @@ const headerWords: readonly (readonly [PersonalKind, RegExp])[] = [
 const nameWords =
   /name|student|pupil|learner|pseudonym|alias|nick|vorname|nachname|prénom|\bnom\b|nombre|apellido/;
 
-const idHeader = /^(sourced ?id|(student|pupil|learner)?[ _-]?id)$/i;
+/**
+ * What school lists call a number or code of their own. A bare "No." is left out: it is as often the
+ * row's number, which changes from list to list.
+ */
+const idHeader = new RegExp(
+  [
+    '^(?:',
+    'sourced[ _-]?id|id(?:[ _-]?(?:no\\.?|nr\\.?|number|code))?|identifier',
+    "|(?:student|pupil|learner|school|admissions?|regist(?:er|ration)|candidate|user)(?:[’']?s)?[ _-]*",
+    '(?:id(?:[ _-]?(?:no\\.?|number))?|no\\.?|nr\\.?|num|number|code|ref\\.?|reference|identifier)',
+    ')$',
+  ].join(''),
+  'i',
+);
+const saysId = (label: string): boolean => idHeader.test(label.trim());
+/** Heads of columns that hold half a name; as a whole cell only, as somebody may be called one of these. */
+const halfNameHeader = /^(first|last|given|family|forenames?|surname)$/i;
 
 const email = /^[^\s@]+@[^\s@]+\.[^\s@]+$/;
 const date = /^(\d{1,4}[./-]\d{1,2}[./-]\d{1,4})$/;
@@ -48,7 +64,10 @@ export function guessHeaderRow(rows: readonly TableRow[]): boolean {
   if (!first || rows.length < 2) return false;
   return first.cells.some(
     (cell) =>
-      (nameWords.test(cell.toLowerCase()) || kindOfHeader(cell) !== null) &&
+      (nameWords.test(cell.toLowerCase()) ||
+        saysId(cell) ||
+        halfNameHeader.test(cell.trim()) ||
+        kindOfHeader(cell) !== null) &&
       kindOfCell(cell) === null,
   );
 }
@@ -59,7 +78,10 @@ export function rosterColumns(rows: readonly TableRow[], hasHeader: boolean): Ro
   return Array.from({ length: width }, (_, index) => {
     const header = hasHeader ? (rows[0]?.cells[index] ?? '') : '';
     const cells = body.map((row) => row.cells[index] ?? '').filter((cell) => cell !== '');
-    const personal = kindOfHeader(header) ?? kindOfMost(cells);
+    const ofCells = kindOfMost(cells);
+    // Seven digits look like a telephone number; under a head that says "id" they are one of those.
+    const personal =
+      kindOfHeader(header) ?? (ofCells === 'phone' && saysId(header) ? null : ofCells);
     return {
       index,
       label: header === '' ? `Column ${String(index + 1)}` : header,
@@ -78,17 +100,24 @@ function kindOfMost(cells: readonly string[]): PersonalKind | null {
     : null;
 }
 
-/** A column that says of itself that it is an id, and has another in each row; null when none does. */
+/**
+ * Of the rows, the least share that must have an id which no other row has, for the column to be proposed
+ * (our judgement): a few rows that repeat or lack theirs are told of, each by its number.
+ */
+const leastShareWithId = 0.75;
+
+/** A column that says of itself that it is an id, and has another in nearly each row; null when none does. */
 export function guessIdColumn(
   rows: readonly TableRow[],
   columns: readonly RosterColumn[],
 ): number | null {
-  const named = columns.find(
-    ({ label, personal }) => personal === null && idHeader.test(label.trim()),
-  );
-  if (named === undefined) return null;
-  const ids = rows.slice(1).map((row) => row.cells[named.index] ?? '');
-  return ids.every((id) => id !== '') && new Set(ids).size === ids.length ? named.index : null;
+  const body = rows.slice(1);
+  const named = columns.find(({ index, label, personal }) => {
+    if (personal !== null || !saysId(label)) return false;
+    const ids = body.map((row) => row.cells[index] ?? '').filter((id) => id !== '');
+    return body.length > 0 && new Set(ids).size >= body.length * leastShareWithId;
+  });
+  return named?.index ?? null;
 }
 
 /** The column most likely to hold the name to show, or null when every column is personal or empty. */
@@ -98,9 +127,11 @@ export function guessNameColumn(columns: readonly RosterColumn[]): number | null
     open.find((column) =>
       /display|pseudonym|alias|nick|preferred|known as/.test(column.label.toLowerCase()),
     ) ??
-    open.find(({ label }) => nameWords.test(label.toLowerCase()) && !idHeader.test(label.trim())) ??
+    open.find(({ label }) => nameWords.test(label.toLowerCase()) && !saysId(label)) ??
     // A column of bare numbers is a register number, not a name.
-    open.find((column) => column.samples.some((cell) => /\p{L}/u.test(cell))) ??
+    open.find(
+      ({ label, samples }) => !saysId(label) && samples.some((cell) => /\p{L}/u.test(cell)),
+    ) ??
     open[0];
   return preferred?.index ?? null;
 }
