@@ -29,7 +29,7 @@ const pure = {
   rehearsal: [...evening, ...bench],
   variants: [...evening, ...bench, 'rehearsal', 'course'],
   items: [...evening, ...bench, 'night', 'rehearsal', 'course', 'variants', 'mastery'],
-  grading: [...evening, ...bench, 'rehearsal', 'course', 'variants', 'items'],
+  grading: [...evening, ...bench, 'rehearsal', 'course', 'variants', 'items', 'mastery'],
   mastery: ['course', 'variants'],
   measurement: [],
   roster: [],

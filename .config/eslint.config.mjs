@@ -47,6 +47,14 @@ export default defineConfig(
       eqeqeq: 'error',
       'import/no-anonymous-default-export': 'off',
       'no-console': 'error',
+      'no-restricted-syntax': [
+        'error',
+        {
+          selector: 'ObjectExpression > SpreadElement > ObjectExpression',
+          message:
+            'Write the members out. A spread literal hides what the object holds and takes many times as long to make.',
+        },
+      ],
     },
   },
   {
