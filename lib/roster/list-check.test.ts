@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readTable, type TableRow } from './read-table';
-import { entriesOf, rowProblemText, rowsOfTable, rowsOfTyped } from './list-check';
+import { entriesOf, leftOutOf, rowProblemText, rowsOfTable, rowsOfTyped } from './list-check';
 import { guessHeaderRow, guessIdColumn, guessNameColumn, rosterColumns } from './roster-columns';
 import { longestDisplayName } from './student-name';
 
@@ -182,5 +182,44 @@ describe('the rows of a list', () => {
 
   it('come typed one to a line, blank ones skipped', () => {
     expect(names(rowsOfTyped('  Ash   Reed \n\nLou\n'))).toEqual(['Ash Reed', 'Lou']);
+  });
+});
+
+describe('what is left out of a list', () => {
+  const text = 'Name,Id\nAsh,1\n\n,\n\nash,\n=cmd,3\n,4\nLou,5\n\n\n';
+  const read = readTable(text);
+  if (!read.ok) throw new Error(read.message);
+  const mapping = { hasHeader: true, nameColumn: 0, joinColumn: null, idColumn: 1 };
+  const rows = rowsOfTable(read.rows, mapping);
+
+  it('is named row by row, with what stands there and why; empty rows beside each other together', () => {
+    expect(
+      leftOutOf(rows, read.emptyRows).map(({ rowNumber, lastRowNumber, typed }) => [
+        rowNumber,
+        lastRowNumber,
+        typed,
+      ]),
+    ).toEqual([
+      [3, 5, ''],
+      [6, 6, 'ash'],
+      [7, 7, '=cmd'],
+      [8, 8, ''],
+    ]);
+    expect(leftOutOf(rows, read.emptyRows).map(({ why }) => why)).toEqual([
+      'Nothing stands here.',
+      'The same name as row 2. Add an initial or a number.',
+      'This begins with =, +, − or @, as a formula does. Take the sign away, or type the name.',
+      'No name here. Type one, or leave the row out.',
+    ]);
+  });
+
+  it('and what is taken make up the whole list, but for the heads and what is empty after the last name', () => {
+    const taken = entriesOf(rows).map(({ row }) => row);
+    const left = leftOutOf(rows, read.emptyRows).flatMap(({ rowNumber, lastRowNumber }) =>
+      Array.from({ length: lastRowNumber - rowNumber + 1 }, (_, index) => rowNumber + index),
+    );
+    expect([...taken, ...left].toSorted((one, other) => one - other)).toEqual([
+      2, 3, 4, 5, 6, 7, 8, 9,
+    ]);
   });
 });

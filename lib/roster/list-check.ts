@@ -97,3 +97,25 @@ export const entriesOf = (rows: readonly ListRow[]): RosterEntry[] =>
   rows
     .filter((row) => row.problem === null)
     .map(({ rowNumber, sourcedId, name }) => ({ row: rowNumber, sourcedId, name }));
+
+/** A row, or a run of them, that is not imported: where it stands, what stands there, and why not. */
+export type LeftOutRow = { rowNumber: number; lastRowNumber: number; typed: string; why: string };
+
+/** Every row that is left out, in the order of the list; empty ones beside each other are told together. */
+export function leftOutOf(
+  rows: readonly ListRow[],
+  emptyRows: readonly number[] = [],
+): LeftOutRow[] {
+  const runs: LeftOutRow[] = [];
+  for (const rowNumber of emptyRows) {
+    const run = runs.at(-1);
+    if (run !== undefined && run.lastRowNumber === rowNumber - 1) run.lastRowNumber = rowNumber;
+    else runs.push({ rowNumber, lastRowNumber: rowNumber, typed: '', why: 'Nothing stands here.' });
+  }
+  const faulty = rows.flatMap(({ rowNumber, typed, problem }) =>
+    problem === null
+      ? []
+      : [{ rowNumber, lastRowNumber: rowNumber, typed, why: rowProblemText(problem) }],
+  );
+  return [...runs, ...faulty].toSorted((one, other) => one.rowNumber - other.rowNumber);
+}

@@ -11,7 +11,14 @@ export type Delimiter = ',' | ';' | '\t' | '|';
 /** A row keeps the number that a spreadsheet shows beside it, so that a problem can name it. */
 export type TableRow = { rowNumber: number; cells: readonly string[] };
 export type ReadTable =
-  { ok: true; rows: readonly TableRow[]; delimiter: Delimiter } | { ok: false; message: string };
+  | {
+      ok: true;
+      rows: readonly TableRow[];
+      /** Rows with nothing in them, up to the last one that holds something. */
+      emptyRows: readonly number[];
+      delimiter: Delimiter;
+    }
+  | { ok: false; message: string };
 
 const delimiters: readonly Delimiter[] = ['\t', ';', ',', '|'];
 
@@ -41,9 +48,11 @@ export function readTable(text: string): ReadTable {
   const records = readRecords(clean, delimiter);
   if (!Array.isArray(records)) return { ok: false, message: records.message };
 
-  const rows = records
-    .map((record, index) => ({ rowNumber: index + 1, cells: record.map((cell) => cell.trim()) }))
-    .filter((row) => row.cells.some((cell) => cell !== ''));
+  const all = records.map((record, index) => ({
+    rowNumber: index + 1,
+    cells: record.map((cell) => cell.trim()),
+  }));
+  const rows = all.filter(isFilled);
   if (rows.length === 0) return { ok: false, message: 'Every row is empty.' };
   const tooMany = rows[mostTableRows];
   if (tooMany !== undefined) {
@@ -52,8 +61,14 @@ export function readTable(text: string): ReadTable {
       message: `From row ${String(tooMany.rowNumber)} on there are too many: a class holds at most ${String(mostStudents)} students, and this list has ${String(rows.length)} rows. Keep only the rows of this class. Nothing was taken.`,
     };
   }
-  return { ok: true, rows, delimiter };
+  const last = rows.at(-1)?.rowNumber ?? 0;
+  const emptyRows = all
+    .filter((row) => row.rowNumber < last && !isFilled(row))
+    .map(({ rowNumber }) => rowNumber);
+  return { ok: true, rows, emptyRows, delimiter };
 }
+
+const isFilled = ({ cells }: TableRow): boolean => cells.some((cell) => cell !== '');
 
 function readRecords(text: string, delimiter: Delimiter): string[][] | { message: string } {
   try {

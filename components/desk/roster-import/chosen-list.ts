@@ -1,5 +1,11 @@
 import type { RosterList } from '@/lib/data/roster-import-input';
-import { entriesOf, rowsOfTable, rowsOfTyped } from '@/lib/roster/list-check';
+import {
+  entriesOf,
+  leftOutOf,
+  rowsOfTable,
+  rowsOfTyped,
+  type LeftOutRow,
+} from '@/lib/roster/list-check';
 import { shownNames } from '@/lib/roster/one-roster/shown-names';
 import type { RosterEntry } from '@/lib/roster/plan-roster';
 import type { OpenZip } from './one-roster-way';
@@ -17,10 +23,12 @@ export type Ways = {
 export function listOf({ way, typed, table, zip }: Ways): {
   source: string;
   list: RosterList | null;
+  /** What stands in the list and is not taken. A zip is taken whole or not at all. */
+  leftOut: readonly LeftOutRow[];
 } {
   if (way === 'zip') {
     const chosen = zip?.classes.find((one) => one.sourcedId === zip.chosenId);
-    if (zip === null || chosen === undefined) return { source: '', list: null };
+    if (zip === null || chosen === undefined) return { source: '', list: null, leftOut: [] };
     const names = shownNames(chosen.students, zip.form);
     return {
       source: `${zip.source}, ${chosen.title}`,
@@ -35,14 +43,20 @@ export function listOf({ way, typed, table, zip }: Ways): {
         })),
         gone: [...chosen.gone],
       },
+      leftOut: [],
     };
   }
-  return way === 'columns'
-    ? {
-        source: table?.source ?? '',
-        list: table && plain(entriesOf(rowsOfTable(table.rows, table.mapping, table.corrections))),
-      }
-    : { source: 'Your list', list: plain(entriesOf(rowsOfTyped(typed))) };
+  if (way === 'columns') {
+    if (table === null) return { source: '', list: null, leftOut: [] };
+    const rows = rowsOfTable(table.rows, table.mapping, table.corrections);
+    return {
+      source: table.source,
+      list: plain(entriesOf(rows)),
+      leftOut: leftOutOf(rows, table.emptyRows),
+    };
+  }
+  const rows = rowsOfTyped(typed);
+  return { source: 'Your list', list: plain(entriesOf(rows)), leftOut: leftOutOf(rows) };
 }
 
 const plain = (entries: RosterEntry[]): RosterList | null =>

@@ -7,7 +7,9 @@ import { Notice } from '@/components/ui/notice';
 import { TableFrame } from '@/components/ui/table-frame';
 import type { RosterPreview } from '@/lib/data/roster-import';
 import type { RosterChange } from '@/lib/roster/plan-roster';
+import type { LeftOutRow } from '@/lib/roster/list-check';
 import { changesAnything, changeText, commitText, countsText } from './change-text';
+import { LeftOutRows } from './left-out-rows';
 
 const order: readonly RosterChange['kind'][] = ['leave', 'add', 'rename', 'back', 'same'];
 
@@ -15,6 +17,7 @@ const order: readonly RosterChange['kind'][] = ['leave', 'add', 'rename', 'back'
 export function ImportPreview({
   preview,
   source,
+  leftOut,
   keepNames,
   onKeepNames,
   onCommit,
@@ -23,6 +26,7 @@ export function ImportPreview({
 }: {
   preview: RosterPreview;
   source: string;
+  leftOut: readonly LeftOutRow[];
   keepNames: boolean;
   onKeepNames: (keep: boolean) => void;
   onCommit: () => void;
@@ -67,6 +71,7 @@ export function ImportPreview({
           onChange={(event) => onKeepNames(event.target.checked)}
         />
       ) : null}
+      <LeftOutRows source={source} rows={leftOut} />
       <TableFrame caption="What becomes of each student" className="max-w-3xl">
         <thead>
           <tr>

@@ -159,6 +159,31 @@ describe('adding students', () => {
     expect(names()).toEqual(['Ash', 'Ash B']);
   });
 
+  it('names in the preview each row that is left out, folded away when they are many', async () => {
+    const { user } = open();
+    await paste(user, 'Name\tHouse\nAsh\tRed\n\n\tRed\n=cmd\tRed\nash\tRed');
+    await press(user, 'Preview');
+    expect(await screen.findByText(/^4 rows are left out/)).toBeTruthy();
+    const table = within(screen.getByRole('table', { name: 'Left out of The pasted text' }));
+    expect(
+      table
+        .getAllByRole('row')
+        .slice(1)
+        .map((row) => row.textContent),
+    ).toEqual([
+      '3nothingNothing stands here.',
+      '4nothingNo name here. Type one, or leave the row out.',
+      '5=cmdThis begins with =, +, − or @, as a formula does. Take the sign away, or type the name.',
+      '6ashThe same name as row 2. Add an initial or a number.',
+    ]);
+    cleanup();
+    const many = open();
+    await paste(many.user, `Name\nAsh\n${'ash\n'.repeat(30)}`);
+    await press(many.user, 'Preview');
+    const summary = await screen.findByText(/^30 rows are left out/);
+    expect(summary.closest('details')?.open).toBe(false);
+  });
+
   it('takes a first row that is a student after all', async () => {
     const { user } = open();
     await paste(user, 'Name\nAsh');

@@ -99,6 +99,7 @@ export function RosterImport({
         <ImportPreview
           preview={shown.preview}
           source={chosen.source}
+          leftOut={chosen.leftOut}
           keepNames={shown.list.keepNames}
           busy={busy}
           onKeepNames={(keepNames) => preview({ ...shown.list, keepNames })}

@@ -22,6 +22,8 @@ import { RowTable } from './row-table';
 export type OpenTable = {
   source: string;
   rows: readonly TableRow[];
+  /** Between the others, with nothing in them. */
+  emptyRows: readonly number[];
   mapping: ColumnMapping;
   corrections: ReadonlyMap<number, string>;
   note: string | null;
@@ -65,6 +67,7 @@ export function TableWay({
     onTable({
       source,
       rows: read.rows,
+      emptyRows: read.emptyRows,
       mapping: { hasHeader, nameColumn, joinColumn: null, idColumn },
       corrections: new Map(),
       note,
