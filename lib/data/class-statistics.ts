@@ -1,8 +1,8 @@
 import 'server-only';
 import { canSeeClass, type Viewer } from '../auth/policy';
 import type { Skill } from '../course/skills';
-import { withoutNoise } from '../grading/counted-mark';
 import { skillsOfLab } from '../mastery/lab-skills';
+import { reachesPassMark } from '../mastery/pass-mark';
 import type { Lab } from '../variants/labs';
 import { classAccessSelect } from './access';
 import { wrongAnswerOf, type WrongAnswer } from './class-statistics-choices';
@@ -125,10 +125,10 @@ function assignmentsOf(
     }
   return gradebook.assignments.map(({ id, title, passMark, parts }) => {
     const cells = cellsOf.get(id) ?? [];
-    const marked = cells.flatMap(({ mark, complete, excused, gateFailed, ...cell }) =>
+    const marked = cells.flatMap(({ mark, complete, excused, gateFailed, passMark: held }) =>
       mark === null || !complete || excused
         ? []
-        : [{ mark, gateFailed, reached: !gateFailed && withoutNoise(mark) >= cell.passMark }],
+        : [{ mark, gateFailed, reached: reachesPassMark({ mark, gateFailed, passMark: held }) }],
     );
     const excused = cells.filter((cell) => cell.excused).length;
     return {

@@ -2,7 +2,8 @@ import 'server-only';
 import { z } from 'zod';
 import type { ExportedAttempt } from '../exports/exported-attempt';
 import { afterPenalty } from '../grading/counted-mark';
-import { passes, practicePassMark } from '../mastery/evidence';
+import { practicePassMark } from '../mastery/evidence';
+import { reachesPassMark } from '../mastery/pass-mark';
 import { standingOf, standingSelect } from './attempt-standing';
 import { db } from './db';
 import { labTaskOf } from './lab-tasks/lab-tasks';
@@ -90,7 +91,7 @@ export async function readExportedAttempts(
           ? null
           : {
               total: mark.total,
-              passed: passes({
+              passed: reachesPassMark({
                 mark: afterPenalty({ raw: mark.total, latePenalty }),
                 passMark: standing.policy?.passMark ?? practicePassMark,
                 gateFailed: mark.gateFailed,

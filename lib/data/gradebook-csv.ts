@@ -1,20 +1,8 @@
 import { stringify } from 'csv-stringify/sync';
 import type { GradebookState } from '../grading/gradebook-state';
+import { gradebookStateWords } from '../grading/gradebook-state-words';
 import { shownMark } from '../grading/shown-mark';
 import { csvText } from './csv-text';
-
-const stateWords: Record<GradebookState, string> = {
-  'not-started': 'not started',
-  'in-progress': 'in progress',
-  submitted: 'submitted',
-  late: 'late',
-  missing: 'missing',
-  excused: 'excused',
-  'needs-sign-off': 'needs sign-off',
-  'not-yet': 'not yet',
-  complete: 'complete',
-  returned: 'returned',
-};
 
 /** What is written of a gradebook. */
 type WrittenGradebook = {
@@ -52,7 +40,7 @@ export function gradebookCsv(
     ...assignments.flatMap((assignment) => {
       const cell = cellOf.get(`${id} ${assignment.id}`);
       const mark = cell === undefined || cell.mark === null ? null : shownMark(cell.mark);
-      return [mark, cell === undefined ? '' : stateWords[cell.state]];
+      return [mark, cell === undefined ? '' : gradebookStateWords[cell.state]];
     }),
     ...further.map(({ of }) => of(id)),
   ]);

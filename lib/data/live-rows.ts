@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { course } from '../course/lessons';
 import { afterPenalty } from '../grading/counted-mark';
 import { passes, practicePassMark } from '../mastery/evidence';
+import { reachesPassMark } from '../mastery/pass-mark';
 import { standingOf, standingSelect } from './attempt-standing';
 import { labTaskOf, type LabResult } from './lab-tasks/lab-tasks';
 import { db } from './db';
@@ -222,7 +223,7 @@ async function readHandedIn(classId: string, since: Date, now: Date) {
       passed:
         mark === undefined
           ? null
-          : passes({
+          : reachesPassMark({
               mark: afterPenalty({ raw: mark.total, latePenalty }),
               passMark,
               gateFailed,

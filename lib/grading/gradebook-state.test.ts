@@ -1,4 +1,7 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { passes } from '../mastery/evidence';
+import { reachesPassMark } from '../mastery/pass-mark';
 import { gradebookState, type GradebookState } from './gradebook-state';
 
 const start: Parameters<typeof gradebookState>[0] = {
@@ -86,5 +89,40 @@ describe('the state of a student and an assignment', () => {
     ['nothing done, nor signed off', { needsSignOff: true }, 'not-started'],
   ])('%s', (_, change, state) => {
     expect(gradebookState({ ...start, ...change })).toBe(state);
+  });
+});
+
+describe('passing', () => {
+  // Tenths, as a teacher gives them: nothing here lies within the noise of a sum.
+  const tenths = fc.integer({ min: 0, max: 1000 }).map((tenth) => tenth / 10);
+  const work = fc.record({
+    mark: fc.oneof(fc.constant(0), tenths),
+    passMark: fc.oneof(fc.constant(0), tenths),
+    gateFailed: fc.boolean(),
+  });
+
+  test('is the same in the gradebook as everywhere, and is a mark at the pass mark or above', () => {
+    fc.assert(
+      fc.property(work, ({ mark, passMark, gateFailed }) => {
+        const state = gradebookState({ ...start, mark, passMark, gateFailed, submitted: true });
+        const passed = !gateFailed && mark >= passMark;
+        expect(state).toBe(passed ? 'complete' : 'not-yet');
+        expect(reachesPassMark({ mark, passMark, gateFailed })).toBe(passed);
+      }),
+    );
+  });
+
+  test('shows a skill too, unless nothing was right', () => {
+    fc.assert(
+      fc.property(work, (one) => {
+        expect(passes(one)).toBe(reachesPassMark(one) && one.mark > 0);
+      }),
+    );
+  });
+
+  test('asks for a mark, even where 0 is enough', () => {
+    expect(gradebookState({ ...start, passMark: 0, submitted: true })).toBe('submitted');
+    expect(gradebookState({ ...start, passMark: 0 })).toBe('not-started');
+    expect(gradebookState({ ...start, passMark: 0, mark: 0, submitted: true })).toBe('complete');
   });
 });

@@ -1,4 +1,4 @@
-import { withoutNoise } from './counted-mark';
+import { reachesPassMark } from '../mastery/pass-mark';
 
 export type GradebookState =
   | 'not-started'
@@ -45,8 +45,8 @@ export function gradebookState(input: {
     return pastDue && input.partUntouched === true ? 'missing' : 'in-progress';
   if (input.submitted && !input.resultShown) return input.late ? 'late' : 'submitted';
   if (input.mark !== null) {
-    const passed = !input.gateFailed && withoutNoise(input.mark) >= input.passMark;
-    if (!passed) return 'not-yet';
+    const { mark, passMark, gateFailed } = input;
+    if (!reachesPassMark({ mark, passMark, gateFailed })) return 'not-yet';
     return input.needsSignOff === true ? 'needs-sign-off' : 'complete';
   }
   if (input.submitted) return input.late ? 'late' : 'submitted';

@@ -1,4 +1,5 @@
 import type { Skill } from '../course/skills';
+import { reachesPassMark, type Marked } from './pass-mark';
 
 /** One piece of work that tells something of one skill: a question answered, or a lab handed in. */
 export type Evidence = {
@@ -18,13 +19,5 @@ export type Evidence = {
 /** Where no teacher has set one; our judgement. */
 export const practicePassMark = 80;
 
-/** The noise of adding binary fractions, far below anything a mark could mean, costs nobody a pass. */
-const noise = 1e-9;
-
 /** Whoever got nothing right has shown nothing, even where a teacher lets a mark of 0 pass. */
-export const passes = ({
-  mark,
-  passMark,
-  gateFailed,
-}: Pick<Evidence, 'mark' | 'passMark' | 'gateFailed'>): boolean =>
-  !gateFailed && mark > 0 && mark + noise >= passMark;
+export const passes = (work: Marked): boolean => work.mark > 0 && reachesPassMark(work);

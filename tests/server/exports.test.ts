@@ -2,9 +2,11 @@ import { parse } from 'csv-parse/sync';
 import { unzipSync } from 'fflate';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { z } from 'zod';
+import { gradebookStateText } from '@/components/grading/gradebook/gradebook-state-text';
 import type { Viewer } from '@/lib/auth/policy';
 import { skills, skillTitles } from '@/lib/course/skills';
 import { startPractice, submitAttempt } from '@/lib/data/attempts';
+import { getClassStatistics } from '@/lib/data/class-statistics';
 import { db } from '@/lib/data/db';
 import {
   exportAttempts,
@@ -151,7 +153,7 @@ describe('the marks', () => {
         expect(mark === '' ? null : Number(mark)).toBe(
           cell.mark === null ? null : shownMark(cell.mark),
         );
-        expect(row[3 + 2 * column]?.replaceAll(' ', '-')).toBe(cell.state);
+        expect(row[3 + 2 * column]).toBe(gradebookStateText[cell.state].word);
       }
     }
     // The names as they are, but for the one apostrophe that keeps a formula from running.
@@ -371,6 +373,30 @@ test('what lateness takes below the pass mark has not passed; told otherwise lat
   expect(new Set(all.map(({ ids: [begun] }) => begun)).size).toBe(1);
   expect(new Set(all.map(({ ids: [, end] }) => end)).size).toBe(3);
   expect((await told()).ids).toEqual(regraded.ids);
+});
+
+test('where a mark of 0 is enough, 0 has passed in the gradebook, the statistics and every file', async () => {
+  const apart = await makeSchool();
+  const { owner, ann, ben, classId: own } = apart;
+  const assignmentId = await published(apart, { passMark: 0 });
+  const attemptId = await started(ann, assignmentId);
+  const input = { submission: await answerFor(attemptId, 'best'), idempotencyKey: attemptId };
+  valueOf(await submitAttempt(ann, attemptId, input, monday));
+  await db().mark.updateMany({ where: { attemptId }, data: { total: 0, gateFailed: false } });
+  const book = must(await getGradebook(owner, own, monday));
+  const cellOf = ({ studentId }: { studentId: string }) =>
+    must(book.cells.find((cell) => cell.studentId === studentId));
+  expect(cellOf(ann)).toMatchObject({ mark: 0, state: 'complete' });
+  expect(cellOf(ben)).toMatchObject({ mark: null, state: 'not-started' });
+  const statistics = must(await getClassStatistics(owner, own, monday));
+  expect(statistics.assignments[0]).toMatchObject({ marks: [0], reached: 1, withoutMark: 2 });
+  const [head, row] = read(await exportAttempts(owner, own, byCard, monday));
+  expect(must(row)[must(head).indexOf('Passed')]).toBe('yes');
+  const end = must(await exportStatements(owner, own, byCard, monday)).at(-1);
+  expect([end?.verb.display['en-GB'], end?.result?.success]).toEqual(['passed', true]);
+  // Nothing right shows no skill, whatever passes.
+  const matrix = must(await getSkillMatrix(owner, own, monday));
+  expect(matrix.students[0]?.standings.every(({ inARow }) => inARow === 0)).toBe(true);
 });
 
 describe('the folder of one student', () => {

@@ -380,7 +380,7 @@ describe('the spreadsheet', () => {
     const text = await exportGradebookCsv(school.owner, school.classId, monday);
     const rows: string[][] = parse(text ?? '', { bom: true });
     const column = rows[0]?.indexOf('Close to it') ?? -1;
-    expect(rows[1]?.slice(column, column + 2)).toEqual([markText(69.97), 'not yet']);
+    expect(rows[1]?.slice(column, column + 2)).toEqual([markText(69.97), 'not yet passed']);
     expect(rows[1]?.[column]).toBe('69.9');
   });
 });

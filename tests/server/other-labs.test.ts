@@ -381,7 +381,7 @@ describe('a failed safety gate', () => {
     expect(await standing(assignmentId)).toMatchObject({ cell: failed, listed: failed });
     const csv = await exportGradebookCsv(school.owner, school.classId, monday);
     expect(csv?.split('\r\n').find((line) => line.includes(',Ann,'))).toMatch(
-      /,[1-9][\d.]*,not yet(,|$)/,
+      /,[1-9][\d.]*,not yet passed(,|$)/,
     );
 
     const target = { studentId: school.ann.studentId, assignmentId };
