@@ -86,7 +86,10 @@ function scrollForAWhile(forMs: number): Promise<number[]> {
 await withProduct(async ({ address, browser, signIns, dataFolder }) => {
   process.env['DUSKBENCH_DATA'] = dataFolder;
   const { db } = await import('../data/db');
-  const { id } = await db().teacher.findFirstOrThrow({ select: { id: true } });
+  const { id } = await db().teacher.findFirstOrThrow({
+    where: { memberships: { some: { role: 'owner' } } },
+    select: { id: true },
+  });
   await fillLargeClass(db(), id);
   const read = await readTimes(id);
   const [teacher] = signIns;

@@ -15,6 +15,7 @@ import {
   tonight,
   type Diary,
 } from './demo-diary';
+import { joinDemoColleague } from './demo-colleague';
 import { demoAssignment } from './demo-evening';
 import { makeDemoGroups } from './demo-groups';
 import { makeDemoLesson } from './demo-lesson';
@@ -51,7 +52,8 @@ export async function makeDemoClass(teacher: Viewer, clock: Clock): Promise<stri
   const students = pseudonyms.map((name, index) => studentViewer(classId, studentIds[index], name));
   must(await issueCards(teacher, classId, 'all', clock));
   await makeDemoGroups(teacher, classId, studentIds, hours(-8 * 24));
-  await makeDemoObservations(teacher, classId, studentIds, clock);
+  const colleague = await joinDemoColleague(classId, hours(-35 * 24));
+  await makeDemoObservations(teacher, colleague, classId, studentIds, clock);
   for (const [index, learner] of learners.entries()) {
     const studentId = studentIds[index];
     if (studentId !== undefined) await answerAsLearner(studentId, learner, now);

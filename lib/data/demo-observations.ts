@@ -33,9 +33,31 @@ const secondEvening: readonly Seen[] = [
   [4, 'level', 4],
 ];
 
-/** What the invented teacher saw at the telescope. */
+/** The same by the colleague: at eleven of fifteen alike, and nowhere more generous. */
+const firstOfColleague: readonly Seen[] = [
+  [0, 'assemble', 3],
+  [0, 'level', 3],
+  [1, 'level', 3],
+  [2, 'level', 2],
+  [3, 'assemble', 2],
+  [3, 'balance', 4, 'tube-let-go'],
+  [4, 'level', 3],
+];
+const secondOfColleague: readonly Seen[] = [
+  [0, 'assemble', 4],
+  [0, 'level', 4],
+  [0, 'align', 2],
+  [1, 'level', 4],
+  [1, 'finder', 1],
+  [2, 'level', 3],
+  [3, 'balance', 3],
+  [4, 'level', 3],
+];
+
+/** What the invented teacher and the colleague saw at the telescope. */
 export async function makeDemoObservations(
   teacher: Viewer,
+  colleague: Viewer,
   classId: string,
   studentIds: readonly string[],
   clock: Clock,
@@ -44,12 +66,12 @@ export async function makeDemoObservations(
     const day = new Date(clock.now().getTime() - daysAgo * 24 * 3_600_000);
     return `${day.toISOString().slice(0, 10)}T20:00:00.000Z`;
   };
-  const notes = (seen: readonly Seen[], daysAgo: number): OutgoingNote[] =>
+  const notes = (who: string, seen: readonly Seen[], daysAgo: number): OutgoingNote[] =>
     seen.flatMap(([index, skill, level, gate]) => {
       const studentId = studentIds[index];
       if (studentId === undefined) return [];
       const key = createHash('sha256')
-        .update(`demo ${studentId} ${skill} ${daysAgo}`)
+        .update(`demo ${who} ${studentId} ${skill} ${daysAgo}`)
         .digest('hex');
       return [
         {
@@ -68,11 +90,13 @@ export async function makeDemoObservations(
         },
       ];
     });
-  for (const [seen, daysAgo] of [
-    [firstEvening, 21],
-    [secondEvening, 7],
+  for (const [who, viewer, seen, daysAgo] of [
+    ['teacher', teacher, firstEvening, 21],
+    ['colleague', colleague, firstOfColleague, 21],
+    ['teacher', teacher, secondEvening, 7],
+    ['colleague', colleague, secondOfColleague, 7],
   ] as const) {
-    const evening = notes(seen, daysAgo);
-    must(await recordObservations(teacher, classId, evening, fixedClock(eightOn(daysAgo))));
+    const evening = notes(who, seen, daysAgo);
+    must(await recordObservations(viewer, classId, evening, fixedClock(eightOn(daysAgo))));
   }
 }

@@ -7,6 +7,7 @@ import { agreementOfLevels } from '../measurement/agreement';
 import { bySkill } from '../mastery/by-skill';
 import { masteryOf } from '../mastery/mastery';
 import type { HelpLevel } from '../mastery/sign-off';
+import { levelTable } from '../mastery/sign-off-agreement';
 import type { AssessorAgreement, SignOffSheet } from '../mastery/sign-off-sheet';
 import { classAccessSelect, mayWithClass, teacherIdOf } from './access';
 import { writeAudit } from './audit';
@@ -117,7 +118,9 @@ function agreementIn(rows: readonly ReadObservation[]): AssessorAgreement | null
     return one === undefined || other === undefined ? [] : [[one, other]];
   });
   const found = agreementOfLevels(pairs);
-  return found && { pairs: found.pairs, alike: found.observed, weighted: found.weighted };
+  if (found === null) return null;
+  const { observed: alike, weighted } = found;
+  return { pairs: found.pairs, alike, weighted, table: levelTable(pairs) };
 }
 
 const neededSchema = z.union([z.literal(3), z.literal(4)]);

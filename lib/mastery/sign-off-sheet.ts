@@ -27,6 +27,8 @@ const agreementSchema = z.object({
   alike: z.number(),
   /** κ with quadratic weights; null when all gave one level, so that chance alone would agree. */
   weighted: z.number().nullable(),
+  /** How often the one gave the row's level where the other gave the column's. */
+  table: z.array(z.array(z.number())),
 });
 export type AssessorAgreement = z.infer<typeof agreementSchema>;
 
@@ -45,7 +47,7 @@ export const signOffSheetSchema = z.object({
   /** By card number; who has left is not asked outside. */
   students: z.array(studentSchema),
   notes: z.array(knownNoteSchema),
-  /** Null while no two have looked at the same. */
-  agreement: agreementSchema.nullable(),
+  /** Null while no two have looked at the same. A device keeps none, and an older page another one. */
+  agreement: agreementSchema.nullable().catch(null),
 });
 export type SignOffSheet = z.infer<typeof signOffSheetSchema>;

@@ -4,12 +4,17 @@ import { getAttemptResult, getOpenAttempt, listStudentAssignments } from '@/lib/
 import { listAssignments } from '@/lib/data/assignments';
 import { db } from '@/lib/data/db';
 import { hasDemoAccounts, seedDemo, type DemoSignIns } from '@/lib/data/demo';
+import type { Clock } from '@/lib/data/clock';
 import { parseEnv } from '@/lib/data/env';
 import { getGradebook, getStudentRecord } from '@/lib/data/gradebook';
+import { getLiveBoard } from '@/lib/data/live-board';
+import { readLiveOptions } from '@/lib/data/live-input';
+import { openSession } from '@/lib/data/sessions';
 import { getMySkills, getSkillMatrix, getSkillRecord } from '@/lib/data/skill-progress';
+import { getSignOffSheet } from '@/lib/data/sign-off-sheet';
 import { checkCard, checkPassword } from '@/lib/data/sign-in';
 import { useSchoolDatabase } from '../support/school-database';
-import { monday, valueOf } from '../support/school';
+import { at, monday, valueOf } from '../support/school';
 
 useSchoolDatabase();
 const origin = { device: null, address: null };
@@ -114,18 +119,87 @@ test('the skills of the class are in every state, and the printed student has a 
   );
 });
 
+// Worked by hand: off the diagonal one pair 2 apart of (3, 1) and three 1 apart; 11 of 15 on it.
+test('two assessors have seen the same, agree mostly, and say where they do not', async () => {
+  const sheet = await getSignOffSheet(teacher, classId, monday);
+  expect(sheet?.agreement).toMatchObject({ pairs: 15, alike: 11 / 15 });
+  const cells = sheet?.agreement?.table.flat() ?? [];
+  expect(cells.reduce((sum, count) => sum + count, 0)).toBe(15);
+  const colleague = await db().teacher.findFirstOrThrow({
+    where: { isDemo: true, id: { not: teacher.teacherId } },
+  });
+  expect(colleague.passwordHash).toMatch(/^\$argon2id\$/);
+  expect(sheet?.notes.filter(({ mine }) => !mine)).toHaveLength(15);
+});
+
 test('a draft waits beside what is published', async () => {
   const states = (await listAssignments(teacher, classId))?.map(({ state }) => state);
   expect(states?.toSorted()).toEqual(['draft', ...Array.from({ length: 7 }, () => 'published')]);
 });
 
+describe('the live board of the invented class', () => {
+  const usual = readLiveOptions({});
+  const later = (minutes: number) =>
+    at(new Date(monday.now().getTime() + minutes * 60_000).toISOString());
+  const statesOf = async (clock: Clock) => {
+    const board = await getLiveBoard(teacher, classId, usual, clock);
+    return new Map(board?.tiles.map(({ cardNumber, state }) => [cardNumber, state]));
+  };
+
+  test('shows somebody in every state, and who needs help first, weeks after it was made', async () => {
+    const made = await statesOf(later(0));
+    const cards = (state: string) =>
+      [...made].flatMap(([card, is]) => (is === state ? card : [])).toSorted((a, b) => a - b);
+    expect(cards('away')).toEqual([5, 7, 12]);
+    expect(cards('working')).toEqual([4, 6, 8, 10]);
+    // Card 3 put things together backwards: whether that is a matter of safety, its task decides.
+    expect(cards('done').filter((card) => card !== 3)).toEqual([1, 9]);
+    expect(cards('needs-help').filter((card) => card !== 3)).toEqual([2, 11]);
+    // Whole laps of five minutes, so that the same moment comes round.
+    for (const minutes of [5, 60, 21 * 24 * 60]) {
+      expect(await statesOf(later(minutes))).toEqual(made);
+    }
+    const board = await getLiveBoard(teacher, classId, usual, later(24 * 60));
+    expect(board?.tiles[0]?.state).toBe('needs-help');
+    const quiet = board?.tiles.find(({ need }) => need?.why === 'no-new-step');
+    expect(quiet?.need).toMatchObject({ since: later(24 * 60 - 9).now() });
+  });
+
+  test('stays alive at every minute of a lap', async () => {
+    for (const minute of [1, 2, 3, 4, 4.9]) {
+      const states = [...(await statesOf(later(600 + minute))).values()];
+      expect(states.filter((state) => state === 'needs-help').length).toBeLessThan(6);
+      expect(states).toContain('working');
+    }
+  });
+
+  test('shows a student who does something as they are, and writes nothing by looking', async () => {
+    const student = await db().student.findFirstOrThrow({ where: { classId, cardNumber: 2 } });
+    const clock = later(300);
+    expect((await statesOf(clock)).get(2)).toBe('needs-help');
+    const events = await db().event.findMany();
+    await openSession({ studentId: student.id }, { device: 'x', previousToken: null }, clock);
+    expect((await statesOf(clock)).get(2)).toBe('here');
+    expect(await db().event.findMany()).toEqual(events);
+    await db().session.deleteMany({ where: { studentId: student.id } });
+  });
+
+  test('a class that is no demonstration is shown as it is', async () => {
+    await db().class.update({ where: { id: classId }, data: { isDemo: false } });
+    expect(new Set((await statesOf(later(300))).values())).toEqual(new Set(['away']));
+    await db().class.update({ where: { id: classId }, data: { isDemo: true } });
+  });
+});
+
 describe('a second start', () => {
   test('adds nothing, and puts the printed sign-ins right again', async () => {
     const before = await db().attempt.count();
+    const teachers = await db().teacher.count();
     await db().teacher.updateMany({ data: { passwordHash: await hashSecret('something else') } });
     await db().student.updateMany({ data: { secretHash: null } });
     expect(await seedDemo(monday)).toEqual(signIns);
     expect(await db().attempt.count()).toBe(before);
+    expect(await db().teacher.count()).toBe(teachers);
     expect(valueOf(await checkPassword(signIns.teacher, origin)).teacherId).toBe(teacher.teacherId);
     valueOf(await checkCard(signIns.student, origin));
   });

@@ -325,7 +325,17 @@ describe('two assessors', () => {
   });
 
   test('who agree throughout on different levels have κ = 1', async () => {
-    expect(await rate([1, 2, 3, 4], [1, 2, 3, 4])).toEqual({ pairs: 4, alike: 1, weighted: 1 });
+    expect(await rate([1, 2, 3, 4], [1, 2, 3, 4])).toMatchObject({
+      pairs: 4,
+      alike: 1,
+      weighted: 1,
+      table: [
+        [1, 0, 0, 0],
+        [0, 1, 0, 0],
+        [0, 0, 1, 0],
+        [0, 0, 0, 1],
+      ],
+    });
   });
 
   // Worked by hand from Cohen (1968): disagreement found (1+1)/4; by chance Σ(i−j)² over all 16 pairs / 16 = 2.5.
@@ -336,7 +346,11 @@ describe('two assessors', () => {
   });
 
   test('who give one level only have no κ, however much they agree', async () => {
-    expect(await rate([3, 3, 3, 3], [3, 3, 3, 3])).toEqual({ pairs: 4, alike: 1, weighted: null });
+    expect(await rate([3, 3, 3, 3], [3, 3, 3, 3])).toMatchObject({
+      pairs: 4,
+      alike: 1,
+      weighted: null,
+    });
   });
 });
 

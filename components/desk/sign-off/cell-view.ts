@@ -1,6 +1,7 @@
 import type { Skill } from '@/lib/course/skills';
 import {
   countedDates,
+  helpLevels,
   observationsNeeded,
   standingOf,
   type HelpLevel,
@@ -16,7 +17,7 @@ export type CellView = {
   standing: Standing;
   /** Evenings that count towards signing off, and no more than are needed. */
   evenings: number;
-  /** Of the latest evening. */
+  /** The best of the latest evening, as countedDates has it. */
   level: HelpLevel | null;
   waiting: boolean;
   conflict: boolean;
@@ -33,12 +34,16 @@ export function cellView(
     level,
     gate: failedGatesText(gates),
   }));
-  const latest = notes.toSorted((one, other) => one.evening.localeCompare(other.evening)).at(-1);
+  const latest = notes
+    .map(({ evening }) => evening)
+    .toSorted()
+    .at(-1);
+  const levels = notes.filter(({ evening }) => evening === latest).map(({ level }) => level);
   return {
     notes,
     standing: standingOf(observations, needed),
     evenings: Math.min(observationsNeeded, countedDates(observations, needed).length),
-    level: latest?.level ?? null,
+    level: helpLevels.findLast((one) => levels.includes(one)) ?? null,
     waiting: notes.some((note) => note.waiting),
     conflict: ledger.waiting.some(
       ({ item, state }) =>

@@ -79,23 +79,33 @@ test('one that is put aside later takes nobody’s place', () => {
   expect(JSON.stringify(disk)).toContain('two');
 });
 
-test('a sheet is kept without the words beside the levels', () => {
-  const sheet: SignOffSheet = {
-    classId: 'class',
-    className: '9b',
-    timeZone: 'Europe/London',
-    needed: 3,
-    teacherId: 'teacher',
-    telescopes: [],
-    groups: [],
-    students: [],
-    agreement: null,
-    notes: [
-      { ...said, key: 'b'.repeat(32), evening: '2026-12-04', mine: false },
-      { ...said, key: 'c'.repeat(32), evening: '2026-12-04', mine: true },
-    ],
-  };
-  expect(keepSheet(owner, sheet, new Date('2026-12-06T12:00:00Z'))).toBe(true);
+const sheet: SignOffSheet = {
+  classId: 'class',
+  className: '9b',
+  timeZone: 'Europe/London',
+  needed: 3,
+  teacherId: 'teacher',
+  telescopes: [],
+  groups: [],
+  students: [],
+  agreement: { pairs: 1, alike: 1, weighted: null, table: [] },
+  notes: [
+    { ...said, key: 'b'.repeat(32), evening: '2026-12-04', mine: false },
+    { ...said, key: 'c'.repeat(32), evening: '2026-12-04', mine: true },
+  ],
+};
+const tomorrow = new Date('2026-12-06T12:00:00Z');
+
+test('a sheet is kept without the words beside the levels, and without what two assessors make of it', () => {
+  expect(keepSheet(owner, sheet, tomorrow)).toBe(true);
   expect(JSON.stringify(disk)).not.toContain('shy');
   expect(keptSheet(owner, now)?.sheet.notes).toMatchObject([{ level: 3 }, { level: 3 }]);
+  expect(keptSheet(owner, now)?.sheet.agreement).toBeNull();
+});
+
+test('a sheet that an earlier version of the page kept opens under the new one', () => {
+  const until = tomorrow.toISOString();
+  const earlier = { ...sheet, agreement: { pairs: 1, alike: 1, weighted: null } };
+  disk.setItem('duskbench-sign-off-sheet:class:teacher', JSON.stringify({ until, sheet: earlier }));
+  expect(keptSheet(owner, now)?.sheet).toMatchObject({ className: '9b', agreement: null });
 });

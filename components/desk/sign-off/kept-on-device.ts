@@ -110,7 +110,7 @@ export function keepSheet(owner: Owner, sheet: SignOffSheet, until: Date): boole
   const notes = sheet.notes.map((one) => ({ ...one, note: '' }));
   return write(nameOf(sheetPrefix, owner), {
     until: until.toISOString(),
-    sheet: { ...sheet, notes },
+    sheet: { ...sheet, notes, agreement: null },
   });
 }
 
