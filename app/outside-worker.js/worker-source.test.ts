@@ -5,23 +5,36 @@ import { workerSource } from './worker-source';
 type Port = { postMessage: (answer: unknown) => void };
 type WorkerEvent = {
   waitUntil: (work: Promise<unknown>) => void;
+  request?: { method: string; mode: string; url: string };
+  respondWith?: (answer: Promise<Response>) => void;
   data?: unknown;
   ports?: readonly Port[];
 };
 type Handler = (event: WorkerEvent) => void;
 const site = 'https://school.example';
 
+type Network = (asked: { url: string }, init?: RequestInit) => Promise<Response>;
+const nameOf = (asked: string | { url: string }): string =>
+  typeof asked === 'string' ? asked : asked.url.slice(site.length);
+
 /** The worker's script with a network and a cache that are ours; `missing` is not answered. */
 function begin(html: string, policy: string, missing: readonly string[] = []) {
   const handlers = new Map<string, Handler>();
   const kept = new Map<string, Response>();
   const asked: RequestInit[] = [];
+  const outside: { network: Network; full: boolean } = {
+    network: () => Promise.reject(new TypeError('no connection')),
+    full: false,
+  };
   const cache = {
     add: (file: string) =>
       missing.includes(file)
         ? Promise.reject(new TypeError('no answer'))
         : Promise.resolve(void kept.set(file, new Response(''))),
-    put: (name: string, response: Response) => Promise.resolve(void kept.set(name, response)),
+    put: (to: string | { url: string }, response: Response) =>
+      outside.full
+        ? Promise.reject(new DOMException('no room', 'QuotaExceededError'))
+        : Promise.resolve(void kept.set(nameOf(to), response)),
     keys: () => Promise.resolve([...kept.keys()].map((name) => ({ url: `${site}${name}` }))),
     delete: ({ url }: { url: string }) => Promise.resolve(kept.delete(url.slice(site.length))),
   };
@@ -29,11 +42,19 @@ function begin(html: string, policy: string, missing: readonly string[] = []) {
     self: {
       addEventListener: (name: string, handler: Handler) => handlers.set(name, handler),
       skipWaiting: () => Promise.resolve(),
+      location: { origin: site },
     },
-    caches: { open: () => Promise.resolve(cache) },
+    caches: {
+      open: () => Promise.resolve(cache),
+      match: (name: string | { url: string }) =>
+        outside.full
+          ? Promise.reject(new DOMException('broken', 'UnknownError'))
+          : Promise.resolve(kept.get(nameOf(name))?.clone()),
+    },
     crypto: webcrypto,
-    fetch: (_url: string, init: RequestInit) => {
-      asked.push(init);
+    fetch: (of: string | { url: string }, init?: RequestInit) => {
+      if (typeof of !== 'string') return outside.network(of, init);
+      if (init !== undefined) asked.push(init);
       const headers = { 'content-security-policy': policy };
       return Promise.resolve(new Response(html, { headers }));
     },
@@ -47,7 +68,16 @@ function begin(html: string, policy: string, missing: readonly string[] = []) {
     handlers.get(name)?.({ ...event, waitUntil: (one) => work.push(one) });
     await Promise.all(work);
   };
-  return { kept, asked, tell };
+  const open = async (
+    path: string,
+    mode: 'navigate' | 'no-cors',
+  ): Promise<Response | undefined> => {
+    const answers: Promise<Response>[] = [];
+    const request = { method: 'GET', mode, url: `${site}${path}` };
+    await tell('fetch', { request, respondWith: (one) => answers.push(one) });
+    return answers[0];
+  };
+  return { kept, asked, tell, open, outside };
 }
 
 async function install(html: string, policy: string) {
@@ -115,4 +145,84 @@ test('a shell that was kept whole leaves nothing of an earlier one behind', asyn
   await tell('install');
   expect(kept.has('/_next/static/chunks/old.js')).toBe(false);
   expect(kept.size).toBe(4);
+});
+
+describe('while the worker looks after the sign-off page', () => {
+  const pagePath = '/desk/classes/c/sign-off';
+  const file = '/_next/static/chunks/b.js';
+  const ready = async () => {
+    const worker = await install(html, policy);
+    /** Whose text the answer is: the kept shell's, or the network's. */
+    const says = async (path: string, mode: 'navigate' | 'no-cors' = 'navigate') => {
+      const text = await (await worker.open(path, mode))?.text();
+      return text === html ? 'the shell' : text;
+    };
+    return { ...worker, says };
+  };
+  const answering = (text: string, status = 200): Network => {
+    return () => Promise.resolve(new Response(text, { status }));
+  };
+
+  it('gives the server’s page while the server answers, also one that says no', async () => {
+    const { says, outside } = await ready();
+    for (const status of [200, 404, 500]) {
+      outside.network = answering('of the server', status);
+      expect(await says(pagePath)).toBe('of the server');
+    }
+  });
+
+  it('gives the shell without a connection, and where the proxy says that the server is away', async () => {
+    const { says, outside } = await ready();
+    expect(await says(pagePath)).toBe('the shell');
+    for (const status of [502, 503, 504]) {
+      outside.network = answering('of the proxy', status);
+      expect(await says(pagePath)).toBe('the shell');
+    }
+  });
+
+  it('waits for a slow page where no shell is kept, and breaks nothing', async () => {
+    const { says, outside, kept } = await ready();
+    kept.clear();
+    outside.network = (_, init) => {
+      expect(init?.signal).toBeUndefined();
+      return Promise.resolve(new Response('late'));
+    };
+    expect(await says(pagePath)).toBe('late');
+  });
+
+  it('asks for no file over a connection that did not bring the page', async () => {
+    const { says, outside, kept } = await ready();
+    kept.set(file, new Response('kept'));
+    await says(pagePath);
+    outside.network = () => Promise.reject(new Error('it was asked'));
+    expect(await says(file, 'no-cors')).toBe('kept');
+  });
+
+  it('passes on what the server gives although the device has no room for it', async () => {
+    const { says, outside } = await ready();
+    outside.full = true;
+    outside.network = answering('of the server');
+    expect(await says(pagePath)).toBe('of the server');
+    expect(await says(file, 'no-cors')).toBe('of the server');
+  });
+
+  // A new version of the product has other files; the server may have forgotten the old ones.
+  it('gives the kept file where the server has it no more', async () => {
+    const { says, outside, kept } = await ready();
+    kept.set(file, new Response('kept'));
+    outside.network = answering('gone', 404);
+    expect(await says(file, 'no-cors')).toBe('kept');
+  });
+
+  it('keeps no page that the server gave to somebody who is signed in', async () => {
+    const { says, outside, kept } = await ready();
+    outside.network = answering('Alder, level 3');
+    await says(pagePath);
+    expect([...kept.keys()]).not.toContain(pagePath);
+  });
+
+  it('leaves everything else alone', async () => {
+    const { open } = await ready();
+    expect(await open('/desk/classes/c/sign-off/notes', 'no-cors')).toBeUndefined();
+  });
 });

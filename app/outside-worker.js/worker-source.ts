@@ -1,3 +1,4 @@
+import { outsideCache } from '@/components/desk/sign-off/outside-cache';
 import { routes } from '@/lib/routes';
 
 /**
@@ -6,10 +7,11 @@ import { routes } from '@/lib/routes';
  * page's nonce is good for one answer only: the kept one is given the hashes of its scripts instead. For
  * styles the nonce stays: a dialog puts its own in under the nonce that stands in the kept page, and what it
  * says is not known beforehand. A style runs nothing.
- * Nothing else is kept, and nothing is answered from here while the server answers.
+ * Nothing else is kept, and nothing is answered from here while the server answers. It goes, with what it
+ * kept, when the class is cleared from the device (set-up-worker).
  */
 export const workerSource = `
-const cacheName = 'duskbench-outside';
+const cacheName = ${JSON.stringify(outsideCache)};
 const shell = ${JSON.stringify(routes.outside())};
 /** Milliseconds until a bad connection counts as none. */
 const patience = 6000;
@@ -65,26 +67,52 @@ self.addEventListener('message', (event) => {
   event.waitUntil(keepShell().then(() => answer(true), () => answer(false)));
 });
 
-async function page(request) {
+/** The last page that was asked for did not come: its files are not waited for either. */
+let cutOff = false;
+
+/** No answer within the patience counts as none; what is said after that is heard by nobody. */
+async function inTime(request) {
   const stop = new AbortController();
   const timer = setTimeout(() => stop.abort(), patience);
   try {
     return await fetch(request, { signal: stop.signal });
-  } catch {
-    return (await caches.match(shell)) ?? Response.error();
   } finally {
     clearTimeout(timer);
   }
 }
 
+/** A cache that fails, or is full, must never cost a page that the server would give. */
+const fromCache = (request, options) => caches.match(request, options).catch(() => undefined);
+
+/** The server, or the proxy before it, says that it is away: 502, 503 and 504. */
+const isAway = ({ status }) => status >= 502 && status <= 504;
+
+async function page(request) {
+  const kept = await fromCache(shell);
+  // Without a shell a slow page is better than none.
+  if (kept === undefined) return fetch(request);
+  try {
+    const answer = await inTime(request);
+    cutOff = isAway(answer);
+    return cutOff ? kept : answer;
+  } catch {
+    cutOff = true;
+    return kept;
+  }
+}
+
 /** What the page itself has fetched is kept beside what the shell names: they share most of it. */
 async function script(request) {
+  const kept = await fromCache(request, { ignoreSearch: true });
+  if (cutOff && kept !== undefined) return kept;
   try {
-    const answer = await fetch(request);
-    if (answer.ok) await (await caches.open(cacheName)).put(request, answer.clone());
+    const answer = await (kept === undefined ? fetch(request) : inTime(request));
+    if (!answer.ok) return kept ?? answer;
+    const copy = answer.clone();
+    caches.open(cacheName).then((cache) => cache.put(request, copy)).catch(() => {});
     return answer;
   } catch {
-    return (await caches.match(request, { ignoreSearch: true })) ?? Response.error();
+    return kept ?? Response.error();
   }
 }
 

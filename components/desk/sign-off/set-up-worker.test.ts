@@ -1,5 +1,5 @@
 import { afterEach, expect, test, vi } from 'vitest';
-import { setUpWorker } from './set-up-worker';
+import { removeWorker, setUpWorker } from './set-up-worker';
 
 afterEach(() => {
   vi.unstubAllGlobals();
@@ -26,4 +26,24 @@ test.each([
   worker.state = state;
   worker.dispatchEvent(new Event('statechange'));
   expect(await answer).toBe(kept);
+});
+
+test('once nothing is kept our worker goes with its cache, and nobody else’s', async () => {
+  const gone: string[] = [];
+  const at = (path: string) => ({
+    active: { scriptURL: `https://school.example${path}` },
+    waiting: null,
+    installing: null,
+    unregister: () => Promise.resolve(gone.push(path)),
+  });
+  const getRegistrations = () => Promise.resolve([at('/outside-worker.js'), at('/other.js')]);
+  vi.stubGlobal('navigator', { serviceWorker: { getRegistrations } });
+  vi.stubGlobal('window', { caches: { delete: (name: string) => gone.push(name) } });
+  await removeWorker();
+  expect(gone).toEqual(['/outside-worker.js', 'duskbench-outside']);
+});
+
+test('where a browser allows no worker there is none to take away', async () => {
+  vi.stubGlobal('navigator', {});
+  await expect(removeWorker()).resolves.toBeUndefined();
 });

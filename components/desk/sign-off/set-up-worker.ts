@@ -1,4 +1,5 @@
 import { routes } from '@/lib/routes';
+import { outsideCache } from './outside-cache';
 
 /** A phone on a school's network has the shell in seconds; our judgement. */
 const patienceMs = 120_000;
@@ -46,3 +47,18 @@ const keepsAnew = (worker: ServiceWorker): Promise<boolean> =>
     port1.onmessage = ({ data }) => end(data === true);
     worker.postMessage('keep-shell', [port2]);
   });
+
+/** Once nothing is kept here the worker has nothing to open, and takes what it kept along. */
+export async function removeWorker(): Promise<void> {
+  try {
+    const all = await navigator.serviceWorker.getRegistrations();
+    const isOurs = ({ active, waiting, installing }: ServiceWorkerRegistration) =>
+      [active, waiting, installing].some(
+        (one) => one !== null && new URL(one.scriptURL).pathname === routes.outsideWorker(),
+      );
+    await Promise.all(all.filter(isOurs).map((one) => one.unregister()));
+    await window.caches.delete(outsideCache);
+  } catch {
+    // Without https there is none; otherwise it harms nobody and goes with the next sign-out.
+  }
+}
