@@ -58,7 +58,7 @@ async function passInARow(write: Write, count: number, from: number): Promise<vo
 }
 
 /** The skill that was asked about; null for a lesson without questions: a poorer demonstration, not a broken one. */
-async function answerOne(
+export async function answerOne(
   { studentId, lesson }: Write,
   right: boolean,
   at: number,

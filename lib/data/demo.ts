@@ -4,6 +4,7 @@ import type { Viewer } from '../auth/policy';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { makeDemoClass } from './demo-class';
+import { demoImportName } from './demo-import';
 import { env } from './env';
 
 export type DemoSignIns = {
@@ -13,8 +14,6 @@ export type DemoSignIns = {
 
 const teacherSignIn = { email: 'teacher@duskbench.example', password: 'stars over hollin bank' };
 const studentWords = 'maple comet otter';
-/** The mark in the table of imports that the demonstration was made to its end. */
-const importName = 'demo';
 /** Whose card is printed: has the earlier work behind and tonight's still to do. */
 const printed = 4;
 
@@ -30,15 +29,15 @@ export const hasDemoAccounts = async (): Promise<boolean> =>
 export async function seedDemo(clock: Clock = systemClock): Promise<DemoSignIns> {
   if (env().mode === 'school') throw new Error('a school gets no demonstration accounts');
   const teacher = await demoTeacher(clock);
-  const finished = await db().contentImport.findUnique({ where: { name: importName } });
+  const finished = await db().contentImport.findUnique({ where: { name: demoImportName } });
   // An interrupted start left half a class behind.
   if (finished === null) await db().class.deleteMany({ where: { isDemo: true } });
   const demoClass = await db().class.findFirst({ where: { isDemo: true }, select: { id: true } });
   const classId = demoClass?.id ?? (await makeDemoClass(teacher, clock));
   const entry = { version: '1', importedAt: clock.now() };
   await db().contentImport.upsert({
-    where: { name: importName },
-    create: { name: importName, ...entry },
+    where: { name: demoImportName },
+    create: { name: demoImportName, ...entry },
     update: {},
   });
   return { teacher: teacherSignIn, student: await studentSignIn(classId) };

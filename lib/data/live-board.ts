@@ -3,9 +3,10 @@ import { canSeeClass, type Viewer } from '../auth/policy';
 import { mayWithClass } from './access';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
+import { readBoardRows } from './live-demo';
 import type { LabResult } from './lab-tasks/lab-tasks';
 import type { LiveOptions } from './live-input';
-import { readLiveRows, type LiveRow } from './live-rows';
+import type { LiveRow } from './live-rows';
 import type { LiveNeed, LivePlace, LiveStanding, LiveState } from './live-standing';
 
 export type { LiveNeed, LivePlace, LiveStanding, LiveState } from './live-standing';
@@ -39,7 +40,7 @@ export async function getLiveBoard(
 ): Promise<LiveBoard | null> {
   if (!(await mayWithClass(viewer, classId, canSeeClass))) return null;
   const now = clock.now();
-  return liveBoardOf(await readLiveRows(classId, now), options, now);
+  return liveBoardOf(await readBoardRows(classId, now), options, now);
 }
 
 export type LiveChoices = Record<'groups' | 'assignments', { id: string; label: string }[]>;

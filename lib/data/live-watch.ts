@@ -1,6 +1,7 @@
 import 'server-only';
 import { systemClock, type Clock } from './clock';
-import { newLiveMemory, readLiveRows, type LiveRow } from './live-rows';
+import { readBoardRows } from './live-demo';
+import { newLiveMemory, type LiveRow } from './live-rows';
 
 /** One look at a class, or what looking failed of. */
 export type LiveLook =
@@ -47,7 +48,7 @@ export function watchClass(
     const look = async (): Promise<void> => {
       const at = clock.now();
       // A look that fails is told to the watchers, whose pages then ask anew: nothing else waits for it.
-      const seen: LiveLook = await readLiveRows(classId, at, memory).then(
+      const seen: LiveLook = await readBoardRows(classId, at, memory).then(
         (rows) => ({ ok: true, rows, at }),
         (error: unknown) => ({ ok: false, error }),
       );

@@ -1,4 +1,4 @@
-import { act, cleanup, render, screen } from '@testing-library/react';
+import { act, cleanup, render, screen, within } from '@testing-library/react';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { LiveBoard } from './live-board';
 import type { LiveBoardView, LiveTileView } from './live-message';
@@ -53,14 +53,15 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
-function shown() {
+function shown(order: 'need' | 'card' = 'need', first: LiveBoardView = board(tile())) {
   const { container } = render(
     <LiveBoard
       streamHref="/stream"
       refreshHref="/live"
-      first={{ at: at(0), board: board(tile()) }}
+      first={{ at: at(0), board: first }}
       timeZone="Europe/London"
       large={false}
+      order={order}
     />,
   );
   const stream = (): FakeStream => {
@@ -129,4 +130,24 @@ test('stands still and says so once it was shown out', () => {
   });
   expect(FakeStream.opened).toHaveLength(1);
   expect(text()).toContain('Level');
+});
+
+test('who is not here stands apart by need, and in place by card', () => {
+  const three = board(
+    tile({ cardNumber: 1, label: 'Ann', state: 'away', where: 'Signed out' }),
+    tile({ cardNumber: 2, label: 'Ben' }),
+    tile({ cardNumber: 3, label: 'Cy', state: 'away', where: null }),
+  );
+  const texts = (list: HTMLElement) =>
+    within(list)
+      .getAllByRole('listitem')
+      .map(({ textContent }) => textContent);
+  shown('need', three);
+  const apart = screen.getByRole('region', { name: 'Not here' });
+  expect(texts(apart)).toEqual(['Ann · signed out', 'Cy']);
+  expect(texts(screen.getByRole('list', { name: 'In the lesson' }))).toEqual(['BenWorkingLevel']);
+  cleanup();
+  shown('card', three);
+  expect(screen.queryByRole('region', { name: 'Not here' })).toBeNull();
+  expect(screen.getByRole('list', { name: 'In the lesson' }).children).toHaveLength(3);
 });

@@ -2,8 +2,9 @@
 
 import { CircleAlert, Radio, WifiOff } from 'lucide-react';
 import type { LiveState } from '@/lib/data/live-board';
+import type { LiveOptions } from '@/lib/data/live-input';
 import { StatusLine } from '@/components/ui/status-line';
-import { LiveTile, stateLooks } from './live-tile';
+import { AwayTile, LiveTile, stateLooks } from './live-tile';
 import type { LiveBoardView } from './live-message';
 import { clockText } from './minutes-text';
 import { useLiveBoard, type LiveNow } from './use-live-board';
@@ -17,6 +18,7 @@ export function LiveBoard({
   first,
   timeZone,
   large,
+  order,
 }: {
   streamHref: string;
   /** This page again: for a browser without scripts, and for when the line is gone. */
@@ -24,13 +26,17 @@ export function LiveBoard({
   first: { at: string; board: LiveBoardView };
   timeZone: string;
   large: boolean;
+  order: LiveOptions['order'];
 }) {
   const live = useLiveBoard(streamHref, first);
   const { tiles, leftOut } = live.board;
+  // By card each stays in its place; by need, who is not here needs no room.
+  const apart = order === 'need' ? tiles.filter(({ state }) => state === 'away') : [];
+  const inPlace = tiles.filter((tile) => !apart.includes(tile));
   return (
     <section aria-label="Live board" className="space-y-4">
       <div className="flex flex-wrap items-baseline justify-between gap-x-6 gap-y-1">
-        <ul className={`flex flex-wrap gap-x-5 gap-y-1 ${large ? 'text-xl' : ''}`}>
+        <ul className={`flex flex-wrap gap-x-4 gap-y-1 sm:gap-x-5 ${large ? 'text-xl' : ''}`}>
           {states.map((state) => {
             const { word, Icon, tone } = stateLooks[state];
             const count = tiles.filter((tile) => tile.state === state).length;
@@ -50,17 +56,39 @@ export function LiveBoard({
           Nobody is here in what was chosen. Choose another group or assignment, or the whole class.
         </p>
       ) : (
-        <ul
-          className={
-            large
-              ? 'grid grid-cols-[repeat(auto-fill,minmax(min(100%,22rem),1fr))] gap-4'
-              : 'grid grid-cols-[repeat(auto-fill,minmax(min(100%,16.5rem),1fr))] gap-3'
-          }
-        >
-          {tiles.map((tile) => (
-            <LiveTile key={tile.cardNumber} tile={tile} nowMs={live.nowMs} large={large} />
-          ))}
-        </ul>
+        <>
+          {inPlace.length > 0 ? null : (
+            <p className="py-4 text-soft">Nobody is at work just now.</p>
+          )}
+          <ul
+            aria-label="In the lesson"
+            className={
+              large
+                ? 'grid grid-cols-[repeat(auto-fill,minmax(min(100%,22rem),1fr))] gap-4'
+                : 'grid grid-cols-[repeat(auto-fill,minmax(min(100%,16.5rem),1fr))] gap-2 sm:gap-3'
+            }
+          >
+            {inPlace.map((tile) => (
+              <LiveTile key={tile.cardNumber} tile={tile} nowMs={live.nowMs} large={large} />
+            ))}
+          </ul>
+          {apart.length === 0 ? null : (
+            <section aria-labelledby="live-away" className="space-y-2">
+              <h3
+                id="live-away"
+                className={`flex items-center gap-1.5 font-semibold text-soft ${large ? 'text-xl' : ''}`}
+              >
+                <stateLooks.away.Icon aria-hidden="true" className="size-[1.1em]" />
+                {stateLooks.away.word}
+              </h3>
+              <ul className="flex flex-wrap gap-2">
+                {apart.map((tile) => (
+                  <AwayTile key={tile.cardNumber} tile={tile} large={large} />
+                ))}
+              </ul>
+            </section>
+          )}
+        </>
       )}
       {leftOut === 0 || tiles.length === 0 ? null : (
         <p className="text-sm text-soft">

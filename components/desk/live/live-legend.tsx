@@ -33,6 +33,9 @@ export function LiveLegend({
           was opened last. It does not watch anybody’s screen.
         </li>
         <li>
+          <strong>Here</strong> with nothing open: signed in, looking round or between two things.
+        </li>
+        <li>
           <strong>Not here:</strong> signed out, or nothing heard for {rules.hereMinutes} minutes,
           with work open for {rules.lessonMinutes}. What is older than {rules.lessonMinutes} minutes
           is left out.

@@ -59,7 +59,7 @@ export function LiveTile({
   return (
     <li
       className={classNames(
-        'keep-together min-w-0 rounded-md border px-3 py-2.5',
+        'keep-together min-w-0 rounded-md border px-3 py-2 sm:py-2.5',
         large ? 'text-xl leading-snug' : 'text-base leading-snug',
         box,
       )}
@@ -104,10 +104,29 @@ export function LiveTile({
         </p>
       )}
       {tile.detail === null ? null : <p className="break-words text-soft">{tile.detail}</p>}
-      {last === null ? null : (
+      {/* What has come to a stop says how long above. */}
+      {last === null || (need !== null && need.sinceAt !== null) ? null : (
         <p className={large ? 'text-lg text-soft' : 'text-sm text-soft'}>
           {last.text} {howLongAgo(last.at, nowMs)}
         </p>
+      )}
+    </li>
+  );
+}
+
+/** One who is not here, under a heading that says so. */
+export function AwayTile({ tile, large }: { tile: LiveTileView; large: boolean }) {
+  return (
+    <li
+      className={classNames(
+        'min-w-0 rounded-md border px-3 py-1.5 break-words',
+        large && 'text-xl',
+        stateLooks.away.box,
+      )}
+    >
+      {tile.href === null ? tile.label : <TextLink href={tile.href}>{tile.label}</TextLink>}
+      {tile.where === null ? null : (
+        <span className="text-soft"> · {tile.where.toLowerCase()}</span>
       )}
     </li>
   );

@@ -69,7 +69,6 @@ function detailText(place: LivePlace): string | null {
       );
     }
     case 'nothing-open':
-      return 'Signed in: looking round, or between two things';
     case 'practice':
     case 'reading':
     case 'away':

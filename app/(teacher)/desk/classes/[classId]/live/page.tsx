@@ -5,7 +5,9 @@ import { LiveBoard } from '@/components/desk/live/live-board';
 import { LiveForm } from '@/components/desk/live/live-form';
 import { LiveLegend } from '@/components/desk/live/live-legend';
 import { liveView } from '@/components/desk/live/live-view';
+import { TextLink } from '@/components/ui/text-link';
 import { getLiveBoard, getLiveChoices, liveRules } from '@/lib/data/live-board';
+import { demoLapMinutes } from '@/lib/data/live-demo';
 import { readLiveOptions } from '@/lib/data/live-input';
 import { routes } from '@/lib/routes';
 import { classOf } from '../class-of';
@@ -35,18 +37,30 @@ export default async function LivePage({
   }
   const address = routes.teacher.classLive(details.id, options);
   return (
-    <div className="space-y-5">
-      <h2 className="text-xl font-semibold">Live</h2>
-      <LiveForm
-        // The fields follow the address, also when the browser goes back to it.
-        key={address}
-        {...{ options, choices }}
-        projectorHref={routes.teacher.classLive(details.id, {
-          ...options,
-          names: 'hidden',
-          size: 'large',
-        })}
-      />
+    <div className="space-y-4">
+      <div className="flex flex-wrap items-center gap-x-5 gap-y-2">
+        <h2 className="me-auto text-xl font-semibold">Live</h2>
+        {options.names === 'hidden' && options.size === 'large' ? null : (
+          <TextLink
+            className="max-sm:hidden"
+            href={routes.teacher.classLive(details.id, {
+              ...options,
+              names: 'hidden',
+              size: 'large',
+            })}
+          >
+            For the projector
+          </TextLink>
+        )}
+        {/* The fields follow the address, also when the browser goes back to it. */}
+        <LiveForm key={address} {...{ options, choices }} />
+      </div>
+      {details.isDemo ? (
+        <p className="max-w-measure text-sm text-soft">
+          This class is invented, and its lesson comes round again every {demoLapMinutes} minutes.
+          Sign in as one of its students, and the tile follows what you do.
+        </p>
+      ) : null}
       <noscript>
         <p className="mb-2">
           Without scripts this board stands still.{' '}
@@ -63,6 +77,7 @@ export default async function LivePage({
         first={{ at: board.at.toISOString(), board: liveView(board) }}
         timeZone={details.timeZone}
         large={options.size === 'large'}
+        order={options.order}
       />
       <LiveLegend rules={liveRules} />
     </div>
