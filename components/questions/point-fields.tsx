@@ -1,4 +1,5 @@
 import { classNames } from '@/components/ui/class-names';
+import { cornersOfNames } from '@/lib/items/ring-names';
 import { ringNames, type AnswerFieldsProps } from './answers';
 import { ItemPicture } from './item-picture';
 import { OptionRow } from './option-row';
@@ -13,6 +14,7 @@ export function PointFields({
   disabled,
 }: AnswerFieldsProps<'point'>) {
   const names = ringNames(face);
+  const corners = cornersOfNames(face.drawing, face.spots);
   return (
     <>
       <ItemPicture drawing={face.drawing}>
@@ -29,14 +31,18 @@ export function PointFields({
           </label>
         ))}
         {/* Above all rings, so that none of them hides a name. */}
-        {face.spots.map((spot) => (
+        {face.spots.map((spot, index) => (
           <span
             key={spot.id}
             aria-hidden="true"
             style={placeOf(spot, face.drawing)}
             className={classNames(overSpot, 'pointer-events-none')}
           >
-            <SpotName name={names.get(spot.id) ?? ''} chosen={answer.option === spot.id} />
+            <SpotName
+              name={names.get(spot.id) ?? ''}
+              corner={corners[index]}
+              chosen={answer.option === spot.id}
+            />
           </span>
         ))}
       </ItemPicture>

@@ -1,4 +1,5 @@
 import { classNames } from '@/components/ui/class-names';
+import { upperRight, type Corner } from '@/lib/items/ring-names';
 
 /** An open ring, so that what it points at stays in view. */
 export function SpotRing({ chosen }: { chosen: boolean }) {
@@ -17,20 +18,24 @@ export function SpotRing({ chosen }: { chosen: boolean }) {
   );
 }
 
-/** The ring's name, on its edge. */
-export function SpotName({ name, chosen }: { name: string; chosen: boolean }) {
+type SpotNameProps = { name: string; corner?: Corner; chosen: boolean };
+
+/** The ring's name, on that corner of it: 11 px aside and up or down from its middle. */
+export function SpotName({ name, corner = upperRight, chosen }: SpotNameProps) {
+  const x = 22 + 11 * corner.right;
+  const y = 22 + 11 * corner.down;
   return (
     <svg viewBox="0 0 44 44" aria-hidden="true" className="size-11">
       <circle
-        cx="33"
-        cy="11"
+        cx={x}
+        cy={y}
         r="8.5"
         strokeWidth="1.5"
         className={classNames(chosen ? 'fill-(--lamp)' : 'fill-panel', 'stroke-ink')}
       />
       <text
-        x="33"
-        y="15.5"
+        x={x}
+        y={y + 4.5}
         textAnchor="middle"
         className={classNames(
           chosen ? 'fill-on-accent' : 'fill-ink',

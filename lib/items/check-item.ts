@@ -1,4 +1,5 @@
 import { rightAnswer, wrongAnswers } from './answers-to-try';
+import { problemsOfDrawings } from './check-drawing';
 import { gradeItem } from './grade-item';
 import { bandOf } from './judge-numeric';
 import type { Item } from './item';
@@ -59,7 +60,7 @@ export function problemsOfItem(item: Item): string[] {
     else if (outcome.feedback.mark >= leastTooMuch(item))
       problems.push(`${JSON.stringify(answer)} gets ${outcome.feedback.mark.toFixed(2)}.`);
   }
-  return [...problems, ...problemsOfKind(item)];
+  return [...problems, ...problemsOfKind(item), ...problemsOfDrawings(item)];
 }
 
 function problemsOfKind(item: Item): string[] {

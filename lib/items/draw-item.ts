@@ -1,10 +1,11 @@
 import { randomFrom, type Random } from '../variants/random';
 import { letter } from './build-item';
-import type { ItemFamily, ItemWorld } from './item-family';
+import { problemsOfDrawings } from './check-drawing';
+import type { ItemDraw, ItemFamily, ItemTemplate, ItemWorld } from './item-family';
 import type { Item, ItemBody } from './item';
 
 /** Goes up whenever shuffling or lettering changes; a family has a version of its own besides. */
-const drawVersion = 2;
+const drawVersion = 3;
 
 /**
  * Draws one question: made by its template, then shuffled and lettered anew, so that neither place nor
@@ -19,13 +20,25 @@ export function drawItem(
   const make = family.templates[template];
   if (make === undefined) throw new RangeError(`${family.id} has no template "${template}"`);
   const random = randomFrom(`${seed}/${family.id}/${template}`);
-  const body = shuffled(make({ random, world }), random);
+  const body = shuffled(readableFrom(make, { random, world }), random);
   return {
     family: family.id,
     template,
     generatorVersion: 1000 * family.version + drawVersion,
     ...body,
   };
+}
+
+/** Far more than are ever needed; item-bank.test.ts holds every template to few. */
+const mostTries = 30;
+
+/** Made anew until its drawings can be read: chance may put two stars, or a star and a name, over each other. */
+function readableFrom(make: ItemTemplate, draw: ItemDraw): ItemBody {
+  let body = make(draw);
+  for (let tries = 1; tries < mostTries && problemsOfDrawings(body).length > 0; tries++) {
+    body = make(draw);
+  }
+  return body;
 }
 
 /** New letters in a new order, and how the old ones read now. */

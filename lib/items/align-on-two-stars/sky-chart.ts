@@ -1,4 +1,5 @@
 import type { ItemDrawing, Shape } from '../drawing';
+import { boxRound, placeNames } from '../place-names';
 import { figures } from './words';
 
 export type ChartPlace = { azimuthDeg: number; altitudeDeg: number };
@@ -64,30 +65,42 @@ export function skyChart({
         return { kind: 'text', x, y: y + 5, text, size: 13, tone: 'ink', anchor: 'middle' };
       }),
       ...arrows.flatMap(arrowShapes),
-      ...marks.flatMap(markShapes),
+      ...marks.flatMap(markShape),
+      ...namesBeside(marks, arrows),
     ],
   };
 }
 
-function markShapes({ label, kind = 'star', ...place }: ChartMark): Shape[] {
+function markShape({ kind = 'star', ...place }: ChartMark): Shape {
   const { x, y } = chartPoint(place);
-  return [
-    kind === 'star'
-      ? { kind: 'path', d: starPath(x, y), fill: 'sky-lamp' }
-      : { kind: 'circle', cx: x, cy: y, r: 5, stroke: 'on-sky', width: 1.5 },
-    ...(label === undefined ? [] : [nameBeside(label, { x, y })]),
-  ];
+  return kind === 'star'
+    ? { kind: 'path', d: starPath(x, y), fill: 'sky-lamp' }
+    : { kind: 'circle', cx: x, cy: y, r: 5, stroke: 'on-sky', width: 1.5 };
 }
 
-const nameBeside = (text: string, { x, y }: { x: number; y: number }): Shape => ({
-  kind: 'text',
-  x: x + 9,
-  y: y + 5,
-  text,
-  size: 14,
-  tone: 'on-sky',
-  bold: true,
-});
+/** Room for a ring over what may be pointed at, and for a star's own points. */
+const roomOf = { target: 16, star: 7 };
+
+function namesBeside(marks: readonly ChartMark[], arrows: readonly ChartArrow[]): Shape[] {
+  const dots = marks.map(({ label, kind = 'star', ...place }) => ({
+    label,
+    kind,
+    ...chartPoint(place),
+  }));
+  const named = dots.flatMap(({ label, x, y }) =>
+    label === undefined ? [] : [{ name: label, x, y, r: 5 }],
+  );
+  return placeNames(named, {
+    look: { size: 14, tone: 'on-sky', bold: true },
+    keepFree: [
+      ...dots.map((dot) =>
+        boxRound(dot, dot.kind === 'target' && dot.label === undefined ? roomOf.target : 5.5),
+      ),
+      ...arrows.map(({ to }) => boxRound(chartPoint(to), roomOf.star)),
+    ],
+    within: boxRound(centre, rim),
+  });
+}
 
 const starPath = (x: number, y: number): string =>
   `M${figure(x)} ${figure(y - 7)}l1.6 5.4 5.4 1.6 -5.4 1.6 -1.6 5.4 -1.6 -5.4 -5.4 -1.6 5.4 -1.6Z`;

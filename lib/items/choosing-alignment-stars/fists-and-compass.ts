@@ -3,7 +3,7 @@ import { whereabouts } from '../clock-and-place/words';
 import { inFists } from '../../wording/fists';
 import { pickOne } from '../pick-one';
 import { capitalised } from '../../wording/capital';
-import { discDrawing, onDisc, starShapes } from '../clock-and-place/sky-drawings';
+import { discDrawing, onDisc, starShape } from '../clock-and-place/sky-drawings';
 import { choice, match, numeric, point } from '../build-item';
 import type { ItemBody } from '../item';
 import type { ItemDraw, ItemFamily } from '../item-family';
@@ -122,8 +122,10 @@ function pointAtTheStar(draw: ItemDraw) {
     return point({
       prompt: `${evening.when}. Your partner has found ${right.name}: ${whereabouts(right)}. Point at it on the chart of the whole sky, which has east on the left.`,
       drawing: discDrawing(
-        draw.random.shuffle(chosen).flatMap((light) => starShapes(light)),
-        `A round chart of the sky, north at the top and east on the left, with ${String(chosen.length)} lights on it.`,
+        draw.random.shuffle(chosen).map((light) => starShape(light)),
+        {
+          alternative: `A round chart of the sky, north at the top and east on the left, with ${String(chosen.length)} lights on it.`,
+        },
       ),
       explanation: `${capitalised(whereabouts(right))} is about ${degrees(right)}: a fist is 10°.`,
       right: { ...spot(right), reason: `${right.name}: ${degrees(right)}.` },

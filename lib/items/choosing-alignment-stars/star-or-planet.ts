@@ -5,7 +5,7 @@ import {
   onDisc,
   pathShape,
   ringShape,
-  starShapes,
+  starShape,
 } from '../clock-and-place/sky-drawings';
 import { whereabouts } from '../clock-and-place/words';
 import { pickOne, pickSome } from '../pick-one';
@@ -73,10 +73,9 @@ function pointAtTheWanderer(draw: ItemDraw) {
   const all = draw.random.shuffle([planet, ...stars]);
   return point({
     prompt: `${evening.when}. The list of the stars has ${listed(draw.random.shuffle(stars))}. Point at the light that is no star.`,
-    drawing: discDrawing(
-      all.map(ringShape).concat(all.flatMap((light) => starShapes(light))),
-      `A round chart of the sky, north at the top and east on the left, with five bright lights: ${all.map(whereabouts).join('; ')}.`,
-    ),
+    drawing: discDrawing(all.map(ringShape).concat(all.map((light) => starShape(light))), {
+      alternative: `A round chart of the sky, north at the top and east on the left, with five bright lights: ${all.map(whereabouts).join('; ')}.`,
+    }),
     explanation: `${planet.name} is not on a list of stars: it wanders among them.`,
     right: { ...spot(planet), reason: `${planet.name}, a planet.` },
     wrong: stars.map((star) => ({
@@ -197,12 +196,15 @@ function whichOneWanders(draw: ItemDraw) {
       })),
       afterwards: discDrawing(
         [
-          ...stars.flatMap((star) => starShapes(star, star.name)),
+          ...stars.map((star) => starShape(star)),
           ringShape(planet),
           pathShape([planet, later]),
-          ...starShapes(later, planet.name, true),
+          starShape(later, true),
         ],
-        `The whole sky with the three stars where they were. ${planet.name} has gone ${whole(apartDeg(planet, later))}° from its ring.`,
+        {
+          names: [...stars.map((at) => ({ at, name: at.name })), { at: later, name: planet.name }],
+          alternative: `The whole sky with the three stars where they were. ${planet.name} has gone ${whole(apartDeg(planet, later))}° from its ring.`,
+        },
       ),
     });
   }

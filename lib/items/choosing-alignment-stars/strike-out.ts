@@ -128,13 +128,12 @@ function pointAtTheServing(draw: ItemDraw) {
     const spot = (light: Light) => ({ ...onDisc(light), where: capitalised(whereabouts(light)) });
     return point({
       prompt: `${evening.when}. The ringed stars are bright and in the clear. The chart shows the whole sky, its dashed circles 30° and 60° up. Point at the one that may serve.`,
-      drawing: discDrawing(
-        draw.random.shuffle([right, ...wrong]).map(ringShape),
-        `A round chart of the sky, zenith in the middle and horizon as its rim. Ringed: ${draw.random
+      drawing: discDrawing(draw.random.shuffle([right, ...wrong]).map(ringShape), {
+        alternative: `A round chart of the sky, zenith in the middle and horizon as its rim. Ringed: ${draw.random
           .shuffle([right, ...wrong])
           .map(whereabouts)
           .join('; ')}.`,
-      ),
+      }),
       explanation: `${right.name} stands ${whereabouts(right)}, between two and seven fists. The others are lower or higher.`,
       right: { ...spot(right), reason: fits(right) },
       wrong: wrong.map((light) => ({

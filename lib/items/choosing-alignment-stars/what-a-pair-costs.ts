@@ -1,5 +1,5 @@
 import { pickOne, pickSome } from '../pick-one';
-import { discDrawing, ringShape, starShapes } from '../clock-and-place/sky-drawings';
+import { discDrawing, ringShape, starShape } from '../clock-and-place/sky-drawings';
 import { choice, match, numeric, order } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { whole } from './drawn-evening';
@@ -171,13 +171,11 @@ function swapOneStar(draw: ItemDraw) {
         },
       ],
       afterwards: discDrawing(
-        [
-          ...starShapes(kept, kept.name, true),
-          ...starShapes(other, other.name, true),
-          ringShape(dropped),
-          ...starShapes(dropped, dropped.name),
-        ],
-        `The whole sky with ${kept.name} and ${other.name}, and a ring round ${dropped.name}. ${why.reason}`,
+        [starShape(kept, true), starShape(other, true), ringShape(dropped), starShape(dropped)],
+        {
+          names: [kept, other, dropped].map((at) => ({ at, name: at.name })),
+          alternative: `The whole sky with ${kept.name} and ${other.name}, and a ring round ${dropped.name}. ${why.reason}`,
+        },
       ),
     });
   }

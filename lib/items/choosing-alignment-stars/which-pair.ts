@@ -1,4 +1,4 @@
-import { discDrawing, onDisc, ringShape, starShapes } from '../clock-and-place/sky-drawings';
+import { discDrawing, onDisc, ringShape, starShape } from '../clock-and-place/sky-drawings';
 import { whereabouts } from '../clock-and-place/words';
 import { pickOne, pickSome } from '../pick-one';
 import { capitalised } from '../../wording/capital';
@@ -82,8 +82,11 @@ function pointAtThePartner(draw: ItemDraw) {
     return point({
       prompt: `${evening.when}, with ${evening.kit.name}. Your first star is ${first.name}, ${whereabouts(first)}. The ringed stars may all serve. Point at the best partner. East is on the left.`,
       drawing: discDrawing(
-        [...starShapes(first, first.name, true), ...draw.random.shuffle(partners).map(ringShape)],
-        `A round chart of the sky, north at the top and east on the left. ${first.name} stands ${whereabouts(first)}. Ringed: ${draw.random.shuffle(partners).map(whereabouts).join('; ')}.`,
+        [starShape(first, true), ...draw.random.shuffle(partners).map(ringShape)],
+        {
+          names: [{ at: first, name: first.name }],
+          alternative: `A round chart of the sky, north at the top and east on the left. ${first.name} stands ${whereabouts(first)}. Ringed: ${draw.random.shuffle(partners).map(whereabouts).join('; ')}.`,
+        },
       ),
       explanation: `${right.name} is far from ${first.name} and in another direction. ${verdictOn(best, evening.kit.name).reason}`,
       right: {

@@ -1,4 +1,5 @@
 import type { ItemDrawing, Shape } from '../drawing';
+import { boxRound, placeNames } from '../place-names';
 import type { Position } from './drawn-sky';
 
 /** The whole sky as a disc: zenith in the middle, horizon as rim, altitude evenly spaced. */
@@ -44,25 +45,10 @@ function discGround(): Shape[] {
   ];
 }
 
-/** A star with a word beside it. */
-export function starShapes(at: Position, name = '', lit = false): Shape[] {
+/** A star; its name is placed by the disc that it stands on. */
+export function starShape(at: Position, lit = false): Shape {
   const { x, y } = onDisc(at);
-  return [
-    { kind: 'circle', cx: x, cy: y, r: lit ? 5 : 4, fill: lit ? 'sky-lamp' : 'on-sky' },
-    ...(name === ''
-      ? []
-      : [
-          {
-            kind: 'text' as const,
-            x: x > 210 ? x - 8 : x + 8,
-            y: y - 6,
-            text: name,
-            size: 12,
-            tone: 'on-sky' as const,
-            anchor: x > 210 ? ('end' as const) : ('start' as const),
-          },
-        ]),
-  ];
+  return { kind: 'circle', cx: x, cy: y, r: lit ? 5 : 4, fill: lit ? 'sky-lamp' : 'on-sky' };
 }
 
 /** An open ring: where something was or was thought to be. */
@@ -78,12 +64,34 @@ export function pathShape(steps: readonly Position[]): Shape {
   return { kind: 'path', d, stroke: 'sky-lamp', width: 2, dashed: true };
 }
 
-export const discDrawing = (shapes: readonly Shape[], alternative: string): ItemDrawing => ({
-  width: discSize,
-  height: discSize,
-  alternative,
-  shapes: [...discGround(), ...shapes],
-});
+type Named = { at: Position; name: string };
+/** Room for a ring to point with, over a ring or a star of the drawing. */
+const roomToPoint = 15;
+
+/** The disc with what is on it; each name beside its star, where it hides nothing. */
+export function discDrawing(
+  shapes: readonly Shape[],
+  { alternative, names = [] }: { alternative: string; names?: readonly Named[] },
+): ItemDrawing {
+  const places = names.map(({ at, name }) => ({ name, r: 5, ...onDisc(at) }));
+  const dots = shapes.flatMap((shape) => (shape.kind === 'circle' ? [shape] : []));
+  return {
+    width: discSize,
+    height: discSize,
+    alternative,
+    shapes: [
+      ...discGround(),
+      ...shapes,
+      ...placeNames(places, {
+        look: { size: 13, tone: 'on-sky' },
+        keepFree: dots.map(({ cx, cy, r }) =>
+          boxRound({ x: cx, y: cy }, r > 5 ? roomToPoint : r + 1),
+        ),
+        within: boxRound({ x: middle, y: middle }, radius),
+      }),
+    ],
+  };
+}
 
 /** Where a star goes from one time to another, with its place then as a ring and now as a star. */
 export function journeyDrawing(
@@ -96,8 +104,8 @@ export function journeyDrawing(
     [
       pathShape(steps),
       ...(first.altitudeDeg > 0 ? [ringShape(first)] : []),
-      ...(last.altitudeDeg > 0 ? starShapes(last, name, true) : []),
+      ...(last.altitudeDeg > 0 ? [starShape(last, true)] : []),
     ],
-    alternative,
+    { alternative, names: last.altitudeDeg > 0 ? [{ at: last, name }] : [] },
   );
 }

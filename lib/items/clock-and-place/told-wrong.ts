@@ -11,7 +11,7 @@ import {
   type SkyStar,
 } from './drawn-sky';
 import { afterTwoStars, goneAfterTwoStars, leftAfterTwoStars } from './after-two-stars';
-import { discDrawing, onDisc, pathShape, ringShape, starShapes } from './sky-drawings';
+import { discDrawing, onDisc, pathShape, ringShape, starShape } from './sky-drawings';
 import { drawError, type ToldError } from './told-errors';
 import { span, whereabouts } from './words';
 import { pickOne, pickSome } from '../pick-one';
@@ -88,10 +88,9 @@ function whereTheTubeLooks({ random }: ItemDraw) {
     const told = `the mount’s clock is ${span(60 * hours)} ${ahead ? 'ahead' : 'behind'}`;
     return point({
       prompt: `${sky.where}, ${sky.when}: ${told}, and it has not been aligned yet. ${star.name} stands ${whereabouts(now)}. Sent to it, where does the tube look?`,
-      drawing: discDrawing(
-        all.map(ringShape),
-        `The whole sky, north at the top and east on the left. Four places are ringed: ${random.shuffle(all).map(whereabouts).join('; ')}.`,
-      ),
+      drawing: discDrawing(all.map(ringShape), {
+        alternative: `The whole sky, north at the top and east on the left. Four places are ringed: ${random.shuffle(all).map(whereabouts).join('; ')}.`,
+      }),
       explanation: `A clock that is ${ahead ? 'ahead' : 'behind'} has the whole sky turned ${ahead ? 'on, the way of the stars' : 'back, against the way of the stars'}, by 15° an hour. The tube looks ${whereabouts(right)}, ${String(Math.round(apartDeg(now, right)))}° from the star.`,
       right: {
         ...spot(right),
@@ -102,9 +101,12 @@ function whereTheTubeLooks({ random }: ItemDraw) {
         [
           pathShape(Array.from({ length: 9 }, (_, i) => tubeLooks(sky, star, (turnDeg * i) / 8))),
           ringShape(right),
-          ...starShapes(now, star.name, true),
+          starShape(now, true),
         ],
-        `The whole sky with ${star.name} as a dot and a ring where the tube looks, ${whereabouts(right)}.`,
+        {
+          alternative: `The whole sky with ${star.name} as a dot and a ring where the tube looks, ${whereabouts(right)}.`,
+          names: [{ at: now, name: star.name }],
+        },
       ),
     });
   }

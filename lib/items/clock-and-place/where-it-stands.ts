@@ -5,7 +5,7 @@ import type { ItemDraw, ItemFamily } from '../item-family';
 import type { Position } from './drawn-sky';
 import { altitudeLooks, apart, mistakenPlaces } from './mistaken-places';
 import { panorama } from './panorama';
-import { discDrawing, onDisc, starShapes } from './sky-drawings';
+import { discDrawing, onDisc, starShape } from './sky-drawings';
 import { whereabouts } from './words';
 import { compassPoint } from '../../wording/compass-points';
 import { inFists } from '../../wording/fists';
@@ -47,8 +47,11 @@ function pointAtIt({ random }: ItemDraw) {
   return point({
     prompt: `The mount says of ${pickOne(random, things)}: ${spoken(key)}. Point at the place. The chart shows the whole sky as you see it lying on your back, so east is on the left.`,
     drawing: discDrawing(
-      [key, ...wrong].flatMap((at) => starShapes(at)),
-      'A round chart of the sky: zenith in the middle, horizon as its rim, north at the top, east on the left. Several points are marked.',
+      [key, ...wrong].map((at) => starShape(at)),
+      {
+        alternative:
+          'A round chart of the sky: zenith in the middle, horizon as its rim, north at the top, east on the left. Several points are marked.',
+      },
     ),
     explanation: `Azimuth ${String(key.azimuthDeg)}° is in the ${compassPoint(key.azimuthDeg)}. ${String(key.altitudeDeg)}° is ${inFists(key.altitudeDeg)} up from the horizon.`,
     right: {

@@ -159,7 +159,7 @@ export const beforeTheCap: ItemFamily = {
   objective: 'before-cap',
   skill: 'safety',
   title: 'Before a cap comes off by day',
-  version: 1,
+  version: 2,
   templates: {
     'what-is-missing': whatIsMissing,
     'what-must-hold': whatMustHold,

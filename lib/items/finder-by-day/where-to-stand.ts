@@ -32,7 +32,7 @@ export function whereToStand({ random, world }: ItemDraw) {
       shapes: [
         { kind: 'rect', x: 0, y: 0, w: 320, h: 220, fill: 'panel', stroke: 'line' },
         { kind: 'rect', x: 116, y: 76, w: 68, h: 68, fill: 'soft', stroke: 'ink' },
-        { kind: 'text', x: 150, y: 66, text: house, anchor: 'middle', size: 13 },
+        { kind: 'text', x: 150, y: 115, text: house, anchor: 'middle', size: 13, tone: 'panel' },
         { kind: 'circle', cx: tree.x, cy: tree.y, r: 26, fill: 'sunken', stroke: 'good', width: 2 },
         { kind: 'text', x: tree.x, y: tree.y + 44, text: 'tree', anchor: 'middle', size: 13 },
         {

@@ -4,7 +4,7 @@ import type { ItemDrawing, Shape } from '../drawing';
 export type LeftBench = { on: boolean; supply: boolean; handControl: boolean; cellsIn: boolean };
 
 export const benchSpots = {
-  switch: { x: 160, y: 58, where: 'on the box in the middle, upper part' },
+  switch: { x: 194, y: 60, where: 'on the box in the middle, upper part' },
   socket: { x: 92, y: 100, where: 'on the left side of the box' },
   handControl: { x: 228, y: 100, where: 'on the right side of the box' },
   holder: { x: 40, y: 150, where: 'at the lower left' },
@@ -37,10 +37,10 @@ export function drawBench({ on, supply, handControl, cellsIn }: LeftBench): Item
         stroke: 'ink',
         width: 2,
       },
-      { kind: 'text', x: 160, y: 44, text: 'switch', size: 13, anchor: 'middle', tone: 'soft' },
+      { kind: 'text', x: 144, y: 44, text: 'switch', size: 13, anchor: 'middle', tone: 'soft' },
       {
         kind: 'rect',
-        x: 132,
+        x: 116,
         y: 50,
         w: 56,
         h: 20,
@@ -49,10 +49,10 @@ export function drawBench({ on, supply, handControl, cellsIn }: LeftBench): Item
         stroke: 'ink',
         width: 1.5,
       },
-      { kind: 'circle', cx: on ? 178 : 142, cy: 60, r: 8, fill: 'ink' },
+      { kind: 'circle', cx: on ? 162 : 126, cy: 60, r: 8, fill: 'ink' },
       {
         kind: 'text',
-        x: on ? 148 : 172,
+        x: on ? 133 : 155,
         y: 65,
         text: on ? 'on' : 'off',
         size: 12,

@@ -196,7 +196,7 @@ export const labelsToRead: ItemFamily = {
   objective: 'labels',
   skill: 'power',
   title: 'Reading labels and choosing a supply',
-  version: 1,
+  version: 2,
   templates: {
     'which-serves': whichServes,
     'what-speaks-against': whatSpeaksAgainst,

@@ -133,7 +133,7 @@ export const orderOfSwitchingOn: ItemFamily = {
   objective: 'order',
   skill: 'power',
   title: 'The order of switching on',
-  version: 1,
+  version: 2,
   templates: {
     'switching-on': switchingOn,
     'changing-cells': changingCells,

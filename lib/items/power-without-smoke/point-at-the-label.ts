@@ -8,14 +8,14 @@ import { centreWord } from './label-words';
 
 type Label = { inputA: number; volts: number; amperes: number; centre: Centre };
 
-/** Where each thing stands on the label; its spot lies on it. */
+/** Where each thing stands on the label: its spot lies to the right of it, so that no ring hides it. */
 const places = {
-  'input-volts': { x: 92, y: 42, where: 'first line, the left number' },
-  'input-amperes': { x: 246, y: 42, where: 'first line, the right number' },
-  volts: { x: 110, y: 84, where: 'second line, the left number' },
-  amperes: { x: 216, y: 84, where: 'second line, the right number' },
-  polarity: { x: 84, y: 124, where: 'third line, the mark on the left' },
-  house: { x: 226, y: 124, where: 'third line, the mark on the right' },
+  'input-volts': { x: 150, y: 41, where: 'first line, the left number' },
+  'input-amperes': { x: 264, y: 41, where: 'first line, the right number' },
+  volts: { x: 150, y: 84, where: 'second line, the left number' },
+  amperes: { x: 264, y: 84, where: 'second line, the right number' },
+  polarity: { x: 150, y: 124, where: 'third line, the mark on the left' },
+  house: { x: 264, y: 124, where: 'third line, the mark on the right' },
 } as const;
 type Place = keyof typeof places;
 
@@ -38,14 +38,14 @@ function drawLabel({ inputA, volts, amperes, centre }: Label): ItemDrawing {
       ),
       { kind: 'text', x: 18, y: 46, text: 'IN', size: 13, tone: 'soft' },
       { kind: 'text', x: 46, y: 46, text: '100–240 V ~', size: 15 },
-      { kind: 'text', x: 220, y: 46, text: `${String(inputA)} A`, size: 15 },
+      { kind: 'text', x: 202, y: 46, text: `${String(inputA)} A`, size: 15 },
       { kind: 'text', x: 18, y: 90, text: 'OUT', size: 13, tone: 'soft' },
-      { kind: 'text', x: 80, y: 90, text: `${String(volts)} V`, size: 17, bold: true },
-      ...directCurrentShapes(128, 90),
+      { kind: 'text', x: 66, y: 90, text: `${String(volts)} V`, size: 17, bold: true },
+      ...directCurrentShapes(116, 90),
       { kind: 'text', x: 196, y: 90, text: `${String(amperes)} A`, size: 17, bold: true },
       ...polarityShapes(84, 124, centre),
       // A house: walls and roof.
-      { kind: 'path', d: 'M212 138 V122 L226 110 L240 122 V138 Z', stroke: 'ink', width: 1.5 },
+      { kind: 'path', d: 'M206 138 V122 L220 110 L234 122 V138 Z', stroke: 'ink', width: 1.5 },
     ],
   };
 }

@@ -15,13 +15,19 @@ type Riddle = {
   lights: readonly (ChartPlace & { label: string; fromA: number })[];
 };
 
+/** How far the lights stand from the second star, and from each other at least; degrees. */
+type Spread = { from: number; to: number; clear: number };
+export const closeBy: Spread = { from: 7, to: 18, clear: 6 };
+/** So that the rings on them stay apart on the chart. */
+export const wellApart: Spread = { from: 15, to: 26, clear: 15 };
+
 /** A pair, and three lights beside the second star, each at its own distance from the first. */
-function lightsAround(random: Random): Riddle {
+function lightsAround(random: Random, { from, to, clear: clearDeg }: Spread): Riddle {
   for (;;) {
     const [a, b] = goodPair(random);
     const lights = ['C', 'D', 'E'].map((label) => {
       const angle = random.between(0, 2 * Math.PI);
-      const far = random.between(7, 18);
+      const far = random.between(from, to);
       const place = {
         azimuthDeg: Math.round(
           (b.azimuthDeg +
@@ -36,7 +42,7 @@ function lightsAround(random: Random): Riddle {
     const all = [apartDeg(a, b), ...lights.map(({ fromA }) => fromA)].sort((x, y) => x - y);
     const spread = all.slice(1).every((one, i) => one - (all[i] ?? 0) > 2.2);
     const clear = lights.every((one, i) =>
-      [b, ...lights.slice(0, i)].every((other) => apartDeg(one, other) > 6),
+      [b, ...lights.slice(0, i)].every((other) => apartDeg(one, other) > clearDeg),
     );
     if (spread && clear && lights.every(({ altitudeDeg }) => altitudeDeg > 12 && altitudeDeg < 78))
       return { a, b, lights };
@@ -44,8 +50,8 @@ function lightsAround(random: Random): Riddle {
 }
 
 /** A light centred for B, and what a mount with a fixed zero says of it. */
-export function asked({ random, world }: ItemDraw) {
-  const { a, b, lights } = lightsAround(random);
+export function asked({ random, world }: ItemDraw, spread: Spread) {
+  const { a, b, lights } = lightsAround(random, spread);
   const centred = pickOne(random, lights);
   const truth = honestMount(random, { zeroDeg: 0.02, tiltDeg: 0.2 });
   const outcome = outcomeOf('fixed-zero', truth, [

@@ -177,10 +177,7 @@ function whereItEnds({ random, world }: ItemDraw) {
   const higher = { azimuthDeg: star.azimuthDeg, altitudeDeg: star.altitudeDeg + 15 };
   const lower = { azimuthDeg: star.azimuthDeg, altitudeDeg: star.altitudeDeg - 15 };
   const places = [late.lands, early.lands, higher, lower];
-  const marks = [
-    { ...star, label: 'star' },
-    ...places.map((place) => ({ ...place, kind: 'target' as const })),
-  ];
+  const marks = [star, ...places.map((place) => ({ ...place, kind: 'target' as const }))];
   const where = fastHours > 0 ? 'west' : 'east';
   const [right, ...wrong] = places.map((place, i) => ({
     ...chartPoint(place),
@@ -194,7 +191,7 @@ function whereItEnds({ random, world }: ItemDraw) {
   }));
   if (right === undefined) throw new Error('there are four places');
   return point({
-    prompt: `${String(latitudeDeg)}° north. The clock of ${kit.name} is an hour ${fastHours > 0 ? 'fast' : 'slow'}. It slews to a star in the south. Point at where the slew ends.`,
+    prompt: `${String(latitudeDeg)}° north. The clock of ${kit.name} is an hour ${fastHours > 0 ? 'fast' : 'slow'}. It slews to the star on the chart, in the south. Point at the open circle where the slew ends.`,
     drawing: skyChart({ marks, alternative: chartWords(marks) }),
     right,
     wrong,
@@ -209,7 +206,7 @@ export const turnedSky: ItemFamily = {
   objective: 'sky-turned',
   skill: 'diagnose',
   title: 'How far the sky is turned',
-  version: 1,
+  version: 2,
   templates: {
     'how-far-off': howFarOff,
     'which-entry': whichEntry,

@@ -4,10 +4,10 @@ import { deg, placeText } from '../align-on-two-stars/words';
 import { pickOne } from '../pick-one';
 import { choice, numeric, order, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import { asked, chartOf, chartToPointAt } from './lights-around';
+import { asked, chartOf, chartToPointAt, closeBy, wellApart } from './lights-around';
 
 function whatWasCentred(draw: ItemDraw) {
-  const { kit, a, b, lights, centred, outcome, due } = asked(draw);
+  const { kit, a, b, lights, centred, outcome, due } = asked(draw, closeBy);
   const table = lights.map(({ label, fromA }) => `${label} ${deg(fromA)}`).join(', ');
   const swung = centred.fromA > due ? 'farther' : 'less far';
   const by = deg(Math.abs(centred.fromA - due));
@@ -39,7 +39,7 @@ function whatWasCentred(draw: ItemDraw) {
 
 function howFarItSwung(draw: ItemDraw) {
   const { random } = draw;
-  const { kit, centred, due } = asked(draw);
+  const { kit, centred, due } = asked(draw, closeBy);
   const by = Math.round(10 * Math.abs(centred.fromA - due)) / 10;
   const tooFar = centred.fromA > due;
   const from = Math.round(10 * due) / 10;
@@ -67,7 +67,7 @@ function howFarItSwung(draw: ItemDraw) {
 }
 
 function pointAtIt(draw: ItemDraw) {
-  const { kit, a, b, lights, centred, outcome, due } = asked(draw);
+  const { kit, a, b, lights, centred, outcome, due } = asked(draw, wellApart);
   const swung = centred.fromA > due ? 'too far' : 'not far enough';
   const spots = [centred, ...lights.filter((one) => one !== centred)].map((one) => ({
     ...chartPoint(one),
@@ -227,7 +227,7 @@ export const wrongLights: ItemFamily = {
   objective: 'lights',
   skill: 'diagnose',
   title: 'Which light was centred',
-  version: 1,
+  version: 2,
   templates: {
     'what-was-centred': whatWasCentred,
     'how-far-it-swung': howFarItSwung,
