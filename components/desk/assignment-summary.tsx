@@ -4,7 +4,7 @@ import { labText, templateText } from '@/components/grading/template-text';
 import { zonedTimeText } from '@/components/grading/zoned-time';
 import { markText } from '@/components/grading/mark-text';
 import type { AssignmentDetails } from '@/lib/data/assignments';
-import { labOptions } from '@/lib/variants/labs';
+import { hasMoment, labOptions } from '@/lib/variants/labs';
 
 const feedbackText: Readonly<Record<AssignmentDetails['policy']['feedback'], string>> = {
   'at-once': 'at once',
@@ -100,13 +100,12 @@ function partRow(
   index: number,
   count: number,
 ): Row {
-  const { withoutSky = false } = labOptions[lab];
   const kinds = templates.map((template) => templateText(lab, template).name).join(' · ');
   return [
     count === 1 ? 'Marked' : `Part ${String(index + 1)}`,
     [
       `${labText[lab].name} (${kinds})`,
-      ...(withoutSky ? [] : [`± ${String(windowMinutes)} minutes`]),
+      ...(hasMoment(lab) ? [`each student’s time within ± ${String(windowMinutes)} minutes`] : []),
       ...(minutesAllowed === null
         ? []
         : [`time counts: ${String(minutesAllowed)} minutes for full marks`]),

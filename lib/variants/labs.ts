@@ -33,16 +33,38 @@ type LabOptions = {
   ofAllKinds?: true;
   /** Neither place, time nor telescope plays a part. */
   withoutSky?: true;
+  /** The bench is the same at any hour of the evening: no window of time is drawn from. */
+  sameAtAnyHour?: true;
 };
 
 /** What a teacher can set in a lab beside sky and telescope. */
 export const labOptions: Readonly<Record<Lab, LabOptions>> = {
-  'put-it-together': { templates: benchTemplates['put-it-together'], canBeTimed: false },
-  level: { templates: benchTemplates['level'], canBeTimed: false },
-  balance: { templates: benchTemplates['balance'], canBeTimed: false },
-  power: { templates: benchTemplates['power'], canBeTimed: false },
+  'put-it-together': {
+    templates: benchTemplates['put-it-together'],
+    canBeTimed: false,
+    sameAtAnyHour: true,
+  },
+  level: {
+    templates: benchTemplates['level'],
+    canBeTimed: false,
+    sameAtAnyHour: true,
+  },
+  balance: {
+    templates: benchTemplates['balance'],
+    canBeTimed: false,
+    sameAtAnyHour: true,
+  },
+  power: {
+    templates: benchTemplates['power'],
+    canBeTimed: false,
+    sameAtAnyHour: true,
+  },
   finder: { templates: benchTemplates['finder'], canBeTimed: false },
-  field: { templates: benchTemplates['field'], canBeTimed: false },
+  field: {
+    templates: benchTemplates['field'],
+    canBeTimed: false,
+    sameAtAnyHour: true,
+  },
   'clock-and-place': { templates: benchTemplates['clock-and-place'], canBeTimed: false },
   'pick-the-pair': { templates: pairTemplates, canBeTimed: false },
   'alignment-run': { templates: runTemplates, canBeTimed: true },
@@ -55,3 +77,7 @@ export const labOptions: Readonly<Record<Lab, LabOptions>> = {
     withoutSky: true,
   },
 };
+
+/** Whether a task of the lab has a moment of its own, drawn from the window of time around the evening's. */
+export const hasMoment = (lab: Lab): boolean =>
+  labOptions[lab].withoutSky !== true && labOptions[lab].sameAtAnyHour !== true;

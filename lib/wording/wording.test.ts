@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { capitalised, lowerFirst } from './capital';
 import { compassPoint, windOf } from './compass-points';
+import { countWord, counted } from './count-word';
 import { inFists } from './fists';
 
 test('only the first letter changes', () => {
@@ -34,4 +35,21 @@ test.each([
   [40, '4 fists'],
 ])('%s° is %s', (angleDeg, words) => {
   expect(inFists(angleDeg)).toBe(words);
+});
+
+// English number words to twelve, figures beyond: a common rule of style, no source.
+test('counts are told in English words to twelve, whatever the language of the computer', () => {
+  expect([0, 1, 2, 12, 13, 2.5].map(countWord)).toEqual([
+    'no',
+    'one',
+    'two',
+    'twelve',
+    '13',
+    '2.5',
+  ]);
+  expect([1, 2, 40].map((count) => counted(count, 'attempt', 'attempts'))).toEqual([
+    'one attempt',
+    'two attempts',
+    '40 attempts',
+  ]);
 });

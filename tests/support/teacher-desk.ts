@@ -37,6 +37,14 @@ type Task = { lab: Lab; template: Template };
 /** Any two stars to be picked. */
 const anyTwo: Task = { lab: 'pick-the-pair', template: 'free-pair' };
 
+/** Opens a part of the form that is folded away; one that is open stays open. */
+async function unfold(page: Page, title: string): Promise<void> {
+  const fold = page.locator('details', {
+    has: page.locator('summary').getByText(title, { exact: true }),
+  });
+  if ((await fold.getAttribute('open')) === null) await fold.locator('summary').first().click();
+}
+
 /**
  * Fills the form of a new assignment: Funchal, whose nautical dusk comes every night of the year,
  * tonight, over an open field, one kind of task, two attempts, due in a week.
@@ -50,6 +58,7 @@ export async function fillNewAssignment(
   await page.goto(routes.teacher.newAssignment(classId));
   await page.getByLabel('What students do').selectOption(task.lab);
   await page.getByLabel('Title').fill(title);
+  await unfold(page, 'Place');
   const town = page.getByLabel('Search for a town');
   await town.pressSequentially('Funchal');
   await expect(page.getByRole('option', { name: /^Funchal/ }).first()).toBeVisible();
@@ -59,13 +68,16 @@ export async function fillNewAssignment(
   await page.getByRole('button', { name: 'Tonight at nautical dusk' }).click();
   await expect(page.getByText(/Nautical dusk there tonight is at \d\d:\d\d/)).toBeVisible();
   await expect(page.getByLabel('Time', { exact: true })).toHaveValue(/^\d\d:\d\d$/);
+  await unfold(page, 'Horizon');
   await page.getByLabel('Open field').check();
+  await unfold(page, 'Tasks');
   const kinds = page.getByRole('group', { name: 'Kinds of task' });
   for (const template of labOptions[task.lab].templates)
     await kinds
       .getByLabel(templateText(task.lab, template).name)
       .setChecked(template === task.template);
   // A new assignment begins with what the last one of the class was set to.
+  await unfold(page, 'Attempts and pass mark');
   await page.getByLabel('Attempts', { exact: true }).fill('2');
   await page.getByLabel(/^Due date/).fill(dateInDays(7));
   await page.getByLabel(/^Due time/).fill('18:00');

@@ -79,6 +79,7 @@ function open(answers: SaveAnswer[], isOver = false) {
         { slug: 'level-enough', title: 'Level enough', minutes: { learn: 15, practise: 5 } },
       ]}
       withPresets
+      givenTo={{ className: 'Year 8', studentCount: 12 }}
       saveLabel="Save and see"
       actions={{
         searchPlaces: () => Promise.resolve([]),
@@ -226,7 +227,7 @@ describe('the form of an assignment', () => {
       title: 'Level enough',
       lessons: ['level-enough'],
       parts: [
-        { lab: 'level', windowMinutes: 40, weight: 1 },
+        { lab: 'level', windowMinutes: 0, weight: 1 },
         { lab: 'lesson-questions', templates: ['level-enough'], weight: 1 },
       ],
     });
@@ -264,6 +265,70 @@ describe('the form of an assignment', () => {
       expect(document.getElementById(link.getAttribute('href')?.slice(1) ?? '')).toBeTruthy();
     }
     expect(parts.getByText('5 Dec 2026, 19:30')).toBeTruthy();
-    expect(parts.getByText('2 attempts, due 6 Dec 2026, 19:30')).toBeTruthy();
+    expect(parts.getByText('two attempts, the best counts, due 6 Dec 2026, 19:30')).toBeTruthy();
+  });
+
+  it('says in short, beside the button, what will be given to whom and until when', async () => {
+    const { user } = open([]);
+    expect(screen.getByText(/^Pick the pair, for all 12/).textContent).toBe(
+      'In short: Pick the pair, for all 12 students of Year 8. Due 6 Dec 2026, 19:30 (Europe/Oslo); two attempts, the best counts.',
+    );
+    await user.click(screen.getByLabelText('Level enough'));
+    await user.clear(screen.getByLabelText('Attempts'));
+    expect(
+      screen.getByText(
+        /and the lesson “Level enough” to read, for all 12 .*any number of attempts, the best counts/,
+      ),
+    ).toBeTruthy();
+  });
+
+  it('folds away what has good defaults, and says on the fold what holds', async () => {
+    const { user } = open([]);
+    const foldOf = (label: RegExp | string) => screen.getByLabelText(label).closest('details');
+    const attempts = foldOf('Attempts');
+    expect(attempts?.open).toBe(false);
+    expect(attempts?.querySelector('summary')?.textContent).toBe(
+      'Attempts and pass mark: two attempts, the best counts, pass mark 70',
+    );
+    await user.clear(screen.getByLabelText('Attempts'));
+    await user.type(screen.getByLabelText('Attempts'), '1');
+    expect(attempts?.querySelector('summary')?.textContent).toContain('one attempt, pass mark 70');
+    expect(foldOf('Name of the place')?.querySelector('summary')?.textContent).toContain(
+      'Bergen, Norway',
+    );
+  });
+
+  it('opens a fold with something wrong in it, and keeps it open until and after it is mended', async () => {
+    const { save, user } = open([{ ok: true, href: '/there' }]);
+    const grace = screen.getByLabelText(/^Grace/);
+    const fold = grace.closest('details');
+    await user.clear(grace);
+    await user.type(grace, 'some');
+    expect(fold?.open).toBe(false);
+    await press(user);
+    expect(save).not.toHaveBeenCalled();
+    expect(fold?.open).toBe(true);
+    await user.click(screen.getByText('Late work'));
+    expect(fold?.open).toBe(true);
+    await user.clear(grace);
+    await user.type(grace, '20');
+    expect(fold?.open).toBe(true);
+    expect(screen.queryByRole('alert')).toBeNull();
+    await press(user);
+    expect(save.mock.calls[0]?.[0].input).toMatchObject({ policy: { graceMinutes: 20 } });
+  });
+
+  it('asks for a window of time only where the moment plays a part, and sends none elsewhere', async () => {
+    const { save, user } = open([{ ok: true, href: '/there' }]);
+    const window = screen.getByLabelText(/^Window of time/);
+    await user.clear(window);
+    await user.type(window, 'soon');
+    await user.selectOptions(labOf(), 'Level');
+    expect(screen.queryByLabelText(/^Window of time/)).toBeNull();
+    expect(screen.queryByText(/window of time/)).toBeNull();
+    await press(user);
+    expect(save.mock.calls[0]?.[0].input).toMatchObject({
+      parts: [{ lab: 'level', windowMinutes: 0 }],
+    });
   });
 });

@@ -24,7 +24,7 @@ import {
   type DraftProblem,
 } from './draft-input';
 import type { AssignmentFormActions, SaveQuestion } from './form-actions';
-import { formParts, FormPartsList } from './form-parts';
+import { draftGivenText, formParts, FormPartsList, type ClassChoice } from './form-parts';
 import { HorizonSection } from './horizon-section';
 import { KitSection } from './kit-section';
 import { LessonsSection, type LessonChoice } from './lessons-section';
@@ -34,7 +34,6 @@ import { PlaceSection } from './place-section';
 import { PresetSection } from './preset-section';
 import { RulesSection } from './rules-section';
 import { SaveQuestionDialog } from './save-question';
-import { Section } from './section';
 import { TimeSection } from './time-section';
 import { UndoLine } from './undo-line';
 import { useMoment } from './use-moment';
@@ -64,6 +63,7 @@ export function AssignmentForm({
   zones,
   lessons,
   titles,
+  givenTo,
   saveLabel,
   withPresets = false,
   actions,
@@ -79,6 +79,7 @@ export function AssignmentForm({
   lessons: readonly LessonChoice[];
   /** What a new assignment of each lab is called until the teacher says otherwise. */
   titles: Readonly<Record<Lab, string>>;
+  givenTo: ClassChoice;
   saveLabel: string;
   /** Offers a whole lesson's work at one choice: for what is new. */
   withPresets?: boolean;
@@ -202,25 +203,33 @@ export function AssignmentForm({
             )}
           </Field>
           <PartsSection {...section} changeWithUndo={changeWithUndo} titles={titles} />
-          <LessonsSection {...section} lessons={lessons} />
+          <div className="space-y-3">
+            <LessonsSection {...section} lessons={lessons} />
+            {isWithoutSky(draft) ? null : (
+              <PlaceSection {...section} searchPlaces={actions.searchPlaces} />
+            )}
+          </div>
           {isWithoutSky(draft) ? null : (
             <>
-              <PlaceSection {...section} searchPlaces={actions.searchPlaces} />
               <TimeSection
                 {...section}
                 zones={zones}
                 moment={moment}
                 duskTonight={actions.duskTonight}
               />
-              <HorizonSection {...section} sites={sites} />
-              <KitSection {...section} kits={kits} />
-              <Section id="section-sky" title="Sky">
+              <div className="space-y-3">
+                <HorizonSection {...section} sites={sites} />
+                <KitSection {...section} kits={kits} />
                 <LimitsSection {...section} />
-              </Section>
+              </div>
             </>
           )}
           <RulesSection {...section} due={due} />
           <div className="flex flex-wrap items-center gap-4 border-t border-line pt-5">
+            <p className="w-full max-w-measure">
+              <span className="font-semibold">In short: </span>
+              {draftGivenText(draft, givenTo, lessons)}
+            </p>
             <Button type="submit" variant="primary" size="large" busy={saving}>
               {saveLabel}
             </Button>

@@ -3,7 +3,7 @@
 import { lowerFirst } from '@/lib/wording/capital';
 import { scenarioSchema, type Scenario } from '@/lib/pointing/scenario';
 import { assignmentInputSchema } from '@/lib/data/assignment-input';
-import { labOptions } from '@/lib/variants/labs';
+import { hasMoment, labOptions } from '@/lib/variants/labs';
 import type { PartDraft } from './part-draft';
 import { joinLocalTime } from '../local-time-text';
 import { readNumber } from '../read-number';
@@ -64,12 +64,12 @@ export const isWithoutSky = ({ parts }: Pick<AssignmentDraft, 'parts'>): boolean
   parts.length > 0 && parts.every(({ lab }) => labOptions[lab].withoutSky === true);
 
 const partInput = (part: PartDraft) => {
-  const { canBeTimed, withoutSky = false } = labOptions[part.lab];
+  const { canBeTimed } = labOptions[part.lab];
   return {
     ...(part.id === undefined ? {} : { id: part.id }),
     lab: part.lab,
     templates: part.templates,
-    windowMinutes: withoutSky ? 0 : readNumber(part.windowMinutes),
+    windowMinutes: hasMoment(part.lab) ? readNumber(part.windowMinutes) : 0,
     minutesAllowed:
       part.minutesAllowed.trim() === '' || !canBeTimed ? null : readNumber(part.minutesAllowed),
     weight: readNumber(part.weight),

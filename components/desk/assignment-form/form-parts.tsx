@@ -1,7 +1,10 @@
 import { Button } from '@/components/ui/button';
 import { lessonName } from '@/components/questions/lesson-name';
+import { givenText } from '../given-text';
 import { isWithoutSky } from './draft-input';
 import { partDraftName, partDraftSettings } from './part-words';
+import { attemptsWords, horizonWords, kitWords, placeWords, skyWords } from './set-words';
+import type { LessonChoice } from './lessons-section';
 import type { AssignmentDraft, KitChoice, SiteChoice } from './assignment-draft';
 
 /** The parts of the form with what is set in each, in a few words. */
@@ -10,7 +13,6 @@ export function formParts(
   kits: readonly KitChoice[],
   sites: readonly SiteChoice[],
 ): { id: string; title: string; set: string }[] {
-  const attempts = draft.attemptsAllowed.trim();
   const { lessons } = draft;
   return [
     { id: 'section-parts', title: 'What is marked', set: partsText(draft) },
@@ -23,7 +25,7 @@ export function formParts(
     {
       id: 'section-rules',
       title: 'Rules',
-      set: `${attempts === '' ? 'any number of attempts' : `${attempts} ${attempts === '1' ? 'attempt' : 'attempts'}`}, ${dueText(draft)}`,
+      set: `${attemptsWords(draft)}, ${dueText(draft)}`,
     },
   ];
 }
@@ -41,22 +43,14 @@ function skyParts(
   kits: readonly KitChoice[],
   sites: readonly SiteChoice[],
 ): { id: string; title: string; set: string }[] {
-  const kit = kits.find(({ id }) => id === draft.kitId);
-  const site = sites.find(({ id }) => id === draft.siteId);
   return [
-    { id: 'section-place', title: 'Place', set: draft.placeName.trim() || notSet },
-    { id: 'section-time', title: 'Time', set: timeText(draft.date, draft.time) ?? notSet },
-    {
-      id: 'section-horizon',
-      title: 'Horizon',
-      set: site?.name ?? `own skyline, ${draft.horizon.points.length} points`,
-    },
-    { id: 'section-kit', title: 'Telescope', set: kit?.name ?? 'own numbers' },
-    { id: 'section-sky', title: 'Sky', set: `to magnitude ${draft.sky.darkestLimitMagnitude}` },
+    { id: 'section-place', title: 'Place', set: placeWords(draft) },
+    { id: 'section-time', title: 'Time', set: timeText(draft.date, draft.time) ?? 'not set yet' },
+    { id: 'section-horizon', title: 'Horizon', set: horizonWords(draft, sites) },
+    { id: 'section-kit', title: 'Telescope', set: kitWords(draft, kits) },
+    { id: 'section-sky', title: 'Sky', set: skyWords(draft) },
   ];
 }
-
-const notSet = 'not set yet';
 
 /** "5 Dec 2026, 19:30", as it was typed; null while nothing is. */
 function timeText(date: string, time: string): string | null {
@@ -70,9 +64,37 @@ function timeText(date: string, time: string): string | null {
   return parts.length === 0 ? null : parts.join(', ');
 }
 
+const dueTime = (draft: AssignmentDraft): string | null => timeText(draft.dueDate, draft.dueTime);
+
 function dueText(draft: AssignmentDraft): string {
-  const due = timeText(draft.dueDate, draft.dueTime);
+  const due = dueTime(draft);
   return due === null ? 'no due time' : `due ${due}`;
+}
+
+/** What the form as it stands would give, to whom and until when. */
+export function draftGivenText(
+  draft: AssignmentDraft,
+  { className, studentCount }: ClassChoice,
+  lessons: readonly LessonChoice[],
+): string {
+  const due = dueTime(draft);
+  return givenText({
+    parts: draft.parts.map(partDraftName),
+    lessons: lessons.filter(({ slug }) => draft.lessons.includes(slug)).map(({ title }) => title),
+    className,
+    studentCount,
+    due: due === null ? null : `${due} (${draft.dueTimeZone})`,
+    attempts: attemptsWords(draft),
+  });
+}
+
+/** The class that is given the assignment. */
+export type ClassChoice = { className: string; studentCount: number };
+
+/** Who follows a link to a part wants to see it. */
+function unfold(id: string): void {
+  const fold = document.getElementById(id)?.closest('details');
+  if (fold) fold.open = true;
 }
 
 /** Beside a wide form: where everything is, what is set, and Save. On a phone there is no beside. */
@@ -92,7 +114,7 @@ export function FormPartsList({
         <ul className="space-y-2">
           {parts.map(({ id, title, set }) => (
             <li key={id} className="leading-snug">
-              <a href={`#${id}`} className="link font-semibold">
+              <a href={`#${id}`} className="link font-semibold" onClick={() => unfold(id)}>
                 {title}
               </a>
               <span className="block text-sm text-soft">{set}</span>

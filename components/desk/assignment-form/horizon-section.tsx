@@ -6,7 +6,9 @@ import { HorizonEditor } from '../horizon-editor/horizon-editor';
 import { changeHorizon, horizonHistory } from '../horizon-editor/horizon-history';
 import type { AssignmentDraft, SiteChoice } from './assignment-draft';
 import { readNumber } from '../read-number';
-import { Section, type SectionProps } from './section';
+import { Fold } from './fold';
+import type { SectionProps } from './section';
+import { horizonWords } from './set-words';
 
 export function HorizonSection({
   draft,
@@ -20,11 +22,17 @@ export function HorizonSection({
     return typeof value === 'number' ? value : fallback;
   };
   return (
-    <Section
+    <Fold
+      asSection
       id="section-horizon"
       title="Horizon"
-      lead="What stands in the way: roofs, trees, hills. Take one of the built-in sites, or draw your own. A horizon drawn at a home is seen by the class, and by nobody else."
+      now={horizonWords(draft, sites)}
+      hasProblem={problem !== null}
     >
+      <p className="max-w-measure text-soft">
+        What stands in the way: roofs, trees, hills. Take one of the built-in sites, or draw your
+        own. A horizon drawn at a home is seen by the class, and by nobody else.
+      </p>
       <div id="scenario.horizon" tabIndex={-1}>
         <RadioGroup
           legend="Observing site"
@@ -61,6 +69,6 @@ export function HorizonSection({
           });
         }}
       />
-    </Section>
+    </Fold>
   );
 }

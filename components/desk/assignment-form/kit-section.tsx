@@ -12,7 +12,9 @@ import {
 } from './assignment-draft';
 import { readNumber } from '../read-number';
 import { fieldOfView, fieldOfViewText } from './field-of-view';
-import { Section, type SectionProps } from './section';
+import { Fold } from './fold';
+import type { SectionProps } from './section';
+import { kitWords } from './set-words';
 
 const asNumber = (text: string): number => {
   const value = readNumber(text);
@@ -51,7 +53,13 @@ export function KitSection({
   }
 
   return (
-    <Section id="section-kit" title="Telescope and eyepiece">
+    <Fold
+      asSection
+      id="section-kit"
+      title="Telescope and eyepiece"
+      now={kitWords(draft, kits)}
+      hasProblem={ownNumberFields.some((field) => problemAt(field) !== null)}
+    >
       <RadioGroup
         legend="Telescope"
         name="kit"
@@ -106,7 +114,7 @@ export function KitSection({
           ? 'fill in the numbers to see magnification and true field.'
           : fieldOfViewText(view)}
       </p>
-    </Section>
+    </Fold>
   );
 }
 
@@ -133,6 +141,12 @@ const telescopeFields = [
   ],
   ['axisSkewArcmin', 'Axis skew', '′', 'How far the two axes are from square.'],
 ] as const;
+
+const ownNumberFields = [
+  ...telescopeFields.map(([key]) => `scenario.telescope.${key}`),
+  'scenario.eyepiece.focalLengthMm',
+  'scenario.eyepiece.apparentFieldDeg',
+];
 
 function OwnNumbers({ draft, change, problemAt }: SectionProps<AssignmentDraft>) {
   return (

@@ -41,7 +41,11 @@ describe('the list of parts', () => {
 
   it('gives each part a key of its own and the window of time of the others', () => {
     expect(new Set(parts.map(({ key }) => key)).size).toBe(2);
-    const narrow = parts.map((part) => ({ ...part, windowMinutes: '5' }));
+    const narrow = parts.map((part) => ({
+      ...part,
+      lab: 'clock-and-place' as const,
+      windowMinutes: '5',
+    }));
     expect(newPart('finder', [], narrow).windowMinutes).toBe('5');
   });
 

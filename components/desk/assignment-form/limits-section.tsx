@@ -4,7 +4,9 @@ import { Field } from '@/components/ui/field';
 import { Select } from '@/components/ui/select';
 import { DecimalField } from '../decimal-field';
 import type { AssignmentDraft } from './assignment-draft';
+import { Fold } from './fold';
 import type { SectionProps } from './section';
+import { skyWords } from './set-words';
 
 const darkness = [
   ['4', 'City (to magnitude 4)'],
@@ -31,14 +33,23 @@ const settingFields = [
 ] as const;
 
 /** How dark the sky is, and what makes a star usable: defaults that few teachers change, folded away. */
+const limitFields = [
+  ...settingFields.map(([key]) => `scenario.settings.${key}`),
+  'scenario.sky.extinction',
+];
+
 export function LimitsSection({ draft, change, problemAt }: SectionProps<AssignmentDraft>) {
-  const hasProblem = [
-    ...settingFields.map(([key]) => `scenario.settings.${key}`),
-    'scenario.sky.extinction',
-  ].some((field) => problemAt(field) !== null);
   const known = darkness.some(([value]) => value === draft.sky.darkestLimitMagnitude);
   return (
-    <div className="space-y-4">
+    <Fold
+      asSection
+      id="section-sky"
+      title="Sky"
+      now={skyWords(draft)}
+      hasProblem={['scenario.sky.darkestLimitMagnitude', ...limitFields].some(
+        (field) => problemAt(field) !== null,
+      )}
+    >
       <Field
         id="scenario.sky.darkestLimitMagnitude"
         label="How dark the sky gets"
@@ -67,44 +78,33 @@ export function LimitsSection({ draft, change, problemAt }: SectionProps<Assignm
           </Select>
         )}
       </Field>
-      <details
-        open={hasProblem || undefined}
-        className="rounded-md border border-line bg-panel px-4 py-3"
-      >
-        <summary className="font-semibold">
-          Limits for an alignment star{' '}
-          <span className="font-normal text-soft">
-            ({draft.settings.lowestAltitudeDeg}° to {draft.settings.highestAltitudeDeg}°, magnitude{' '}
-            {draft.settings.faintestMagnitude} or brighter)
-          </span>
-        </summary>
-        <div className="mt-4 grid gap-x-6 gap-y-4 sm:grid-cols-2">
-          {settingFields.map(([key, label, unit, hint]) => (
-            <DecimalField
-              key={key}
-              id={`scenario.settings.${key}`}
-              label={label}
-              unit={unit}
-              hint={hint}
-              error={problemAt(`scenario.settings.${key}`)}
-              value={draft.settings[key]}
-              onChange={(value) => change({ settings: { ...draft.settings, [key]: value } })}
-            />
-          ))}
+      <h3 className="font-semibold">Limits for an alignment star</h3>
+      <div className="grid gap-x-6 gap-y-4 sm:grid-cols-2">
+        {settingFields.map(([key, label, unit, hint]) => (
           <DecimalField
-            id="scenario.sky.extinction"
-            label="Extinction"
-            unit="magnitudes per air mass"
-            hint="How much light the air takes. 0.25 is a usual clear night near the ground."
-            error={problemAt('scenario.sky.extinction')}
-            value={draft.sky.extinction}
-            onChange={(extinction) => change({ sky: { ...draft.sky, extinction } })}
+            key={key}
+            id={`scenario.settings.${key}`}
+            label={label}
+            unit={unit}
+            hint={hint}
+            error={problemAt(`scenario.settings.${key}`)}
+            value={draft.settings[key]}
+            onChange={(value) => change({ settings: { ...draft.settings, [key]: value } })}
           />
-        </div>
-        <p className="mt-3 text-sm text-soft">
-          The altitudes, the margin and the distance are common practice; no source.
-        </p>
-      </details>
-    </div>
+        ))}
+        <DecimalField
+          id="scenario.sky.extinction"
+          label="Extinction"
+          unit="magnitudes per air mass"
+          hint="How much light the air takes. 0.25 is a usual clear night near the ground."
+          error={problemAt('scenario.sky.extinction')}
+          value={draft.sky.extinction}
+          onChange={(extinction) => change({ sky: { ...draft.sky, extinction } })}
+        />
+      </div>
+      <p className="mt-3 text-sm text-soft">
+        The altitudes, the margin and the distance are common practice; no source.
+      </p>
+    </Fold>
   );
 }

@@ -1,5 +1,5 @@
 import { course, type LessonSlug } from '@/lib/course/lessons';
-import { labOptions, type Lab } from '@/lib/variants/labs';
+import { hasMoment, labOptions, type Lab } from '@/lib/variants/labs';
 
 /** One marked part as the form holds it: numbers as they were typed. */
 export type PartDraft = {
@@ -26,12 +26,15 @@ export type PartSource = {
   weight: number;
 };
 
+const usualWindow = 40;
+
 export const partDraft = (part: PartSource, index: number): PartDraft => ({
   key: part.id ?? `first-${String(index)}`,
   ...(part.id === undefined ? {} : { id: part.id }),
   lab: part.lab,
   templates: part.templates,
-  windowMinutes: String(part.windowMinutes),
+  // Where the moment plays no part none was asked for: the usual one stands by for another lab.
+  windowMinutes: String(hasMoment(part.lab) ? part.windowMinutes : usualWindow),
   minutesAllowed: part.minutesAllowed === null ? '' : String(part.minutesAllowed),
   weight: String(part.weight),
 });
@@ -43,15 +46,13 @@ function firstKinds(lab: Lab, lessons: readonly LessonSlug[]): readonly string[]
   return lessons.length > 0 ? lessons : templates.slice(0, 1);
 }
 
-const usualWindow = 40;
-
 /** A new part beside those that are there; their window of time holds for it too. */
 export function newPart(
   lab: Lab,
   lessons: readonly LessonSlug[],
   beside: readonly PartDraft[],
 ): PartDraft {
-  const like = beside.find((part) => labOptions[part.lab].withoutSky !== true);
+  const like = beside.find((part) => hasMoment(part.lab));
   const numbers = beside.map(({ key }) => Number(/^new-(\d+)$/.exec(key)?.[1] ?? 0));
   return {
     key: `new-${String(Math.max(0, ...numbers) + 1)}`,

@@ -6,13 +6,14 @@ import { Button } from '@/components/ui/button';
 import { Checkbox } from '@/components/ui/checkbox';
 import { Field, FieldError } from '@/components/ui/field';
 import { Select } from '@/components/ui/select';
-import { labOptions, labs, type Lab } from '@/lib/variants/labs';
+import { hasMoment, labOptions, labs, type Lab } from '@/lib/variants/labs';
 import { DecimalField } from '../decimal-field';
+import { Fold } from './fold';
 import type { PartDraft } from './part-draft';
 import { partDraftName, partDraftSettings } from './part-words';
 
-const tasksLead =
-  'Each attempt draws one of these kinds and its own moment, so that one copied answer does not serve the class.';
+const drawsLead = (hasOwnMoment: boolean): string =>
+  `Each attempt draws one of these kinds${hasOwnMoment ? ' and its own moment' : ', with numbers of its own'}, so that one copied answer does not serve the class.`;
 const questionsLead =
   'Each attempt draws eight questions, spread over all the lessons chosen here, so that one copied answer does not serve the class. With more than eight lessons there is one on each.';
 
@@ -34,47 +35,43 @@ type PartEditorProps = {
 export function PartEditor(props: PartEditorProps) {
   const { part, index, count, startsOpen, problemAt, onMove, onRemove } = props;
   if (count === 1) return <PartFields {...props} />;
-  const path = `parts.${String(index)}`;
-  const name = partDraftName(part);
-  const hasProblem = ['lab', 'templates', 'windowMinutes', 'minutesAllowed', 'weight'].some(
-    (field) => problemAt(`${path}.${field}`) !== null,
-  );
   return (
-    <details
-      open={startsOpen || hasProblem || undefined}
-      className="rounded-md border border-line bg-panel px-4 py-3"
+    <Fold
+      title={`Part ${String(index + 1)}: ${partDraftName(part)}`}
+      now={`${partDraftSettings(part)}, weight ${part.weight}`}
+      startsOpen={startsOpen}
+      hasProblem={hasProblemIn(['lab', ...settingNames], index, problemAt)}
     >
-      <summary className="font-semibold">
-        Part {index + 1}: {name}{' '}
-        <span className="font-normal text-soft">
-          ({partDraftSettings(part)}, weight {part.weight})
-        </span>
-      </summary>
-      <div className="mt-4 space-y-4">
-        <PartFields {...props} />
-        <div className="flex flex-wrap gap-2">
-          {index === 0 ? null : (
-            <Button onClick={() => onMove(-1)}>
-              Move up<span className="sr-only">: part {index + 1}</span>
-            </Button>
-          )}
-          {index === count - 1 ? null : (
-            <Button onClick={() => onMove(1)}>
-              Move down<span className="sr-only">: part {index + 1}</span>
-            </Button>
-          )}
-          <Button variant="danger" onClick={onRemove}>
-            Take away<span className="sr-only">: part {index + 1}</span>
+      <PartFields {...props} />
+      <div className="flex flex-wrap gap-2">
+        {index === 0 ? null : (
+          <Button onClick={() => onMove(-1)}>
+            Move up<span className="sr-only">: part {index + 1}</span>
           </Button>
-        </div>
+        )}
+        {index === count - 1 ? null : (
+          <Button onClick={() => onMove(1)}>
+            Move down<span className="sr-only">: part {index + 1}</span>
+          </Button>
+        )}
+        <Button variant="danger" onClick={onRemove}>
+          Take away<span className="sr-only">: part {index + 1}</span>
+        </Button>
       </div>
-    </details>
+    </Fold>
   );
 }
 
-function PartFields({ part, index, count, problemAt, onLab, onChange }: PartEditorProps) {
+const settingNames = ['templates', 'windowMinutes', 'minutesAllowed', 'weight'];
+const hasProblemIn = (
+  names: readonly string[],
+  index: number,
+  problemAt: (field: string) => string | null,
+): boolean => names.some((name) => problemAt(`parts.${String(index)}.${name}`) !== null);
+
+function PartFields(props: PartEditorProps) {
+  const { part, index, count, problemAt, onLab } = props;
   const path = `parts.${String(index)}`;
-  const { canBeTimed, withoutSky = false } = labOptions[part.lab];
   const isLab = (value: string): value is Lab => labs.some((lab) => lab === value);
   return (
     <div className="space-y-4">
@@ -101,6 +98,29 @@ function PartFields({ part, index, count, problemAt, onLab, onChange }: PartEdit
           </Select>
         )}
       </Field>
+      {count === 1 ? (
+        <Fold
+          // Which lessons are asked about is the teacher's to say; kinds of task are all as good.
+          key={part.lab}
+          startsOpen={labOptions[part.lab].ofAllKinds === true}
+          title={labOptions[part.lab].ofAllKinds === true ? 'Lessons' : 'Tasks'}
+          now={partDraftSettings(part)}
+          hasProblem={hasProblemIn(settingNames, index, problemAt)}
+        >
+          <PartSettings {...props} />
+        </Fold>
+      ) : (
+        <PartSettings {...props} />
+      )}
+    </div>
+  );
+}
+
+function PartSettings({ part, index, count, problemAt, onChange }: PartEditorProps) {
+  const path = `parts.${String(index)}`;
+  const { canBeTimed } = labOptions[part.lab];
+  return (
+    <>
       <Kinds
         id={`${path}.templates`}
         part={part}
@@ -108,17 +128,17 @@ function PartFields({ part, index, count, problemAt, onLab, onChange }: PartEdit
         onChange={onChange}
       />
       <div className="flex flex-wrap gap-x-6 gap-y-4">
-        {withoutSky ? null : (
+        {hasMoment(part.lab) ? (
           <DecimalField
             id={`${path}.windowMinutes`}
             label="Window of time"
             unit="± minutes"
-            hint="How far a task’s moment may lie from the evening’s. In 40 minutes the sky turns by 10°. With 0 everyone gets the same moment."
+            hint="How far each student’s time of the evening may lie from the one set below. In 40 minutes the sky turns by 10°. With 0 everyone gets the same moment."
             error={problemAt(`${path}.windowMinutes`)}
             value={part.windowMinutes}
             onChange={(windowMinutes) => onChange({ ...part, windowMinutes })}
           />
-        )}
+        ) : null}
         {canBeTimed ? (
           <DecimalField
             id={`${path}.minutesAllowed`}
@@ -141,7 +161,7 @@ function PartFields({ part, index, count, problemAt, onLab, onChange }: PartEdit
           />
         )}
       </div>
-    </div>
+    </>
   );
 }
 
@@ -168,7 +188,9 @@ function Kinds({
       <legend className="mb-1 font-semibold">
         {ofAllKinds ? 'Lessons to ask about' : 'Kinds of task'}
       </legend>
-      <p className="max-w-measure text-sm text-soft">{ofAllKinds ? questionsLead : tasksLead}</p>
+      <p className="max-w-measure text-sm text-soft">
+        {ofAllKinds ? questionsLead : drawsLead(hasMoment(part.lab))}
+      </p>
       {templates.map((template) => (
         <Checkbox
           key={template}

@@ -1,5 +1,6 @@
 import { labText, templateText } from '@/components/grading/template-text';
-import { labOptions } from '@/lib/variants/labs';
+import { hasMoment, labOptions } from '@/lib/variants/labs';
+import { countWord } from '@/lib/wording/count-word';
 import type { PartDraft } from './part-draft';
 
 /** A part as it is called in the form: its lab, or of questions the one lesson they are on. */
@@ -13,11 +14,15 @@ export function partDraftName({ lab, templates }: Pick<PartDraft, 'lab' | 'templ
 /** What is set in a part, in a few words. */
 export function partDraftSettings(part: PartDraft): string {
   const { lab, templates, windowMinutes } = part;
-  const { ofAllKinds = false, withoutSky = false } = labOptions[lab];
+  const { templates: all, ofAllKinds = false } = labOptions[lab];
   const [only, ...more] = templates;
   const kinds =
     only !== undefined && more.length === 0
       ? templateText(lab, only).name
-      : `${templates.length === 0 ? 'no' : String(templates.length)} ${ofAllKinds ? 'lessons' : 'kinds'}`;
-  return withoutSky ? kinds : `${kinds}, ± ${windowMinutes} minutes`;
+      : ofAllKinds
+        ? `${countWord(templates.length)} lessons`
+        : templates.length === all.length
+          ? `all ${countWord(all.length)} kinds`
+          : `${countWord(templates.length)} of ${countWord(all.length)} kinds`;
+  return hasMoment(lab) ? `${kinds}, ± ${windowMinutes} minutes` : kinds;
 }

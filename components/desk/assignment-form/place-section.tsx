@@ -7,7 +7,9 @@ import type { Place } from '@/lib/data/places';
 import { DecimalField } from '../decimal-field';
 import type { AssignmentDraft } from './assignment-draft';
 import { PlaceSearch, placeText } from '@/components/lab/place-search';
-import { Section, type SectionProps } from './section';
+import { Fold } from './fold';
+import type { SectionProps } from './section';
+import { placeWords } from './set-words';
 
 /** A minus sign before the number means south or west, whichever side was set before. */
 function withSide<Side extends string>(
@@ -19,6 +21,13 @@ function withSide<Side extends string>(
   if (!minus.test(text)) return { text, side };
   return { text: text.replace(minus, ''), side: negative };
 }
+
+const fields = [
+  'placeName',
+  'scenario.place.latitudeDeg',
+  'scenario.place.longitudeDeg',
+  'scenario.place.elevationM',
+];
 
 export function PlaceSection({
   draft,
@@ -38,11 +47,17 @@ export function PlaceSection({
     });
   }
   return (
-    <Section
+    <Fold
+      asSection
       id="section-place"
       title="Place"
-      lead="Students see the name, and the coordinates rounded to a tenth of a degree."
+      now={placeWords(draft)}
+      startsOpen={draft.placeName === ''}
+      hasProblem={fields.some((field) => problemAt(field) !== null)}
     >
+      <p className="max-w-measure text-soft">
+        Students see the name, and the coordinates rounded to a tenth of a degree.
+      </p>
       <PlaceSearch search={searchPlaces} onTake={take} />
       <Field id="placeName" label="Name of the place" error={problemAt('placeName')}>
         {(control) => (
@@ -109,6 +124,6 @@ export function PlaceSection({
           onChange={(elevationM) => change({ elevationM })}
         />
       </div>
-    </Section>
+    </Fold>
   );
 }

@@ -5,6 +5,7 @@ import { Button } from '@/components/ui/button';
 import { Field } from '@/components/ui/field';
 import { StatusLine } from '@/components/ui/status-line';
 import { TextInput } from '@/components/ui/text-input';
+import { hasMoment } from '@/lib/variants/labs';
 import { splitLocalTime } from '../local-time-text';
 import type { AssignmentDraft } from './assignment-draft';
 import type { AssignmentFormActions, MomentAnswer } from './form-actions';
@@ -67,7 +68,11 @@ export function TimeSection({
     <Section
       id="section-time"
       title="Date and time"
-      lead="The clock at the place. Each student gets a time near it, within the window set further down."
+      lead={
+        draft.parts.some(({ lab }) => hasMoment(lab))
+          ? 'The clock at the place. Each student gets a time near it, within the window of time set with the tasks.'
+          : 'The clock at the place.'
+      }
     >
       <div className="flex flex-wrap gap-x-6 gap-y-4">
         <TimeFields

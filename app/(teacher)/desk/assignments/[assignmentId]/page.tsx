@@ -3,11 +3,14 @@ import { notFound } from 'next/navigation';
 import { keyWarnings, type KeyWarning } from '@/components/desk/answer-key/key-warnings';
 import { isUnderSky, PartKey } from '@/components/desk/answer-key/part-key';
 import { AssignmentSummary } from '@/components/desk/assignment-summary';
+import { partDraftName } from '@/components/desk/assignment-form/part-words';
 import { ConfirmAction } from '@/components/desk/confirm-action';
+import { attemptsInRules, givenText } from '@/components/desk/given-text';
 import { ProgressPanel } from '@/components/desk/progress-panel';
 import { zonedTimeText } from '@/components/grading/zoned-time';
 import { skyPictureStars } from '@/components/sky/sky-picture-stars';
 import { labText } from '@/components/grading/template-text';
+import { lessonName } from '@/components/questions/lesson-name';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';
 import { PageHeader } from '@/components/ui/page-header';
@@ -52,6 +55,17 @@ export default async function AssignmentPage({
   if (details === null) notFound();
   const { id, state, canEdit, policy } = assignment;
   const isDraft = state === 'draft';
+  const given = givenText({
+    parts: assignment.parts.map(partDraftName),
+    lessons: assignment.lessons.map(lessonName),
+    className: details.name,
+    studentCount: details.studentCount,
+    due:
+      policy.dueAt === null
+        ? null
+        : `${zonedTimeText(policy.dueAt, assignment.dueTimeZone)} (${assignment.dueTimeZone})`,
+    attempts: attemptsInRules(policy.attemptsAllowed, policy.counting),
+  });
   const attempts = assignment.attemptsUnderWay + assignment.attemptsSubmitted;
   const warnings = warningsOf(previews ?? [], assignment.parts);
   const rows = (gradebook?.students ?? []).flatMap(({ id: studentId, displayName, left }) => {
@@ -109,7 +123,7 @@ export default async function AssignmentPage({
                 action={publish.bind(null, id)}
                 variant="primary"
                 title="Publish it?"
-                description={`All ${details.studentCount} ${details.studentCount === 1 ? 'student' : 'students'} of ${details.name} will see it among their work. It can still be changed; attempts that have started by then stay as they are.`}
+                description={`${given} They see it among their work at once. It can still be changed; attempts that have started by then stay as they are.`}
                 confirmLabel="Publish"
                 busyLabel="Publishing"
               >
@@ -140,6 +154,12 @@ export default async function AssignmentPage({
             Feedback was released {zonedTimeText(assignment.feedbackReleasedAt, details.timeZone)}.
           </p>
         )}
+        {isDraft ? (
+          <p className="max-w-measure">
+            <span className="font-semibold">When you publish: </span>
+            {given}
+          </p>
+        ) : null}
         {isDraft && details.studentCount === 0 ? (
           <Notice tone="caution" title="The class has no students yet">
             <p>Publish when you like; the roster can follow.</p>

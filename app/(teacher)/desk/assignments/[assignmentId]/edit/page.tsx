@@ -5,6 +5,7 @@ import { Notice } from '@/components/ui/notice';
 import { PageHeader } from '@/components/ui/page-header';
 import { getViewer } from '@/lib/auth/session';
 import { getAssignment } from '@/lib/data/assignments';
+import { getClass } from '@/lib/data/classes';
 import { routes } from '@/lib/routes';
 import { localTimeOfInstant } from '@/lib/sky/local-time';
 import { labOptions } from '@/lib/variants/labs';
@@ -27,8 +28,11 @@ export default async function EditAssignmentPage({
   params: Promise<{ assignmentId: string }>;
 }) {
   const { assignmentId } = await params;
-  const assignment = await getAssignment(await getViewer(), assignmentId);
+  const viewer = await getViewer();
+  const assignment = await getAssignment(viewer, assignmentId);
   if (assignment === null || !assignment.canEdit) notFound();
+  const details = await getClass(viewer, assignment.classId);
+  if (details === null) notFound();
   const { id, policy, dueTimeZone, attemptsUnderWay, version } = assignment;
   return (
     <>
@@ -68,6 +72,7 @@ export default async function EditAssignmentPage({
           zones={knownTimeZones()}
           lessons={await lessonChoices()}
           titles={nextTitles([])}
+          givenTo={{ className: details.name, studentCount: details.studentCount }}
           saveLabel="Save and see the answer key"
           actions={{
             searchPlaces: findPlaces,

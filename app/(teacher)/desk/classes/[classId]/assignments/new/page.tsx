@@ -71,6 +71,7 @@ export default async function NewAssignmentPage({
         zones={knownTimeZones()}
         lessons={lessons}
         titles={titles}
+        givenTo={{ className: details.name, studentCount: details.studentCount }}
         withPresets
         saveLabel="Save the draft and see the answer key"
         actions={{
