@@ -19,7 +19,7 @@ function show({ classes, sessions, invitations, coverLinks, securityEvents }: Pu
   console.log(`  ${securityEvents} entries of the security log, old or about nobody any more`);
 }
 
-const { folder, given } = chooseData(['yes']);
+const { folder, given } = chooseData({ command: 'npm run purge', flags: ['yes'], word: null });
 const now = new Date();
 if (given.has('yes')) {
   const report = await purge(now);
