@@ -33,6 +33,7 @@ function problemsOfTexts(drawing: ItemDrawing): string[] {
       ...(runsOut(box) ? [`“${text}” runs out of the drawing.`] : []),
       ...(size < (leastTextSize * width) / 320 ? [`“${text}” is too small for a phone.`] : []),
     ]),
+    ...hiddenTexts(drawing).map((text) => `Something is drawn over “${text}”.`),
     ...texts.flatMap((one, index) =>
       texts
         .slice(index + 1)
@@ -40,6 +41,25 @@ function problemsOfTexts(drawing: ItemDrawing): string[] {
         .map(({ text }) => `“${one.text}” and “${text}” lie over each other.`),
     ),
   ];
+}
+
+/** Texts over which something filled was drawn afterwards. */
+function hiddenTexts({ shapes }: ItemDrawing): string[] {
+  return shapes.flatMap((shape, index) => {
+    if (shape.kind !== 'text') return [];
+    const box = textBox(shape);
+    const covers = shapes.slice(index + 1).some((later) => {
+      if (later.kind === 'circle')
+        return (
+          later.fill !== undefined && reachOf({ x: later.cx, y: later.cy }, box) < later.r - slack
+        );
+      if (later.kind !== 'rect' || later.fill === undefined || later.turnDeg !== undefined)
+        return false;
+      const { x, y, w, h } = later;
+      return boxesOverlap(box, { left: x, right: x + w, top: y, bottom: y + h });
+    });
+    return covers ? [shape.text] : [];
+  });
 }
 
 /** Rings that hide a text or each other. */

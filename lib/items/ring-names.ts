@@ -28,17 +28,20 @@ export const nameAt = ({ x, y }: Point, { right, down }: Corner, unit: number): 
  * upper right where that is as good as anywhere.
  */
 export function cornersOfNames(
-  { width, shapes }: ItemDrawing,
+  { width, height, shapes }: ItemDrawing,
   spots: readonly Point[],
 ): readonly Corner[] {
   const unit = width / 320;
   const texts = shapes.flatMap((shape) => (shape.kind === 'text' ? [textBox(shape)] : []));
   const names: Point[] = [];
+  const isInside = ({ x, y }: Point): boolean =>
+    Math.min(x, y, width - x, height - y) > nameRadius * unit;
   return spots.map((spot) => {
     const costs = corners.map((corner) => {
       const at = nameAt(spot, corner, unit);
       const others = spots.filter((other) => other !== spot);
       return (
+        (isInside(at) ? 0 : 3) +
         10 * texts.filter((box: Box) => reachOf(at, box) < nameRadius * unit).length +
         5 * names.filter((other) => apart(at, other) < 2 * nameRadius * unit).length +
         others.filter((other) => apart(at, other) < (ringRadius + nameRadius) * unit).length

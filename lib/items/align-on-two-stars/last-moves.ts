@@ -113,7 +113,7 @@ function tubeMoves({ random, world }: ItemDraw) {
 /** Two bars: what the motor turned and what the tube did. */
 function motorAndTube(motor: number, tube: number, { minus }: Axis): ItemDrawing {
   const px = 240 / motor;
-  const bar = (y: number, length: number, text: string, fill: 'accent' | 'sky'): Shape[] => [
+  const bar = (y: number, length: number, text: string, fill: 'accent' | 'strong'): Shape[] => [
     { kind: 'text', x: 20, y: y - 6, text, size: 13, tone: 'ink' },
     { kind: 'rect', x: 20, y, w: Math.round(length * px), h: 16, fill },
   ];
@@ -123,7 +123,7 @@ function motorAndTube(motor: number, tube: number, { minus }: Axis): ItemDrawing
     alternative: `The motor turns ${arcmin(motor)} ${minus}, the tube only ${arcmin(tube)}.`,
     shapes: [
       ...bar(26, motor, `The motor: ${arcmin(motor)} ${minus}`, 'accent'),
-      ...bar(76, tube, `The tube: ${arcmin(tube)} ${minus}`, 'sky'),
+      ...bar(76, tube, `The tube: ${arcmin(tube)} ${minus}`, 'strong'),
     ],
   };
 }
@@ -248,7 +248,7 @@ export const lastMoves: ItemFamily = {
   objective: 'play',
   skill: 'align',
   title: 'The last moves, and play in the gears',
-  version: 1,
+  version: 2,
   templates: {
     'reads-true': readsTrue,
     'tube-moves': tubeMoves,

@@ -32,6 +32,8 @@ const winds = [
 /** Without a label where the learner points: the rings over the drawing carry letters of their own. */
 export type ChartMark = ChartPlace & { label?: string; kind?: 'star' | 'target' };
 export type ChartArrow = { from: ChartPlace; to: ChartPlace };
+/** A few degrees are lost below a star: arrows are drawn longer, all by as much, the longest so long. */
+const longestArrow = 44;
 
 /** The whole sky with places on it. */
 export function skyChart({
@@ -43,6 +45,7 @@ export function skyChart({
   arrows?: readonly ChartArrow[];
   alternative: string;
 }): ItemDrawing {
+  const lines = lengthened(arrows);
   const ring = (altitudeDeg: number): Shape => ({
     kind: 'circle',
     cx: centre.x,
@@ -64,9 +67,9 @@ export function skyChart({
         const { x, y } = chartPoint({ azimuthDeg, altitudeDeg: -10 });
         return { kind: 'text', x, y: y + 5, text, size: 13, tone: 'ink', anchor: 'middle' };
       }),
-      ...arrows.flatMap(arrowShapes),
+      ...lines.flatMap(arrowShapes),
       ...marks.flatMap(markShape),
-      ...namesBeside(marks, arrows),
+      ...namesBeside(marks, lines),
     ],
   };
 }
@@ -81,7 +84,7 @@ function markShape({ kind = 'star', ...place }: ChartMark): Shape {
 /** Room for a ring over what may be pointed at, and for a star's own points. */
 const roomOf = { target: 16, star: 7 };
 
-function namesBeside(marks: readonly ChartMark[], arrows: readonly ChartArrow[]): Shape[] {
+function namesBeside(marks: readonly ChartMark[], lines: readonly Line[]): Shape[] {
   const dots = marks.map(({ label, kind = 'star', ...place }) => ({
     label,
     kind,
@@ -96,7 +99,14 @@ function namesBeside(marks: readonly ChartMark[], arrows: readonly ChartArrow[])
       ...dots.map((dot) =>
         boxRound(dot, dot.kind === 'target' && dot.label === undefined ? roomOf.target : 5.5),
       ),
-      ...arrows.map(({ to }) => boxRound(chartPoint(to), roomOf.star)),
+      ...lines.flatMap(({ from, to }) =>
+        [0.4, 0.7, 1].map((share) =>
+          boxRound(
+            { x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y) },
+            roomOf.star,
+          ),
+        ),
+      ),
     ],
     within: boxRound(centre, rim),
   });
@@ -106,8 +116,24 @@ const starPath = (x: number, y: number): string =>
   `M${figure(x)} ${figure(y - 7)}l1.6 5.4 5.4 1.6 -5.4 1.6 -1.6 5.4 -1.6 -5.4 -5.4 -1.6 5.4 -1.6Z`;
 const figure = (value: number): string => String(round(value));
 
-function arrowShapes({ from, to }: ChartArrow): Shape[] {
-  const [a, b] = [chartPoint(from), chartPoint(to)];
+type Line = { from: { x: number; y: number }; to: { x: number; y: number } };
+
+function lengthened(arrows: readonly ChartArrow[]): Line[] {
+  const lines = arrows.map(({ from, to }) => ({ from: chartPoint(from), to: chartPoint(to) }));
+  const longest = Math.max(
+    ...lines.map(({ from, to }) => Math.hypot(to.x - from.x, to.y - from.y)),
+  );
+  const times = Math.max(1, longestArrow / longest);
+  return lines.map(({ from, to }) => ({
+    from,
+    to: {
+      x: round(from.x + times * (to.x - from.x)),
+      y: round(from.y + times * (to.y - from.y)),
+    },
+  }));
+}
+
+function arrowShapes({ from: a, to: b }: Line): Shape[] {
   const length = Math.hypot(b.x - a.x, b.y - a.y);
   if (length < 1) return [];
   const [dx, dy] = [(b.x - a.x) / length, (b.y - a.y) / length];

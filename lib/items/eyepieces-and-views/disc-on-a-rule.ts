@@ -34,6 +34,8 @@ export function discOnARule({ random, world }: ItemDraw) {
 
 function ruleDrawing(startMm: number, pupilMm: number): ItemDrawing {
   const at = (mm: number) => 24 + 27 * mm;
+  // Room for the whole disc above the rule.
+  const edge = Math.max(128, Math.ceil(27 * pupilMm) + 20);
   const marks = Array.from({ length: 51 }, (_, tenths): Shape[] => {
     const mm = tenths / 5;
     const whole = tenths % 5 === 0;
@@ -42,8 +44,8 @@ function ruleDrawing(startMm: number, pupilMm: number): ItemDrawing {
         kind: 'line',
         x1: at(mm),
         x2: at(mm),
-        y1: 130,
-        y2: whole ? 148 : 138,
+        y1: edge + 2,
+        y2: edge + (whole ? 20 : 10),
         stroke: 'ink',
         width: whole ? 1.5 : 0.7,
       },
@@ -52,7 +54,7 @@ function ruleDrawing(startMm: number, pupilMm: number): ItemDrawing {
             {
               kind: 'text' as const,
               x: at(mm),
-              y: 164,
+              y: edge + 36,
               text: String(mm),
               anchor: 'middle' as const,
             },
@@ -62,22 +64,22 @@ function ruleDrawing(startMm: number, pupilMm: number): ItemDrawing {
   }).flat();
   return {
     width: 320,
-    height: 190,
+    height: edge + 62,
     alternative: `A rule with a mark every fifth of a millimetre. The disc of light lies on it from ${inNumber(startMm, 1)} mm to ${inNumber(startMm + pupilMm, 1)} mm.`,
     shapes: [
-      { kind: 'rect', x: 4, y: 8, w: 312, h: 168, fill: 'sunken', stroke: 'strong' },
+      { kind: 'rect', x: 4, y: 8, w: 312, h: edge + 40, fill: 'sunken', stroke: 'strong' },
       {
         kind: 'circle',
         cx: at(startMm + pupilMm / 2),
-        cy: 126 - (27 * pupilMm) / 2,
+        cy: edge - 2 - (27 * pupilMm) / 2,
         r: (27 * pupilMm) / 2,
         fill: 'lamp',
         stroke: 'ink',
         width: 1,
       },
-      { kind: 'rect', x: 10, y: 128, w: 300, h: 44, fill: 'panel', stroke: 'strong' },
+      { kind: 'rect', x: 10, y: edge, w: 300, h: 44, fill: 'panel', stroke: 'strong' },
       ...marks,
-      { kind: 'text', x: 308, y: 124, text: 'mm', anchor: 'end' },
+      { kind: 'text', x: 308, y: edge - 6, text: 'mm', anchor: 'end' },
     ],
   };
 }

@@ -184,7 +184,7 @@ export const eyepieceForIt: ItemFamily = {
   objective: 'choose',
   skill: 'field',
   title: 'The eyepiece for what one wants to see',
-  version: 1,
+  version: 2,
   templates: {
     'whole-and-large': wholeAndLarge,
     'part-the-pair': partThePair,

@@ -41,7 +41,7 @@ function drawLabel({ inputA, volts, amperes, centre }: Label): ItemDrawing {
       { kind: 'text', x: 202, y: 46, text: `${String(inputA)} A`, size: 15 },
       { kind: 'text', x: 18, y: 90, text: 'OUT', size: 13, tone: 'soft' },
       { kind: 'text', x: 66, y: 90, text: `${String(volts)} V`, size: 17, bold: true },
-      ...directCurrentShapes(116, 90),
+      ...directCurrentShapes(107, 90),
       { kind: 'text', x: 196, y: 90, text: `${String(amperes)} A`, size: 17, bold: true },
       ...polarityShapes(84, 124, centre),
       // A house: walls and roof.

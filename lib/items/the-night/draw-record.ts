@@ -1,4 +1,5 @@
 import type { ItemDrawing, Shape } from '../drawing';
+import { enough } from './sign-off-words';
 import { helpWords, type NeededLevel, type Observation } from '../../mastery/sign-off';
 
 const rowHeight = 64;
@@ -33,7 +34,7 @@ export function drawRecord(
   return {
     width: 320,
     height: 70 + rowHeight * observations.length,
-    alternative: `A card for the skill “${skill}”, to be signed off at level ${String(needed)} or above. ${told.join('. ')}.`,
+    alternative: `A card for the skill “${skill}”, to be signed off at ${enough(needed)}. ${told.join('. ')}.`,
     shapes: [
       {
         kind: 'rect',
@@ -53,7 +54,7 @@ export function drawRecord(
         y: 46,
         size: 13,
         tone: 'soft',
-        text: `signed off at level ${String(needed)} or above, twice`,
+        text: `signed off at ${enough(needed)}, twice`,
       },
       ...rows,
     ],

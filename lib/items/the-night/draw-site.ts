@@ -4,9 +4,11 @@ import type { ItemDrawing, Shape } from '../drawing';
 export type SitePlace = 'grass' | 'path' | 'lamp' | 'tree' | 'puddle' | 'slope';
 export type Site = Readonly<Record<SitePlace, { column: number; row: number }>>;
 
-const size = 52;
+const size = 49;
+/** Beside the plan stand the rows' numbers, so that nothing on it hides them. */
+const left = 22;
 export const siteSpot = ({ column, row }: { column: number; row: number }) => ({
-  x: 4 + size * (column + 0.5),
+  x: left + size * (column + 0.5),
   y: 4 + size * (row + 0.5),
 });
 export const siteWhere = ({ column, row }: { column: number; row: number }): string =>
@@ -32,7 +34,7 @@ function thing(place: SitePlace, x: number, y: number): Shape[] {
       }));
     case 'path':
       return [
-        { kind: 'rect', x: x - 26, y: y - 12, w: 52, h: 24, fill: 'sunken', stroke: 'strong' },
+        { kind: 'rect', x: x - 24, y: y - 12, w: 48, h: 24, fill: 'sunken', stroke: 'strong' },
         { kind: 'line', x1: x - 22, x2: x + 22, y1: y, y2: y, stroke: 'strong', dashed: true },
       ];
     case 'lamp':
@@ -74,12 +76,12 @@ export function drawSite(site: Site): ItemDrawing {
   const told = places.map((place) => `${siteWhere(site[place])}: ${inWords[place]}`).sort();
   return {
     width: 320,
-    height: 236,
+    height: 224,
     alternative: `A plan of the yard from above in six columns, from the left, and four rows, from the top. ${told.join('. ')}.`,
     shapes: [
       {
         kind: 'rect',
-        x: 4,
+        x: left,
         y: 4,
         w: 6 * size,
         h: 4 * size,
@@ -89,16 +91,16 @@ export function drawSite(site: Site): ItemDrawing {
       },
       ...[1, 2, 3, 4, 5].map((i): Shape => ({
         kind: 'line',
-        x1: 4 + size * i,
-        x2: 4 + size * i,
+        x1: left + size * i,
+        x2: left + size * i,
         y1: 4,
         y2: 4 + 4 * size,
         stroke: 'line',
       })),
       ...[1, 2, 3].map((i): Shape => ({
         kind: 'line',
-        x1: 4,
-        x2: 4 + 6 * size,
+        x1: left,
+        x2: left + 6 * size,
         y1: 4 + size * i,
         y2: 4 + size * i,
         stroke: 'line',
@@ -106,16 +108,16 @@ export function drawSite(site: Site): ItemDrawing {
       ...places.flatMap((place) => thing(place, siteSpot(site[place]).x, siteSpot(site[place]).y)),
       ...[1, 2, 3, 4].map((row): Shape => ({
         kind: 'text',
-        x: 8,
-        y: 4 + size * (row - 1) + 15,
+        x: 4,
+        y: 4 + size * (row - 0.5) + 5,
         text: String(row),
         tone: 'soft',
         size: 13,
       })),
       ...Array.from('123456', (text, i): Shape => ({
         kind: 'text',
-        x: 4 + size * (i + 0.5),
-        y: 230,
+        x: left + size * (i + 0.5),
+        y: 218,
         text,
         anchor: 'middle',
         tone: 'soft',

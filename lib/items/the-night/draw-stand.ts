@@ -102,7 +102,7 @@ function standShapes(stand: Stand): Shape[] {
 function leadShapes({ on, supply, handControl }: Leads): Shape[] {
   return [
     { kind: 'circle', cx: 182, cy: 92, r: 5, fill: on ? 'lamp' : 'panel', stroke: 'ink' },
-    { kind: 'text', x: 196, y: 97, text: on ? 'on' : 'off', size: 12 },
+    { kind: 'text', x: 204, y: 97, text: on ? 'on' : 'off', size: 12 },
     ...(supply
       ? ([
           { kind: 'path', d: 'M140 100 C90 110 60 130 62 164', stroke: 'ink', width: 2 },

@@ -215,7 +215,7 @@ export const packingUp: ItemFamily = {
   objective: 'pack-up',
   skill: 'safety',
   title: 'Packing up in a safe order',
-  version: 1,
+  version: 2,
   templates: {
     'in-order': inOrder,
     'what-next': whatNext,

@@ -214,7 +214,7 @@ export const planOfTheNight: ItemFamily = {
   objective: 'plan',
   skill: 'safety',
   title: 'The plan of an evening',
-  version: 1,
+  version: 2,
   templates: {
     'go-or-not': goOrNot,
     'the-evening': theEvening,

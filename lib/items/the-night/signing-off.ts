@@ -14,7 +14,7 @@ import {
   type Observation,
   type Standing,
 } from '../../mastery/sign-off';
-import { gateSlips, vignettes } from './sign-off-words';
+import { enough, gateSlips, vignettes } from './sign-off-words';
 
 const rule =
   'Signed off means: seen on two dates at least, at the level that the teacher has set, and no gate failed. No score makes up for a failed gate.';
@@ -68,7 +68,7 @@ function readTheCard({ random }: ItemDraw) {
     level:
       wanted === 'one-date'
         ? `Not yet: below level ${String(needed)}`
-        : `Not yet: fewer than two at level ${String(needed)} or above`,
+        : `Not yet: fewer than two at ${enough(needed)}`,
   };
   const why: Readonly<Record<Verdict, string>> = {
     'signed-off':
@@ -77,7 +77,7 @@ function readTheCard({ random }: ItemDraw) {
         : {
             gate: 'A gate was failed, and no level makes up for that.',
             'one-date': 'One good evening may be luck. It takes two dates.',
-            level: `It takes two evenings at level ${String(needed)} or above.`,
+            level: `It takes two evenings at ${enough(needed)}.`,
           }[wanted],
     gate:
       wanted === 'gate'
@@ -89,7 +89,7 @@ function readTheCard({ random }: ItemDraw) {
         : `It was seen on ${String(seen.length)} dates.`,
     level:
       wanted === 'level'
-        ? `Only levels ${String(needed)} and above count, and it takes two.`
+        ? `Only ${enough(needed)} counts, and it takes two evenings.`
         : wanted === 'one-date'
           ? 'The one evening was at the level. What is missing is a second.'
           : 'There are two at the level.',
@@ -120,12 +120,12 @@ function howManyMore({ random }: ItemDraw) {
   const key = observationsNeeded - countedIn();
   const atLevel = seen.filter(({ level }) => level >= needed).length;
   return numeric({
-    prompt: `How many more evenings at level ${String(needed)} or above, with every gate passed, does this student need in “${skill}”?`,
+    prompt: `How many more evenings at ${enough(needed)}, with every gate passed, does this student need in “${skill}”?`,
     drawing: drawRecord(skill, needed, seen),
     unit: 'evenings',
     key,
     tolerance: { mode: 'absolute', full: 0, zero: 1 },
-    explanation: `${String(countedIn())} of the evenings ${countedIn() === 1 ? 'counts' : 'count'}: level ${String(needed)} or above and no gate failed. It takes two.`,
+    explanation: `${String(countedIn())} of the evenings ${countedIn() === 1 ? 'counts' : 'count'}: ${enough(needed)} and no gate failed. It takes two.`,
     slips: [
       {
         gives: observationsNeeded - Math.min(observationsNeeded, atLevel),
@@ -182,7 +182,7 @@ function whatCounts({ random }: ItemDraw) {
       : {}),
   });
   return several({
-    prompt: `“${pickOne(random, skillNames)}” is signed off at level ${String(needed)} or above. Tick the evenings that count.`,
+    prompt: `“${pickOne(random, skillNames)}” is signed off at ${enough(needed)}. Tick the evenings that count.`,
     explanation: rule,
     right: seen.filter((one) => counts(one, needed)).map(option),
     wrong: seen.filter((one) => !counts(one, needed)).map(option),
@@ -196,7 +196,7 @@ export const signingOff: ItemFamily = {
   objective: 'sign-off',
   skill: 'safety',
   title: 'What the sign-off looks at',
-  version: 1,
+  version: 2,
   templates: {
     'read-the-card': readTheCard,
     'how-many-more': howManyMore,

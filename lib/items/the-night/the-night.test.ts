@@ -240,7 +240,7 @@ describe('the sign-off', () => {
   it('is never given by a card on which fewer than two evenings count, as its words tell', () => {
     for (const item of draws(signingOff, 'read-the-card')) {
       const words = item.drawing?.alternative ?? '';
-      const needed = Number(/at level (\d) or above/.exec(words)?.[1]);
+      const needed = Number(/signed off at level (\d)/.exec(words)?.[1]);
       const evenings = words.split('. ').slice(1);
       const good = evenings.filter(
         (one) => Number(/level (\d)/.exec(one)?.[1]) >= needed && one.includes('all gates passed'),

@@ -17,7 +17,7 @@ type Riddle = {
 
 /** How far the lights stand from the second star, and from each other at least; degrees. */
 type Spread = { from: number; to: number; clear: number };
-export const closeBy: Spread = { from: 7, to: 18, clear: 6 };
+export const closeBy: Spread = { from: 10, to: 18, clear: 10 };
 /** So that the rings on them stay apart on the chart. */
 export const wellApart: Spread = { from: 15, to: 26, clear: 15 };
 

@@ -69,7 +69,7 @@ function twoArrows({ random }: ItemDraw) {
       { ...b, label: 'B' },
     ];
     return choice({
-      prompt: `${suspectLatitude(suspects)}, two first slews, before any alignment. The one to star A ends ${landingText(seen[0])}; the one to B ${landingText(seen[1])}. The arrows lead from the star to where the tube stopped. What fits both?`,
+      prompt: `${suspectLatitude(suspects)}, two first slews, before any alignment. The one to star A ends ${landingText(seen[0])}; the one to B ${landingText(seen[1])}. The arrows lead from the star toward where the tube stopped, drawn longer than they are. What fits both?`,
       drawing: skyChart({
         marks,
         arrows: [
@@ -245,7 +245,7 @@ export const slewPatterns: ItemFamily = {
   objective: 'pattern',
   skill: 'diagnose',
   title: 'What the first slews have in common',
-  version: 1,
+  version: 2,
   templates: {
     'two-arrows': twoArrows,
     'highest-landing': highestLanding,

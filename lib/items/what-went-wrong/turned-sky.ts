@@ -167,15 +167,16 @@ function turnMatch({ random, world }: ItemDraw) {
 function whereItEnds({ random, world }: ItemDraw) {
   const kit = pickOne(random, world.kits);
   const latitudeDeg = pickOne(random, [52, 45, 38, 33]);
-  const fastHours = pickOne(random, [1, -1]);
+  // An hour would put star and circles over each other on the chart.
+  const fastHours = pickOne(random, [2, -2]);
   const star: ChartPlace = {
     azimuthDeg: random.integer(15, 21) * 10,
     altitudeDeg: random.integer(6, 10) * 5,
   };
   const late = firstSlew({ kind: 'clock', fastHours, latitudeDeg }, star);
   const early = firstSlew({ kind: 'clock', fastHours: -fastHours, latitudeDeg }, star);
-  const higher = { azimuthDeg: star.azimuthDeg, altitudeDeg: star.altitudeDeg + 15 };
-  const lower = { azimuthDeg: star.azimuthDeg, altitudeDeg: star.altitudeDeg - 15 };
+  const higher = { azimuthDeg: star.azimuthDeg, altitudeDeg: star.altitudeDeg + 25 };
+  const lower = { azimuthDeg: star.azimuthDeg, altitudeDeg: star.altitudeDeg - 25 };
   const places = [late.lands, early.lands, higher, lower];
   const marks = [star, ...places.map((place) => ({ ...place, kind: 'target' as const }))];
   const where = fastHours > 0 ? 'west' : 'east';
@@ -184,18 +185,18 @@ function whereItEnds({ random, world }: ItemDraw) {
     where: chartWhere(place),
     reason:
       i === 0
-        ? `A star in the south goes west. An hour ${fastHours > 0 ? 'ahead' : 'behind'} it stands farther ${where}.`
+        ? `A star in the south goes west. Two hours ${fastHours > 0 ? 'ahead' : 'behind'} it stands farther ${where}.`
         : i === 1
-          ? `That is where it is when the clock is an hour ${fastHours > 0 ? 'slow' : 'fast'}.`
+          ? `That is where it is when the clock is two hours ${fastHours > 0 ? 'slow' : 'fast'}.`
           : 'Stars do not climb straight up or down in the south: they pass from east to west.',
   }));
   if (right === undefined) throw new Error('there are four places');
   return point({
-    prompt: `${String(latitudeDeg)}° north. The clock of ${kit.name} is an hour ${fastHours > 0 ? 'fast' : 'slow'}. It slews to the star on the chart, in the south. Point at the open circle where the slew ends.`,
+    prompt: `${String(latitudeDeg)}° north. The clock of ${kit.name} is two hours ${fastHours > 0 ? 'fast' : 'slow'}. It slews to the star on the chart, in the south. Point at the open circle where the slew ends.`,
     drawing: skyChart({ marks, alternative: chartWords(marks) }),
     right,
     wrong,
-    explanation: `The mount looks for the star where it ${fastHours > 0 ? 'will be in' : 'was'} an hour${fastHours > 0 ? '' : ' ago'}, about ${deg(Math.hypot(late.rightDeg, late.upDeg))} to the ${where}.`,
+    explanation: `The mount looks for the star where it ${fastHours > 0 ? 'will be in' : 'was'} two hours${fastHours > 0 ? '' : ' ago'}, about ${deg(Math.hypot(late.rightDeg, late.upDeg))} to the ${where}.`,
   });
 }
 
