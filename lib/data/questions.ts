@@ -107,7 +107,7 @@ const stillAsked = 'Nothing was counted; the question is still open.';
 const loadOwn = (studentId: string, id: string) =>
   db().askedQuestion.findFirst({
     where: { id, studentId },
-    select: { skill: true, item: true, answer: true, answeredAt: true },
+    select: { skill: true, item: true, answer: true, mark: true, answeredAt: true },
   });
 
 /** What is told of the skill, and all evidence of it that the student may know of. */

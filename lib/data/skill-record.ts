@@ -90,7 +90,7 @@ export async function getSkillRecord(
     collectEvidence({ studentId }, now),
     db().askedQuestion.findMany({
       where: { studentId, skill, answeredAt: { lte: now } },
-      select: { id: true, item: true, answer: true },
+      select: { id: true, item: true, answer: true, mark: true },
     }),
   ]);
   const pieces = evidence.filter((piece) => piece.skill === skill);
@@ -137,7 +137,11 @@ export async function getSkillRecord(
 const titleOf = (family: string): string | null =>
   itemBank.find(({ id }) => id === family)?.title ?? null;
 
-const asAnswered = (row: { item: unknown; answer: unknown }): RecordedQuestion => ({
+const asAnswered = (row: {
+  item: unknown;
+  answer: unknown;
+  mark: number | null;
+}): RecordedQuestion => ({
   face: faceOfItem(storedItemSchema.parse(row.item)),
   answer: itemAnswerSchema.parse(row.answer),
   feedback: feedbackOf(row),

@@ -18,6 +18,10 @@ export type ItemFeedback = Judgement & {
 export type ItemGrading =
   { ok: true; feedback: ItemFeedback } | { ok: false; refusal: ItemRefusal };
 
+/** Of a mark from 0 to 1. */
+export const verdictOf = (mark: number): ItemFeedback['verdict'] =>
+  mark === 1 ? 'right' : mark > 0 ? 'near' : 'wrong';
+
 /** Marks one answer from the question alone, so that a regrade is a replay. Never throws on a parsed answer. */
 export function gradeItem(item: Item, answer: ItemAnswer): ItemGrading {
   const judged = judge(item, answer);
@@ -27,7 +31,7 @@ export function gradeItem(item: Item, answer: ItemAnswer): ItemGrading {
     ok: true,
     feedback: {
       ...judged.judgement,
-      verdict: mark === 1 ? 'right' : mark > 0 ? 'near' : 'wrong',
+      verdict: verdictOf(mark),
       explanation: item.explanation,
       afterwards: item.afterwards ?? null,
     },

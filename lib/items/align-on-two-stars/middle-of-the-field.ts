@@ -49,7 +49,7 @@ function readOffset(draw: ItemDraw) {
     unit: 'arcminutes',
     key: Number(key.toFixed(2)),
     tolerance: { mode: 'relative', full: 0.08, zero: 0.3 },
-    explanation: `From the middle to the edge it is half of ${figures(2 * radius, 0)}′, so ${figures(radius)}′. The star is ${part} of that way out.`,
+    explanation: `From the middle to the edge it is half of ${figures(2 * radius)}′: ${figures(radius)}′. The star is ${part} of that way out.`,
     slips: [
       {
         gives: Number((2 * key).toFixed(2)),
@@ -165,7 +165,7 @@ function tenthOfField({ random, world }: ItemDraw) {
     unit: 'arcminutes',
     key: Number(key.toFixed(2)),
     tolerance: { mode: 'relative', full: 0.1, zero: 0.4 },
-    explanation: `${angleText(2 * radius)} from edge to edge is ${figures(radius)}′ from the middle to the edge. A tenth of that is ${figures(key)}′.`,
+    explanation: `${angleText(2 * radius)} from edge to edge is ${figures(radius)}′ from the middle to the edge. A tenth of that is ${figures(key, 2)}′.`,
     slips: [
       {
         gives: Number((2 * key).toFixed(2)),
@@ -247,7 +247,7 @@ export const middleOfTheField: ItemFamily = {
   objective: 'centre',
   skill: 'align',
   title: 'In the middle, near enough',
-  version: 1,
+  version: 2,
   templates: {
     'read-offset': readOffset,
     'best-centred': bestCentred,

@@ -27,7 +27,10 @@ export type Light = Position & {
 };
 
 export type DrawnEvening = {
-  /** "At 52° north, 5 December, 20:00 UTC". */
+  /**
+   * "At 52° north, 5 December, 20:00": by local mean time, which with the latitude says what is up, whatever
+   * the longitude.
+   */
   when: string;
   latitudeDeg: number;
   ms: number;
@@ -140,7 +143,7 @@ function eveningAt({
   }));
   const clock = new Date(ms).toISOString().slice(11, 16);
   return {
-    when: `At ${String(latitudeDeg)}° north, ${dayInWords(ms)}, ${clock} UTC`,
+    when: `At ${String(latitudeDeg)}° north, ${dayInWords(ms)}, ${clock}`,
     latitudeDeg,
     ms,
     answerKey,

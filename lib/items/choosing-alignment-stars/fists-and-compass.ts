@@ -203,7 +203,7 @@ export const fistsAndCompass: ItemFamily = {
   objective: 'place',
   skill: 'choose-stars',
   title: 'Where it stands, by fist and compass',
-  version: 1,
+  version: 2,
   templates: {
     'fists-up': fistsUp,
     'beside-a-direction': besideADirection,

@@ -136,7 +136,7 @@ export const lookAlikes: ItemFamily = {
   objective: 'look-alike',
   skill: 'choose-stars',
   title: 'What could be taken for your star',
-  version: 1,
+  version: 2,
   templates: {
     'who-could-mislead': whoCouldMislead,
     'how-far-off-then': howFarOffThen,

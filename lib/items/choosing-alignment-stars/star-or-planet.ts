@@ -239,7 +239,7 @@ export const starOrPlanet: ItemFamily = {
   objective: 'usable',
   skill: 'choose-stars',
   title: 'A star, or a planet?',
-  version: 1,
+  version: 2,
   templates: {
     'not-on-the-chart': notOnTheChart,
     'point-at-the-wanderer': pointAtTheWanderer,

@@ -182,7 +182,7 @@ export const strikeOut: ItemFamily = {
   objective: 'usable',
   skill: 'choose-stars',
   title: 'Which stars may serve',
-  version: 1,
+  version: 2,
   templates: {
     'may-serve': mayServe,
     'one-to-strike-out': oneToStrikeOut,

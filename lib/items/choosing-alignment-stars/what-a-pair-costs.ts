@@ -214,7 +214,7 @@ export const whatAPairCosts: ItemFamily = {
   objective: 'cost',
   skill: 'choose-stars',
   title: 'What a poor pair costs',
-  version: 1,
+  version: 2,
   templates: {
     'how-many-are-found': howManyAreFound,
     'how-good-is-it': howGoodIsIt,

@@ -220,7 +220,7 @@ export const whichPair: ItemFamily = {
   objective: 'pair',
   skill: 'choose-stars',
   title: 'Which two stars',
-  version: 1,
+  version: 2,
   templates: {
     'which-two': whichTwo,
     'point-at-the-partner': pointAtThePartner,

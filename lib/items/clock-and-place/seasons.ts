@@ -73,7 +73,7 @@ function whenItStandsThere({ random }: ItemDraw) {
   const text = (words: string, when: string) => `About ${words} ${when}`;
   return choice({
     prompt: `${sky.where}, ${sky.when}. ${star.name} stands ${whereabouts(sky.at(star))}. About when in the year does it stand there at ${clockTime(other)}?`,
-    explanation: `A star is two hours earlier each month. ${span(60 * hours)} ${later ? 'later' : 'earlier'} is worth ${right}, ${way}.`,
+    explanation: `A star is two hours earlier each month. ${span(60 * hours)} ${later ? 'later' : 'earlier'} in the night is worth ${right}: ${text(right, way).toLowerCase()}.`,
     right: {
       text: text(right, way),
       reason: `${span(60 * hours)} are worth ${right}: two hours a month.`,
@@ -189,7 +189,7 @@ export const seasons: ItemFamily = {
   objective: 'seasons',
   skill: 'clock-and-place',
   title: 'Earlier every night',
-  version: 1,
+  version: 2,
   templates: {
     'minutes-earlier': minutesEarlier,
     'same-hour-later': sameHourLater,

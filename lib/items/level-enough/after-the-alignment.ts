@@ -103,7 +103,7 @@ function whatSpoils({ random }: ItemDraw) {
       misconception: 'tilt-spoils-alignment' as const,
     },
     {
-      text: `One leg is ${String(5 * mm)} mm longer than the others`,
+      text: `One leg was set ${String(5 * mm)} mm longer than the others before the first star`,
       reason:
         'On sloping ground it must be. Only the head has to be level, and about level will do.',
     },
@@ -233,7 +233,7 @@ export const afterTheAlignment: ItemFamily = {
   objective: 'enough',
   skill: 'level',
   title: 'How level is level enough',
-  version: 1,
+  version: 2,
   templates: {
     'what-is-left': whatIsLeft,
     'what-spoils': whatSpoils,

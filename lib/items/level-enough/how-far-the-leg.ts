@@ -144,13 +144,13 @@ function wideOrNarrow({ random }: ItemDraw) {
     .shuffle([300, 360, 420, 480, 540, 600])
     .slice(0, 3)
     .sort((a, b) => a - b);
-  const heightMm = random.integer(5, 20);
+  const heightMm = random.integer(8, 20);
   const tilt = (radiusMm: number): string => {
     const feet = [0, 120, 240].map((azimuthDeg, index) => ({
       azimuthDeg,
       heightMm: index === 0 ? heightMm : 0,
     }));
-    return `${tiltOf(headSlope(radiusMm, feet)).tiltDeg.toFixed(2)}°`;
+    return `${tiltOf(headSlope(radiusMm, feet)).tiltDeg.toFixed(1)}°`;
   };
   return match({
     prompt: `Three level tripods stand on the ground, their feet nearer to the middle or farther from it. Under one foot of each you push a board ${String(heightMm)} mm thick. How far does each head lean?`,
@@ -171,7 +171,7 @@ export const howFarTheLeg: ItemFamily = {
   objective: 'far',
   skill: 'level',
   title: 'How far the leg has to go',
-  version: 1,
+  version: 2,
   templates: {
     'mm-for-bubble': mmForBubble,
     'sunk-foot': sunkFoot,

@@ -207,7 +207,8 @@ describe('how far', () => {
       for (const { left, right } of item.pairs) {
         const radius = numbersIn(item.left.find(({ id }) => id === left)?.text ?? '')[0] ?? NaN;
         const lean = numbersIn(item.right.find(({ id }) => id === right)?.text ?? '')[0];
-        expect(lean).toBeCloseTo(Math.atan(board / (1.5 * radius)) / rad, 2);
+        // Told to a tenth of a degree.
+        expect(lean).toBeCloseTo(Math.atan(board / (1.5 * radius)) / rad, 1);
       }
     }
   });

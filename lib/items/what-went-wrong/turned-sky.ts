@@ -52,7 +52,7 @@ function howFarOff({ random, world }: ItemDraw) {
     unit: 'degrees',
     key: Number(key.toFixed(2)),
     tolerance: { mode: 'relative', full: 0.1, zero: 0.45 },
-    explanation: `The sky turns 15° an hour, so this is a turn of ${figures(slip.turnDeg, 0)}°, and this star goes along by ${share} it: ${figures(key)}°.`,
+    explanation: `The sky turns 15° an hour, so this is a turn of ${figures(slip.turnDeg)}°, and this star goes along by ${share} it: ${figures(key)}°.`,
     slips: [
       ...(declinationDeg === 0
         ? []
