@@ -2,6 +2,7 @@ import type { CureId } from '../faults/fault-ids';
 import type { FaultAnswerKey, FaultVariant } from '../variants/fault-variant';
 import type { FaultCriterion, FaultResult } from './fault-result';
 import type { FaultRefusal, FaultSubmission } from './fault-submission';
+import { totalOf } from './total-of';
 
 /** Goes up whenever the same submission could earn other marks. */
 export const faultGraderVersion = 1;
@@ -50,7 +51,7 @@ export function gradeFault({
       lab: 'what-went-wrong',
       graderVersion: faultGraderVersion,
       template: variant.template,
-      total: criteria.reduce((sum, { earned }) => sum + earned, 0),
+      total: totalOf(criteria),
       criteria,
       named,
       cure,

@@ -13,6 +13,7 @@ import { pairAdvice } from './pair-advice';
 import { bestOf, figuresOf, rated } from './pair-figures';
 import type { PairCriterion, PairResult, PairStarResult } from './pair-result';
 import type { PairRefusal, PairSubmission } from './pair-submission';
+import { totalOf } from './total-of';
 
 /** Goes up whenever the same submission could earn other marks. */
 export const pairGraderVersion = 1;
@@ -109,7 +110,7 @@ function gradeChoice(
     lab: 'pick-the-pair',
     graderVersion: pairGraderVersion,
     template: variant.template,
-    total: earnedIn(counted),
+    total: totalOf(counted),
     criteria: counted,
     stars: picks,
     chosen,
@@ -127,15 +128,12 @@ function gradeChoice(
   };
 }
 
-const earnedIn = (criteria: readonly PairCriterion[]): number =>
-  criteria.reduce((sum, criterion) => sum + criterion.earned, 0);
-
 /**
  * On a night without any pair choosing earns so much at most. Every part gives way in proportion, so
  * that the parts a student is shown still add up to the mark.
  */
 function withoutAnyPair(criteria: readonly PairCriterion[]): PairCriterion[] {
-  const share = Math.min(1, mostWithoutAnyPair / earnedIn(criteria));
+  const share = Math.min(1, mostWithoutAnyPair / totalOf(criteria));
   return criteria.map((criterion) => ({ ...criterion, earned: share * criterion.earned }));
 }
 

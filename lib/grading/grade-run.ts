@@ -15,6 +15,7 @@ import type { AchievedCell, RunResult } from './run-result';
 import { judgeStars, type JudgedStar } from './run-stars';
 import type { RunSubmission, RunSubmissionRefusal } from './run-submission';
 import { judgeThird } from './run-third';
+import { totalOf } from './total-of';
 
 /** Goes up whenever the same submission could earn other marks. */
 export const runGraderVersion = 1;
@@ -79,7 +80,7 @@ export function gradeRun({
     lab: 'alignment-run',
     graderVersion: runGraderVersion,
     template: variant.template,
-    total: criteria.reduce((sum, { earned }) => sum + earned, 0),
+    total: totalOf(criteria),
     criteria,
     gates: sunGate(run),
     start,

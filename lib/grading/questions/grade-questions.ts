@@ -5,6 +5,7 @@ import type { ItemAnswer } from '../../items/item-answer';
 import type { QuestionSet, QuestionSetKey } from '../../items/question-set/question-set';
 import type { LessonQuestionsResult, QuestionOutcome } from './question-result';
 import type { QuestionSubmission } from './question-submission';
+import { withoutNoise } from '../counted-mark';
 
 /** Goes up with {@link itemGraderVersion}, and whenever a set's marks are put together otherwise. */
 export const questionsGraderVersion = 1;
@@ -34,7 +35,7 @@ export function gradeQuestions(work: {
       lab: 'lesson-questions',
       graderVersion: questionsGraderVersion,
       template: variant.template,
-      total: items.reduce((sum, { mark }) => sum + mark, 0) / items.length,
+      total: withoutNoise(items.reduce((sum, { mark }) => sum + mark, 0) / items.length),
       items,
       gates: [],
     },

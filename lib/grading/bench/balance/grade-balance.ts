@@ -9,6 +9,7 @@ import { balanceSlips } from './balance-slips';
 import type { BenchGrading, BenchRefusal } from '../bench-result';
 import type { BalanceResult } from './balance-result';
 import type { BalanceSubmission } from './balance-submission';
+import { totalOf } from '../../total-of';
 
 /** Goes up whenever the same submission could earn other marks. */
 export const balanceGraderVersion = 1;
@@ -35,7 +36,7 @@ export function gradeBalance({
       lab: 'balance',
       graderVersion: balanceGraderVersion,
       template: variant.template,
-      total: criteria.reduce((sum, { earned }) => sum + earned, 0),
+      total: totalOf(criteria),
       criteria,
       gates: balanceGates(state),
       slips: balanceSlips(variant, judgement, criteria),

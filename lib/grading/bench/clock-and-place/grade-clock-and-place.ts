@@ -15,6 +15,7 @@ import type { ClockAndPlaceSubmission } from './clock-and-place-submission';
 import { formAsItStands, fullForm } from './clock-and-place-work';
 import { clockCriteriaOf } from './clock-criteria';
 import { clockSlipsOf } from './clock-slips-of';
+import { totalOf } from '../../total-of';
 
 /** Goes up whenever the same submission could earn other marks. */
 export const clockAndPlaceGraderVersion = 1;
@@ -67,7 +68,7 @@ export function gradeClockAndPlace({
       lab: 'clock-and-place',
       graderVersion: clockAndPlaceGraderVersion,
       template: variant.template,
-      total: criteria.reduce((sum, { earned }) => sum + earned, 0),
+      total: totalOf(criteria),
       criteria,
       gates: [],
       slips: clockSlipsOf(variant, { ...work, causes, missOf }),

@@ -22,6 +22,7 @@ import { rehearsalMisses } from './rehearsal-misses';
 import { rehearsalRun, runBeforeSetUp, type RehearsalRun } from './rehearsal-run';
 import { skillsShown } from './rehearsal-skills';
 import { rehearsalSlips } from './rehearsal-slips';
+import { totalOf } from '../../total-of';
 
 /** Goes up whenever the same submission could earn other marks. */
 export const dressRehearsalGraderVersion = 1;
@@ -88,7 +89,7 @@ export function gradeDressRehearsal({
     earned: possible[id] * (shares[id] ?? 0),
   }));
   const gates = gatesOf(benchGates(tasks, submission.benches), run, packed);
-  const total = criteria.reduce((sum, { earned }) => sum + earned, 0);
+  const total = totalOf(criteria);
   const { power } = handedOnBy(variant, submission);
   return {
     ok: true,

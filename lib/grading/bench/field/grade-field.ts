@@ -14,6 +14,7 @@ import { judgeEyepiece } from './field-eyepiece-mark';
 import type { FieldCriterion, FieldMistake, FieldResult, FieldSlip } from './field-result';
 import type { FieldSubmission, FieldWay } from './field-submission';
 import { bandShare } from '../band-share';
+import { totalOf } from '../../total-of';
 
 /** Goes up whenever the same submission could earn other marks. */
 export const fieldGraderVersion = 1;
@@ -85,7 +86,7 @@ export function gradeField({
       lab: 'field',
       graderVersion: fieldGraderVersion,
       template: variant.template,
-      total: criteria.reduce((sum, { earned }) => sum + earned, 0),
+      total: totalOf(criteria),
       criteria,
       gates: [],
       slips: [...parts]

@@ -7,6 +7,7 @@ import { replayOf } from './finder-replay';
 import type { FinderResult } from './finder-result';
 import { finderSlips } from './finder-slips';
 import type { FinderAnswers, FinderSubmission } from './finder-submission';
+import { totalOf } from '../../total-of';
 
 /** Goes up whenever the same submission could earn other marks. */
 export const finderGraderVersion = 1;
@@ -40,7 +41,7 @@ export function gradeFinder({
       lab: 'finder',
       graderVersion: finderGraderVersion,
       template: variant.template,
-      total: criteria.reduce((sum, { earned }) => sum + earned, 0),
+      total: totalOf(criteria),
       criteria,
       gates: hazardsAtEnd(state),
       slips: finderSlips({ variant, state, sights, answers }),

@@ -11,6 +11,7 @@ import { firstMove } from './level-first-move';
 import type { LevelCriterion, LevelResult, LevelSlip } from './level-result';
 import { firstLegSlip, sinkingSlip, tiltSlip } from './level-slips';
 import type { LevelSubmission } from './level-submission';
+import { totalOf } from '../../total-of';
 
 /** Goes up whenever the same submission could earn other marks. */
 export const levelGraderVersion = 1;
@@ -88,7 +89,7 @@ export function gradeLevel({
       lab: 'level',
       graderVersion: levelGraderVersion,
       template,
-      total: criteria.reduce((sum, criterion) => sum + criterion.earned, 0),
+      total: totalOf(criteria),
       criteria,
       gates: last.ranIn === null ? [] : [{ id: 'leg-left-open', leg: last.ranIn }],
       slips: slips

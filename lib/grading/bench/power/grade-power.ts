@@ -6,6 +6,7 @@ import type { BenchGrading } from '../bench-result';
 import { judgePowerTask } from './judge-power-task';
 import { powerGates, type PowerGate, type PowerResult, type PowerSlip } from './power-result';
 import type { PowerSubmission } from './power-submission';
+import { totalOf } from '../../total-of';
 
 /** Goes up whenever the same submission could earn other marks. */
 export const powerGraderVersion = 1;
@@ -39,7 +40,7 @@ export function gradePower({
       lab: 'power',
       graderVersion: powerGraderVersion,
       template: variant.template,
-      total: criteria.reduce((sum, { earned }) => sum + earned, 0),
+      total: totalOf(criteria),
       criteria,
       gates: gatesOf(happened),
       slips: [...harmDone(happened), ...slips],

@@ -10,6 +10,7 @@ import type {
   PutItTogetherSlip,
 } from './put-it-together-result';
 import type { PutItTogetherSubmission } from './put-it-together-submission';
+import { totalOf } from '../../total-of';
 
 /** Goes up whenever the same submission could earn other marks. */
 export const putItTogetherGraderVersion = 1;
@@ -69,7 +70,7 @@ export function gradePutItTogether({
       lab: 'put-it-together',
       graderVersion: putItTogetherGraderVersion,
       template: variant.template,
-      total: criteria.reduce((sum, { earned }) => sum + earned, 0),
+      total: totalOf(criteria),
       criteria,
       gates: gatesAfter(variant, order),
       slips: [...inOrder, ...complete, ...moments.flatMap(({ slips }) => slips)],
