@@ -10,7 +10,6 @@ import {
   type OutgoingNote,
   type TakeBack,
 } from '../mastery/sign-off-note';
-import { instantOfLocalTime } from '../sky/local-time';
 import { classAccessSelect } from './access';
 import { writeAudit } from './audit';
 import { holdClass } from './class-in-line';
@@ -18,14 +17,12 @@ import { systemClock, type Clock } from './clock';
 import { db, type Transaction } from './db';
 import { isUniqueViolation } from './is-unique-violation';
 import { observationSelect, readObservation, type ReadObservation } from './observation-rows';
+import { observedAtOf } from './observations-time';
 import { failure, notFound, success, type Result } from './result';
 
 export { signedOffSkills } from './sign-off-standings';
 
 const mostAtOnce = 500;
-/** A device's clock may run ahead by so much; our judgement. */
-const aheadMs = 15 * 60_000;
-const oldestMs = 400 * 24 * 3_600_000;
 
 type Teacher = Extract<Viewer, { kind: 'teacher' }>;
 type Context = {
@@ -136,13 +133,14 @@ async function keepNote(
 
   const evening = eveningOf(time, timeZone, note.conditions.light);
   const rows = await transaction.observation.findMany({
-    where: { studentId, skill, assessorId: viewer.teacherId, retractedAt: null },
+    where: { studentId, skill, retractedAt: null },
     orderBy: [{ receivedAt: 'asc' }, { id: 'asc' }],
     select: observationSelect,
   });
-  const earlier = rows
+  const thatEvening = rows
     .map((row) => readObservation(row, timeZone))
     .filter((row) => row.evening === evening);
+  const earlier = thatEvening.filter(({ assessorId }) => assessorId === viewer.teacherId);
   const met = meetEarlier(note, earlier);
   if (met.kind === 'same') {
     return { outcome: 'already-there', key, known: asKnown(met.as, viewer) };
@@ -161,32 +159,10 @@ async function keepNote(
     await retract(transaction, context, old, { at: now, reason });
   }
   const known = asKnown(readObservation(row, timeZone), viewer);
-  return { outcome: 'stored', key, known, gone: met.replaces.map((old) => old.key) };
-}
-
-/** When it was seen: the device's own time, or eight in the evening (noon by day) of a date on paper. */
-function observedAtOf(note: OutgoingNote, timeZone: string, now: Date): Date | string {
-  let instant = note.observedAt;
-  const isDate = instant.length === 10;
-  if (isDate) {
-    const hour = note.conditions.light === 'day' ? '12:00' : '20:00';
-    const local = instantOfLocalTime(`${instant}T${hour}`, timeZone);
-    if (!local.ok) return 'The date of the evening cannot be read. Give it once more.';
-    instant = local.instant;
-    // Typed in the same evening before eight.
-    if (Date.parse(instant) > now.getTime()) {
-      const today = eveningOf(now, timeZone, note.conditions.light);
-      if (today === note.observedAt) return now;
-      return 'This evening is still to come. Look at the date.';
-    }
-  }
-  const at = new Date(instant);
-  if (at.getTime() > now.getTime() + aheadMs) {
-    return 'By this device’s clock it was noted in the future. Set the clock right, and write it once more.';
-  }
-  return at.getTime() < now.getTime() - oldestMs
-    ? 'This is more than a year ago. Look at the date.'
-    : at;
+  const colleagues = thatEvening
+    .filter(({ assessorId }) => assessorId !== viewer.teacherId)
+    .map((one) => asKnown(one, viewer));
+  return { outcome: 'stored', key, known, gone: met.replaces.map((old) => old.key), colleagues };
 }
 
 async function retract(

@@ -78,6 +78,8 @@ const answerSchema = z.discriminatedUnion('outcome', [
     key: keySchema,
     known: knownNoteSchema,
     gone: z.array(keySchema),
+    /** What others said of the same that evening: it stands beside. */
+    colleagues: z.array(knownNoteSchema).optional(),
   }),
   /** The same was there before: sent twice, or noted twice alike. Null: it was taken back since. */
   z.object({
@@ -100,11 +102,15 @@ export const answersSchema = z.object({ answers: z.array(answerSchema) });
 
 type Said = Pick<KnownNote, 'key' | 'level' | 'gates' | 'prompts' | 'note'>;
 
+/** The same level and the same gates: what a student's standing hangs on. */
+export const judgesAlike = (
+  one: Pick<KnownNote, 'level' | 'gates'>,
+  other: Pick<KnownNote, 'level' | 'gates'>,
+): boolean =>
+  one.level === other.level && one.gates.toSorted().join() === other.gates.toSorted().join();
+
 const saysTheSame = (one: Said, other: Said): boolean =>
-  one.level === other.level &&
-  one.prompts === other.prompts &&
-  one.note === other.note &&
-  one.gates.toSorted().join() === other.gates.toSorted().join();
+  judgesAlike(one, other) && one.prompts === other.prompts && one.note === other.note;
 
 /**
  * What becomes of a note that arrives where the same assessor has said something of the same student, skill

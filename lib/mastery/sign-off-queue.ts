@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Skill } from '../course/skills';
 import { eveningOf } from './evening';
 import {
+  judgesAlike,
   knownNoteSchema,
   outgoingSchema,
   type KnownNote,
@@ -101,7 +102,10 @@ export function applyAnswers(ledger: Ledger, answers: readonly OutgoingAnswer[])
     });
     switch (answer.outcome) {
       case 'stored':
-        return { waiting: settled, known: merged(left.known, [answer.known], answer.gone) };
+        return {
+          waiting: settled,
+          known: merged(left.known, [answer.known, ...(answer.colleagues ?? [])], answer.gone),
+        };
       case 'already-there': {
         const known = answer.known === null ? [] : [answer.known];
         return { waiting: settled, known: merged(left.known, known, [key]) };
@@ -124,6 +128,18 @@ function merged(
   const out = [...gone, ...added.map(({ key }) => key)];
   return [...known.filter(({ key }) => !out.includes(key)), ...added];
 }
+
+export type TwoViews = { mine: KnownNote; theirs: KnownNote };
+
+/** Where the answers say that a colleague judged the same look otherwise. */
+export const otherViews = (answers: readonly OutgoingAnswer[]): TwoViews[] =>
+  answers.flatMap((answer) =>
+    answer.outcome === 'stored'
+      ? (answer.colleagues ?? [])
+          .filter((theirs) => !judgesAlike(answer.known, theirs))
+          .map((theirs) => ({ mine: answer.known, theirs }))
+      : [],
+  );
 
 export type Choice = 'keep-old' | 'take-new' | 'keep-both';
 

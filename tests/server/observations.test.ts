@@ -222,6 +222,34 @@ describe('two notes of one assessor, student, skill and evening that differ', ()
   });
 });
 
+test('two phones that were both without a connection overwrite nothing, and each is told', async () => {
+  const first = note({ level: 2 });
+  const second = note({ level: 4, observedAt: '2026-12-04T20:05:00.000Z' });
+  const colleagues = note({ level: 1, gates: ['leg-left-open'] });
+  await send([first]);
+  // The same teacher's other phone has to ask; a colleague's stands beside.
+  expect(await outcomes([second])).toEqual(['conflict']);
+  expect(await send([colleagues], school.colleague)).toMatchObject([
+    {
+      outcome: 'stored',
+      known: { level: 1, mine: true },
+      gone: [],
+      colleagues: [{ key: first.key, level: 2, mine: false }],
+    },
+  ]);
+  expect((await sheet()).notes.map(({ key }) => key).toSorted()).toEqual(
+    [first.key, colleagues.key].toSorted(),
+  );
+});
+
+test('a note that waited on a device while the student left is kept with the student’s work', async () => {
+  await db().student.update({
+    where: { id: school.ann.studentId },
+    data: { leftAt: morning.now() },
+  });
+  expect(await outcomes([note()])).toEqual(['stored']);
+});
+
 test('undoing a note that took another’s place brings the other back, however often it is sent', async () => {
   const first = note({ level: 2 });
   const second = note({ level: 4, over: { keys: [first.key], how: 'replace' } });

@@ -1,12 +1,17 @@
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, test, vi } from 'vitest';
 import type { Waiting } from '@/lib/mastery/sign-off-queue';
 import type { SignOffSheet } from '@/lib/mastery/sign-off-sheet';
 import {
+  countOthersWaiting,
   countUnread,
   countWaiting,
+  forgetOldSheets,
+  forgetQueue,
+  forgetSheetsOfOthers,
   keepSheet,
   keptSheet,
   readQueue,
+  waitingOf,
   writeQueue,
 } from './kept-on-device';
 
@@ -108,4 +113,44 @@ test('a sheet that an earlier version of the page kept opens under the new one',
   const earlier = { ...sheet, agreement: { pairs: 1, alike: 1, weighted: null } };
   disk.setItem('duskbench-sign-off-sheet:class:teacher', JSON.stringify({ until, sheet: earlier }));
   expect(keptSheet(owner, now)?.sheet).toMatchObject({ className: '9b', agreement: null });
+});
+
+describe('on a phone that two teachers share', () => {
+  const other = { classId: 'class', teacherId: 'colleague' };
+
+  it('the list that one kept is not there for who signs in next', () => {
+    keepSheet(owner, sheet, tomorrow);
+    keepSheet(other, sheet, tomorrow);
+    expect(forgetSheetsOfOthers('colleague')).toBe(false);
+    expect(keptSheet(owner, now)).toBeNull();
+    expect(keptSheet(other, now)).not.toBeNull();
+    expect(forgetSheetsOfOthers('somebody else')).toBe(true);
+  });
+
+  it('what the one has noted waits, and the other is told how much', () => {
+    writeQueue(owner, [waiting]);
+    expect(countOthersWaiting('colleague')).toBe(1);
+    expect(countOthersWaiting('teacher')).toBe(0);
+    expect(waitingOf('teacher')).toEqual([{ ...owner, count: 1 }]);
+    expect(waitingOf('colleague')).toEqual([]);
+  });
+});
+
+test('a list is gone at noon of the next day, and says that nothing is left to open', () => {
+  keepSheet(owner, sheet, tomorrow);
+  expect(forgetOldSheets(now)).toBe(false);
+  expect(forgetOldSheets(tomorrow)).toBe(true);
+  expect(JSON.stringify(disk)).not.toContain('9b');
+  expect(forgetOldSheets(tomorrow)).toBe(false);
+});
+
+test('giving up a class’s notes takes those along that could not be read, and no others', () => {
+  const elsewhere = { classId: 'another', teacherId: 'teacher' };
+  writeQueue(elsewhere, [waiting]);
+  disk.setItem(queueName, JSON.stringify([{ of: 'tomorrow' }, waiting]));
+  readQueue(owner);
+  forgetQueue(owner);
+  expect(readQueue(owner)).toEqual([]);
+  expect(countUnread(owner)).toBe(0);
+  expect(waitingOf('teacher')).toEqual([{ ...elsewhere, count: 1 }]);
 });

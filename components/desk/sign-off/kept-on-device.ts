@@ -86,14 +86,35 @@ export function writeQueue(owner: Owner, waiting: readonly Waiting[]): boolean {
 export const isQueueOf = (owner: Owner, name: string | null): boolean =>
   name === nameOf(queuePrefix, owner);
 
+type Queue = Owner & { count: number };
+
+/** What waits on this device, by class and teacher. */
+function queuesHere(): Queue[] {
+  const queues = new Map<string, Queue>();
+  for (const name of names(queuePrefix)) {
+    const [, classId, teacherId, aside] = name.split(':');
+    if (classId === undefined || teacherId === undefined) continue;
+    const { waiting, unread } = readWaiting(storage()?.getItem(name) ?? null);
+    const count = aside === undefined ? waiting.length + unread.length : 0;
+    const before = queues.get(`${classId}:${teacherId}`)?.count ?? 0;
+    queues.set(`${classId}:${teacherId}`, { classId, teacherId, count: before + count });
+  }
+  return [...queues.values()].filter(({ count }) => count > 0);
+}
+
+/** The classes of which notes of this teacher have not been sent yet. */
+export const waitingOf = (teacherId: string): Queue[] =>
+  queuesHere().filter((one) => one.teacherId === teacherId);
+
 /** How many notes of this teacher, of whatever class, have not been sent yet. */
 export const countWaiting = (teacherId: string): number =>
-  names(queuePrefix)
-    .filter((name) => name.endsWith(`:${teacherId}`))
-    .reduce((sum, name) => {
-      const { waiting, unread } = readWaiting(storage()?.getItem(name) ?? null);
-      return sum + waiting.length + unread.length;
-    }, 0);
+  waitingOf(teacherId).reduce((sum, { count }) => sum + count, 0);
+
+/** How many notes of other teachers wait here: they go when those sign in. */
+export const countOthersWaiting = (teacherId: string): number =>
+  queuesHere()
+    .filter((one) => one.teacherId !== teacherId)
+    .reduce((sum, { count }) => sum + count, 0);
 
 const keptSheetSchema = z.object({ until: z.iso.datetime(), sheet: signOffSheetSchema });
 
@@ -132,16 +153,28 @@ export function anyKeptSheet(classId: string, now: Date): KeptSheet | null {
   return all.toSorted((one, other) => other.until.getTime() - one.until.getTime())[0] ?? null;
 }
 
-/** Clears the sheets that are past their time. */
-export function forgetOldSheets(now: Date): void {
-  for (const name of names(sheetPrefix)) {
-    if (asKept(name, now) === null) storage()?.removeItem(name);
-  }
+/** Clears sheets; whether there were any and none is left, so that nothing need open without a connection. */
+function forget(goes: (name: string) => boolean): boolean {
+  const here = names(sheetPrefix);
+  const gone = here.filter(goes);
+  for (const name of gone) storage()?.removeItem(name);
+  return gone.length > 0 && gone.length === here.length;
 }
 
+/** Clears the sheets that are past their time. */
+export const forgetOldSheets = (now: Date): boolean => forget((name) => asKept(name, now) === null);
+
+/** Clears what another teacher, whose session ran out, had kept: it is not for who signs in next. */
+export const forgetSheetsOfOthers = (teacherId: string): boolean =>
+  forget((name) => !name.endsWith(`:${teacherId}`));
+
 /** Clears every sheet: at sign-out, or when it is no longer wanted here. The queue stays. */
-export function forgetSheets(): void {
-  for (const name of names(sheetPrefix)) storage()?.removeItem(name);
+export const forgetSheets = (): boolean => forget(() => true);
+
+/** Gives up what waits of a class, for good. */
+export function forgetQueue(owner: Owner): void {
+  storage()?.removeItem(nameOf(queuePrefix, owner));
+  for (const name of unreadNames(owner)) storage()?.removeItem(name);
 }
 
 const eveningSchema = z.object({

@@ -4,6 +4,7 @@ import { useEffect, useState, useSyncExternalStore } from 'react';
 import { themeCookieName, themeFromText } from '@/components/ui/theme';
 import { routes } from '@/lib/routes';
 import { anyKeptSheet, forgetOldSheets, type KeptSheet } from './kept-on-device';
+import { removeWorker } from './set-up-worker';
 import { SignOffBoard } from './sign-off-board';
 
 /** The class of the sign-off page whose place this takes: the address in the window is that page's. */
@@ -20,7 +21,7 @@ export function OutsideSheet() {
     () => false,
   );
   useEffect(() => {
-    forgetOldSheets(new Date());
+    if (forgetOldSheets(new Date())) void removeWorker();
     const cookie = new RegExp(`(?:^|; )${themeCookieName}=([^;]*)`).exec(document.cookie)?.[1];
     const theme = themeFromText(cookie);
     if (theme !== null) document.documentElement.dataset.theme = theme;

@@ -17,12 +17,20 @@ export function QueueLine({
   state,
   store,
   nameOf,
+  isHere,
+  others,
 }: {
   state: SignOffState;
   store: SignOffStore;
   nameOf: (studentId: string) => string;
+  /** False for a student who has left since. */
+  isHere: (studentId: string) => boolean;
+  /** Notes of other teachers that wait on this device. */
+  others: number;
 }) {
-  const { ledger, connection, kept, unread } = state;
+  const { ledger, connection, kept, unread, views } = state;
+  // The server's sheet is of those who are here: these were sent in this visit.
+  const ofLeavers = ledger.known.filter(({ studentId }) => !isHere(studentId)).length;
   const queued = ledger.waiting.filter((one) => one.state.kind === 'queued').length;
   return (
     <div className="space-y-3">
@@ -72,6 +80,38 @@ export function QueueLine({
           </p>
         </Notice>
       ) : null}
+      {others === 0 ? null : (
+        <p className="text-sm text-soft">
+          {others === 1
+            ? '1 note of another teacher waits on this device; it is sent when they sign in here.'
+            : `${String(others)} notes of other teachers wait on this device; they are sent when those sign in here.`}
+        </p>
+      )}
+      {ofLeavers === 0 ? null : (
+        <Notice live="status" title="Of somebody who has left the class">
+          <p>
+            {ofLeavers === 1 ? '1 note was' : `${String(ofLeavers)} notes were`} sent of a student
+            who has left since. {ofLeavers === 1 ? 'It is' : 'They are'} kept with the student’s
+            work.
+          </p>
+        </Notice>
+      )}
+      {views.length === 0 ? null : (
+        <Notice live="status" title="A colleague saw it otherwise">
+          <ul>
+            {views.map(({ mine, theirs }) => (
+              <li key={`${mine.key} ${theirs.key}`}>
+                {nameOf(mine.studentId)}, {skillTitles[mine.skill]}: you {saidText(mine)}; a
+                colleague {saidText(theirs)}.
+              </li>
+            ))}
+          </ul>
+          <p>
+            Both stand, as one evening: the better level counts, and a failed gate counts against it
+            whoever saw it.
+          </p>
+        </Notice>
+      )}
       <NeedsYourWord waiting={ledger.waiting} store={store} nameOf={nameOf} />
     </div>
   );

@@ -1,20 +1,26 @@
 'use client';
 
 import { useState, useSyncExternalStore } from 'react';
-import { Undo2 } from 'lucide-react';
 import { Field } from '@/components/ui/field';
 import { Select } from '@/components/ui/select';
 import { SunCaution } from '@/components/ui/sun-caution';
-import { skillTitles, type Skill } from '@/lib/course/skills';
+import type { Skill } from '@/lib/course/skills';
 import { eveningOf } from '@/lib/mastery/evening';
 import { notesOf } from '@/lib/mastery/sign-off-queue';
 import type { SignOffSheet, SignOffStudent } from '@/lib/mastery/sign-off-sheet';
 import type { OutgoingNote } from '@/lib/mastery/sign-off-note';
 import { routes } from '@/lib/routes';
+import { groupWithTelescope } from '@/lib/wording/group-name';
 import { cellView } from './cell-view';
 import { EveningChoice } from './evening-choice';
-import { readEvening, writeEvening, type EveningSettings } from './kept-on-device';
+import {
+  countOthersWaiting,
+  readEvening,
+  writeEvening,
+  type EveningSettings,
+} from './kept-on-device';
 import { newKey } from './new-key';
+import { NotedBar } from './noted-bar';
 import { NoteSheet, type Said } from './note-sheet';
 import { QueueLine } from './queue-line';
 import { SignOffGrid, SignOffLegend } from './sign-off-grid';
@@ -50,6 +56,11 @@ export function SignOffBoard({
     null,
   );
   const [settings, setSettings] = useEveningSettings(owner, sheet.timeZone, today);
+  const others = useSyncExternalStore(
+    nothingChanges,
+    () => countOthersWaiting(teacherId),
+    () => 0,
+  );
   const students = studentsIn(sheet, group);
   const nameOf = (studentId: string): string =>
     sheet.students.find(({ id }) => id === studentId)?.displayName ?? 'Somebody who has left';
@@ -89,11 +100,15 @@ export function SignOffBoard({
     setOpen(null);
   };
 
-  const { last } = state;
-  const [first] = last;
   return (
     <div data-keeps-working="" className="space-y-3 pb-20 max-sm:space-y-2">
-      <QueueLine state={state} store={store} nameOf={nameOf} />
+      <QueueLine
+        state={state}
+        store={store}
+        nameOf={nameOf}
+        isHere={(studentId) => sheet.students.some(({ id }) => id === studentId)}
+        others={others}
+      />
       {/* On a phone the label stands beside the list: the first cells belong on the first screen. */}
       <div className="grid gap-3 max-sm:gap-2 max-sm:[&>div]:flex-row max-sm:[&>div]:items-center max-sm:[&>div]:gap-3 max-sm:[&_label]:shrink-0 sm:grid-cols-[14rem_1fr] sm:items-end">
         <Field id="sign-off-group" label="Telescope group">
@@ -116,7 +131,7 @@ export function SignOffBoard({
               <option value="">The whole class</option>
               {sheet.groups.map(({ id, name, telescope }) => (
                 <option key={id} value={id}>
-                  {telescope === null ? name : `${name} (${telescope})`}
+                  {groupWithTelescope(name, telescope)}
                 </option>
               ))}
               {sheet.groups.length > 0 && sheet.students.some(({ groupId }) => groupId === null) ? (
@@ -172,32 +187,7 @@ export function SignOffBoard({
           onClose={() => setOpen(null)}
         />
       )}
-      <div
-        role="status"
-        className="no-print pointer-events-none fixed inset-x-0 bottom-0 z-20 flex justify-center"
-      >
-        {first === undefined ? null : (
-          <div className="pointer-events-auto flex w-full max-w-xl items-center justify-between gap-3 border-t-2 border-strong bg-panel px-4 py-2">
-            <span>
-              Noted:{' '}
-              {last.length === 1 ? nameOf(first.studentId) : `${String(last.length)} students`},{' '}
-              {skillTitles[first.skill]}, level {first.level}
-              {first.gates.length === 0 ? '' : ', gate failed'}
-              {state.ledger.waiting.length === 0
-                ? ''
-                : ` · ${String(state.ledger.waiting.length)} not sent yet`}
-            </span>
-            <button
-              type="button"
-              onClick={store.undoLast}
-              className="inline-flex min-h-12 min-w-24 shrink-0 items-center justify-center gap-1.5 rounded-md border-2 border-strong px-3 font-semibold hover:bg-sunken"
-            >
-              <Undo2 aria-hidden="true" className="size-4" />
-              Undo
-            </button>
-          </div>
-        )}
-      </div>
+      <NotedBar state={state} store={store} nameOf={nameOf} />
     </div>
   );
 }

@@ -8,6 +8,7 @@ import {
 import { gateLetter, gatesOfSkill, gateText } from '@/lib/mastery/sign-off-gates';
 import type { KnownNote } from '@/lib/mastery/sign-off-note';
 import type { SignOffGroup, SignOffStudent } from '@/lib/mastery/sign-off-sheet';
+import { groupWithTelescope } from '@/lib/wording/group-name';
 import { cellView } from './cell-view';
 
 export type FormSheet = SignOffGroup & { students: readonly SignOffStudent[] };
@@ -25,7 +26,7 @@ export function SignOffForm({
   notes: readonly KnownNote[];
 }) {
   const { name, telescope, students } = sheet;
-  const group = [name, telescope].filter((part) => part !== null && part !== '').join(', ');
+  const group = name === '' ? (telescope ?? '') : groupWithTelescope(name, telescope);
   const ledger = { waiting: [], known: notes };
   const countOf = (studentId: string, skill: (typeof skills)[number]) =>
     cellView(ledger, { studentId, skill, timeZone: 'UTC', needed }).evenings;

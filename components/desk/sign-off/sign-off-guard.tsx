@@ -1,32 +1,55 @@
 'use client';
 
 import { useEffect } from 'react';
-import { countWaiting, forgetOldSheets, forgetSheets } from './kept-on-device';
+import { usePathname } from 'next/navigation';
+import {
+  countWaiting,
+  forgetOldSheets,
+  forgetSheets,
+  forgetSheetsOfOthers,
+  waitingOf,
+} from './kept-on-device';
+import { removeWorker } from './set-up-worker';
+import { WaitingHere } from './waiting-here';
 
 /** The shell's form that signs out. */
 const signOutForm = 'form[data-sign-out]';
+const minuteMs = 60_000;
+
+const questionOf = (waiting: number): string =>
+  `${waiting === 1 ? '1 note from the telescope has' : `${String(waiting)} notes from the telescope have`} not been sent yet. They stay on this device, without names but with any word that you wrote beside a level, and are sent when you sign in here again and open the sign-off page. Sign out all the same?`;
 
 /**
- * On every page of the desk: clears class lists that are past their time, and at signing out says what has
- * not been sent yet. The notes hold no names and stay; the lists go.
+ * On every page of the desk: clears class lists that are past their time or another teacher's, says what
+ * waits here of other classes, and at signing out what has not been sent yet. The notes hold no names and
+ * stay; the lists go.
  */
 export function SignOffGuard({ teacherId }: { teacherId: string }) {
+  const path = usePathname();
   useEffect(() => {
-    forgetOldSheets(new Date());
+    const clear = () => {
+      const others = forgetSheetsOfOthers(teacherId);
+      if (forgetOldSheets(new Date()) || others) void removeWorker();
+    };
+    clear();
+    // A page that stays open over noon clears as well as one that is opened after it.
+    const timer = setInterval(clear, minuteMs);
     const leaving = (event: SubmitEvent) => {
       if (!(event.target instanceof Element) || !event.target.matches(signOutForm)) return;
       const waiting = countWaiting(teacherId);
-      const question = `${waiting === 1 ? '1 note from the telescope has' : `${String(waiting)} notes from the telescope have`} not been sent yet. They stay on this device and are sent when you sign in here again and open the sign-off page. Sign out all the same?`;
-      if (waiting > 0 && !window.confirm(question)) {
+      if (waiting > 0 && !window.confirm(questionOf(waiting))) {
         event.preventDefault();
         event.stopPropagation();
         return;
       }
-      forgetSheets();
+      if (forgetSheets()) void removeWorker();
     };
     // Before the form's own action hears of it.
     document.addEventListener('submit', leaving, { capture: true });
-    return () => document.removeEventListener('submit', leaving, { capture: true });
+    return () => {
+      clearInterval(timer);
+      document.removeEventListener('submit', leaving, { capture: true });
+    };
   }, [teacherId]);
-  return null;
+  return <WaitingHere queues={() => waitingOf(teacherId)} path={path} />;
 }

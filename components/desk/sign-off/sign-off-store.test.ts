@@ -209,4 +209,19 @@ describe('the queue on a device', () => {
     // The other one is its own, sent twice: that can be undone.
     expect(store.snapshot().last.map(({ key }) => key)).toEqual([note('b').key]);
   });
+
+  it('tells where a colleague judged otherwise, and where both agree says nothing', async () => {
+    const { server, open } = device();
+    const mine: KnownNote = { ...note('a'), evening: '2026-12-05', mine: true };
+    const theirs: KnownNote = { ...mine, key: 'c'.repeat(32), level: 1, mine: false };
+    const alike: KnownNote = { ...mine, key: 'd'.repeat(32), prompts: 2, mine: false };
+    const answer = { outcome: 'stored' as const, key: mine.key, known: mine, gone: [] };
+    server.says = { kind: 'answers', answers: [{ ...answer, colleagues: [theirs, alike] }] };
+    const store = open();
+    store.note([note('a')]);
+    await settled();
+    expect(store.snapshot().views).toEqual([{ mine, theirs }]);
+    // Both stand beside one's own, as after a reload.
+    expect(store.snapshot().ledger.known).toEqual([mine, theirs, alike]);
+  });
 });

@@ -10,12 +10,14 @@ import {
   markTried,
   nextToSend,
   noteDown,
+  otherViews,
   retry,
   secondsBeforeTry,
   settle,
   undo,
   type Choice,
   type Ledger,
+  type TwoViews,
   type Waiting,
 } from '@/lib/mastery/sign-off-queue';
 import type { SendNotes } from './send-notes';
@@ -30,6 +32,8 @@ export type SignOffState = {
   kept: boolean;
   /** Notes on this device that cannot be read; they lie aside. */
   unread: number;
+  /** Sent in this visit, where a colleague judged otherwise: both stand. */
+  views: readonly TwoViews[];
 };
 
 /** Where the queue is kept between visits. */
@@ -76,6 +80,7 @@ export class SignOffStore {
       last: [],
       kept: true,
       unread: 0,
+      views: [],
     };
   }
 
@@ -165,7 +170,10 @@ export class SignOffStore {
     if (sent.kind === 'answers') {
       this.failed = 0;
       this.change((ledger) => applyAnswers(ledger, sent.answers));
-      this.show({ last: withoutMet(this.state.last, sent.answers) });
+      this.show({
+        last: withoutMet(this.state.last, sent.answers),
+        views: [...this.state.views, ...otherViews(sent.answers)],
+      });
       // An answer that says nothing of what was sent would otherwise be asked for without end.
       if (sent.answers.some(({ key }) => keys.includes(key))) return true;
     }

@@ -4,7 +4,7 @@ import { useState, useSyncExternalStore } from 'react';
 import { Button } from '@/components/ui/button';
 import { Panel } from '@/components/ui/panel';
 import type { SignOffSheet } from '@/lib/mastery/sign-off-sheet';
-import { setUpWorker } from './set-up-worker';
+import { removeWorker, setUpWorker } from './set-up-worker';
 import { forgetSheets, keepSheet, keptSheet, noonTomorrow, type Owner } from './kept-on-device';
 
 const nothingChanges = () => () => undefined;
@@ -40,7 +40,7 @@ export function TakeOutside({ sheet, owner }: { sheet: SignOffSheet; owner: Owne
       <div className="max-w-measure space-y-3">
         <p aria-live="polite">
           {kept === null
-            ? 'Keep this class on this phone until noon tomorrow? Then this page opens without a connection, too. Kept are names, groups, and the levels and gates noted so far, not the words beside them. All of it is cleared at noon, and when you sign out; a session that runs out by itself clears nothing.'
+            ? 'Keep this class on this phone until noon tomorrow? Then this page opens without a connection, too. Kept are names, groups, and the levels and gates noted so far, not the words beside them. It is cleared at noon or, if no page is open then, when the desk is next opened here; when you sign out; and when another teacher signs in here. A session that runs out by itself clears nothing.'
             : `Kept on this phone until ${untilText(kept.until)}: this page opens without a connection. Clear it when the phone changes hands.`}
         </p>
         {changed === 'failed' ? (
@@ -68,7 +68,7 @@ export function TakeOutside({ sheet, owner }: { sheet: SignOffSheet; owner: Owne
           <Button
             className="min-h-11"
             onClick={() => {
-              forgetSheets();
+              if (forgetSheets()) void removeWorker();
               setChanged('forgotten');
             }}
           >

@@ -44,7 +44,10 @@ export default async function SignOffPage({
     <div className="space-y-4">
       <h2 className="text-xl font-semibold">Sign-off at the telescope</h2>
       {teacherId === null ? (
-        <ReadOnlySheet sheet={sheet} />
+        <ReadOnlySheet
+          sheet={sheet}
+          teacherId={viewer.kind === 'teacher' ? viewer.teacherId : null}
+        />
       ) : (
         <SignOffBoard
           sheet={sheet}
