@@ -76,7 +76,8 @@ export async function getFieldCards(
     }),
   ]);
   if (!planned.ok) return planned;
-  const { asked, stand, site, plan } = planned.value;
+  const { asked, stand, site } = planned.value;
+  const plan = await planned.value.plan();
   const telescopes = telescopesOf(stand);
   const sharedOut = groups.flatMap(({ id, name, kitId }) => {
     const telescope = telescopes.find((one) => one.kitId === kitId);

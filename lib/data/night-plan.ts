@@ -1,17 +1,16 @@
 import 'server-only';
 import { canSeeClass, type Viewer } from '../auth/policy';
-import type { NoEvening } from '../night/evening';
 import { fortnightFrom, type Fortnight } from '../night/fortnight';
-import type { NightPlan } from '../night/plan-night';
 import { mayWithClass } from './access';
 import { systemClock, type Clock } from './clock';
 import { keepLast } from './keep-last';
-import { planEvening, type PlannedEvening } from './planned-night';
+import { giveWay, planEvening, type PlannedEvening, type PlanOrNone } from './planned-night';
 import { notFound, success, type Result } from './result';
 
+/** What is asked for is there at once, what is reckoned a while later, when it is first wanted. */
 export type ClassNightPlan = PlannedEvening & {
-  plan: { ok: true; plan: NightPlan } | { ok: false; reason: NoEvening };
-  fortnight: Fortnight;
+  plan: () => Promise<PlanOrNone>;
+  fortnight: () => Promise<Fortnight>;
 };
 
 const lastFortnights = keepLast<Fortnight>(24);
@@ -27,7 +26,11 @@ export async function getNightPlan(
   const planned = await planEvening(classId, request, clock);
   if (!planned.ok) return planned;
   const { asked, site, plan } = planned.value;
-  const { localDate, endsAt } = asked;
-  const fortnight = lastFortnights({ site, localDate, endsAt }, () => fortnightFrom(site, asked));
-  return success({ ...asked, plan, fortnight });
+  const evening = { localDate: asked.localDate, endsAt: asked.endsAt };
+  return success({
+    ...asked,
+    plan,
+    fortnight: () =>
+      lastFortnights({ site, ...evening }, () => fortnightFrom(site, evening, giveWay)),
+  });
 }

@@ -1,4 +1,5 @@
 import 'server-only';
+import { setImmediate } from 'node:timers/promises';
 import { z } from 'zod';
 import { loadCatalogue } from '../content/sky-catalogue';
 import type { NightSite, NoEvening } from '../night/evening';
@@ -27,11 +28,14 @@ export type PlannedEvening = {
   endsAt: string;
 };
 
+export type PlanOrNone = { ok: true; plan: NightPlan } | { ok: false; reason: NoEvening };
+
 type PlannedNight = {
   asked: PlannedEvening;
   stand: NightStand;
   site: NightSite;
-  plan: { ok: true; plan: NightPlan } | { ok: false; reason: NoEvening };
+  /** Reckoned on request, so that what was asked for can be said before. */
+  plan: () => Promise<PlanOrNone>;
 };
 
 const requestSchema = z.object({
@@ -44,8 +48,11 @@ const requestSchema = z.object({
     .optional(),
 });
 
-/** Seconds of work each, of place, skyline, telescopes and date alone: nothing of any class or person. */
-const lastPlans = keepLast<PlannedNight['plan']>(24);
+/** Of place, skyline, telescopes and date alone: nothing of any class or person. */
+const lastPlans = keepLast<PlanOrNone>(24);
+
+/** The process's turn for others between pieces of a long reckoning. */
+export const giveWay = (): Promise<unknown> => setImmediate();
 
 /** When school nights end unless a teacher says otherwise; our judgement. */
 const usualEnd = '22:30';
@@ -95,8 +102,9 @@ export async function planEvening(
     },
     stand: chosen,
     site,
-    plan: lastPlans({ site, kits, ...evening }, () =>
-      planNight({ site, kits, catalogue: loadCatalogue(), ...evening }),
-    ),
+    plan: () =>
+      lastPlans({ site, kits, ...evening }, () =>
+        planNight({ site, kits, catalogue: loadCatalogue(), ...evening, pause: giveWay }),
+      ),
   });
 }

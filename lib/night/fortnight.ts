@@ -1,6 +1,7 @@
 import { skyFrameAt } from '../sky/frame-at';
-import { sunAltitudeAtDeg } from '../sky/twilight';
-import { eveningOf, momentsOf, type NightSite, type NoEvening } from './evening';
+import { sunAltitudeAtDeg, sunAltitudeDeg } from '../sky/twilight';
+import { eveningOf, type Evening, type NightSite, type NoEvening } from './evening';
+import type { Pause } from './plan-night';
 
 /** One evening of the coming two weeks, as far as Sun and Moon decide. */
 export type FortnightEvening = {
@@ -18,7 +19,6 @@ export type FortnightEvening = {
 };
 
 const nights = 14;
-const stepMinutes = 10;
 
 export type Fortnight = {
   evenings: FortnightEvening[];
@@ -32,28 +32,39 @@ export type Fortnight = {
  * the most dark minutes without the Moon, then the most dark minutes with the thinner Moon. Null where no
  * evening gets dark. Says nothing of weather.
  */
-export function fortnightFrom(
+export async function fortnightFrom(
   site: NightSite,
   { localDate, endsAt }: { localDate: string; endsAt: string },
-): Fortnight {
-  const evenings = Array.from({ length: nights }, (_, day) =>
-    eveningBySunAndMoon(site, dayAfter(localDate, day), endsAt),
-  );
+  pause: Pause,
+): Promise<Fortnight> {
+  const evenings: FortnightEvening[] = [];
+  for (let day = 0; day < nights; day += 1) {
+    await pause();
+    evenings.push(eveningBySunAndMoon(site, dayAfter(localDate, day), endsAt));
+  }
   const [best] = [...evenings].sort(darkestFirst);
   if (best !== undefined && best.darkMinutes > 0) {
     return { evenings, best: best.localDate, nextDark: null };
   }
-  return { evenings, best: null, nextDark: nextDarkAfter(site, localDate, endsAt) };
+  return { evenings, best: null, nextDark: await nextDarkAfter(site, localDate, endsAt, pause) };
 }
 
 /** Looked for week by week, then day by day: darkness comes and goes with the season. */
-function nextDarkAfter(site: NightSite, localDate: string, endsAt: string): string | null {
-  const isDark = (day: number): boolean =>
-    eveningBySunAndMoon(site, dayAfter(localDate, day), endsAt).darkMinutes > 0;
+async function nextDarkAfter(
+  site: NightSite,
+  localDate: string,
+  endsAt: string,
+  pause: Pause,
+): Promise<string | null> {
+  const isDark = async (day: number): Promise<boolean> => {
+    await pause();
+    const read = eveningOf(site, { localDate: dayAfter(localDate, day), endsAt });
+    return read.ok && minutesOf(darkSpan(site, read.evening)) > 0;
+  };
   for (let week = nights; week <= 366; week += 7) {
-    if (!isDark(week)) continue;
+    if (!(await isDark(week))) continue;
     let day = week;
-    while (day > nights && isDark(day - 1)) day -= 1;
+    while (day > nights && (await isDark(day - 1))) day -= 1;
     return dayAfter(localDate, day);
   }
   return null;
@@ -83,23 +94,40 @@ function eveningBySunAndMoon(site: NightSite, localDate: string, endsAt: string)
     };
   }
   const { times, moon } = read.evening;
-  let [dark, moonless] = [0, 0];
-  for (const instant of momentsOf(read.evening, {
-    stepMinutes,
-    timeZone: site.timeZone,
-  })) {
-    const frame = skyFrameAt({ instant, place: site.place });
-    if (frame.sun.trueAltitudeDeg > sunAltitudeAtDeg.nautical) continue;
-    dark += stepMinutes;
-    if (frame.moon.altitudeDeg <= 0) moonless += stepMinutes;
-  }
+  const dark = darkSpan(site, read.evening);
+  const darkMinutes = minutesOf(dark);
+  const moonlit = moon.up.reduce((sum, up) => sum + minutesOf(overlap(dark, up)), 0);
   return {
     localDate,
     sunset: times.sunset,
     darkFrom: times.nauticalDusk,
     noSunset: times.sunset === null ? 'sun-stays-down' : null,
-    darkMinutes: dark,
-    moonlessMinutes: moonless,
+    darkMinutes: Math.round(darkMinutes),
+    moonlessMinutes: Math.round(darkMinutes - moonlit),
     illuminatedFraction: moon.illuminatedFraction,
   };
+}
+
+type Span = { from: string; to: string };
+
+const minutesOf = (span: Span | null): number =>
+  span === null ? 0 : (Date.parse(span.to) - Date.parse(span.from)) / 60_000;
+
+/** Instants are all written alike, so that the later one is the greater text. */
+function overlap(one: Span | null, other: Span): Span | null {
+  if (one === null) return null;
+  const from = one.from > other.from ? one.from : other.from;
+  const to = one.to < other.to ? one.to : other.to;
+  return from < to ? { from, to } : null;
+}
+
+/** The part of an evening with the Sun 12° down or more; null where there is none. */
+function darkSpan({ place }: NightSite, { from, to, times }: Evening): Span | null {
+  const { nauticalDusk, nauticalDawn } = times;
+  if (nauticalDusk === null && nauticalDawn === null) {
+    // The Sun crosses that height not once from noon to noon: it is above it throughout, or below.
+    const isDark = sunAltitudeDeg(place, new Date(from)) <= sunAltitudeAtDeg.nautical;
+    return isDark ? { from, to } : null;
+  }
+  return overlap({ from: nauticalDusk ?? from, to: nauticalDawn ?? to }, { from, to });
 }

@@ -20,7 +20,7 @@ export type WorthShowing = {
   kind: 'moon' | 'planet' | 'cluster' | 'double';
   from: string;
   until: string;
-  /** Where it stands highest in the evening. */
+  /** Where it stands highest in the evening, short of where the mount would have to race round. */
   best: { instant: string; azimuthDeg: number; altitudeDeg: number };
   /** Telescope and eyepiece that show it: whole, or as two; empty for Moon and planets, which all show. */
   with: readonly { kit: string; focalLengthMm: number }[];
@@ -61,10 +61,21 @@ function standingWell(
     const [first] = stands;
     const last = stands.at(-1);
     if (first === undefined || last === undefined) return [];
-    const best = stands.reduce((a, b) => (b.altitudeDeg > a.altitudeDeg ? b : a));
+    const best = bestOf(stands, site);
     const { name, kind, with: kitsWith } = candidate;
     return [{ name, kind, best, with: kitsWith, from: first.instant, until: last.instant }];
   });
+}
+
+/**
+ * The highest, but no higher than an alignment star may stand where there is a choice: overhead a mount in
+ * altitude and azimuth has to turn fast and far to follow, and the eyepiece is awkward to reach.
+ */
+function bestOf<One extends Standing>(stands: readonly One[], { settings }: NightSite): One {
+  const higher = (a: One, b: One): One => (b.altitudeDeg > a.altitudeDeg ? b : a);
+  const lower = (a: One, b: One): One => (b.altitudeDeg < a.altitudeDeg ? b : a);
+  const within = stands.filter(({ altitudeDeg }) => altitudeDeg <= settings.highestAltitudeDeg);
+  return within.length > 0 ? within.reduce(higher) : stands.reduce(lower);
 }
 
 const isClear = ({ horizon }: NightSite, { azimuthDeg, altitudeDeg }: Standing): boolean =>

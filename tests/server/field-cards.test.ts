@@ -30,8 +30,9 @@ describe('field cards', () => {
 
   test('carry the pairs of the night plan of the same evening, each with its spare', async () => {
     const night = valueOf(await getNightPlan(school.owner, school.classId, {}, monday));
-    if (!night.plan.ok) throw new Error(night.plan.reason);
-    const { hours, goodLater } = night.plan.plan;
+    const plan = await night.plan();
+    if (!plan.ok) throw new Error(plan.reason);
+    const { hours, goodLater } = plan.plan;
     expect(cards.cards.map(({ kitName }) => kitName)).toEqual(['Wren', 'Heron', 'Owl']);
     for (const { key, pairs } of cards.cards) {
       const begin = goodLater.find(({ kitId }) => kitId === key)?.later?.instant ?? '';

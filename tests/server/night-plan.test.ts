@@ -34,8 +34,11 @@ describe('a night plan', () => {
   test('is for tonight at the place that we begin with where nothing else is known', async () => {
     const plan = valueOf(await getNightPlan(school.owner, school.classId, {}, monday));
     expect(plan).toMatchObject({ localDate: '2026-11-30', endsAt: '22:30', placeName: 'Keswick' });
-    expect(plan.plan.ok).toBe(true);
-    expect(plan.fortnight.evenings).toHaveLength(14);
+    expect((await plan.plan()).ok).toBe(true);
+    expect((await plan.fortnight()).evenings).toHaveLength(14);
+    // Reckoned once: whoever asks again is given the same.
+    const again = valueOf(await getNightPlan(school.colleague, school.classId, {}, monday));
+    expect(await again.plan()).toBe(await plan.plan());
   });
 
   test('stands where the class’s newest assignment does, or where it is asked to', async () => {

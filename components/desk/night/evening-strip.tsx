@@ -1,8 +1,5 @@
 import { clockTime, type Evening } from '@/lib/night/evening';
 
-const width = 720;
-const margin = 12;
-
 /** The evening from sunset to packing up: how dark it is, when the Moon is up, when one can begin. */
 export function EveningStrip({
   evening,
@@ -14,69 +11,100 @@ export function EveningStrip({
   timeZone: string;
 }) {
   const [start, end] = [Date.parse(evening.from), Date.parse(evening.to)];
-  const x = (instant: string): number => {
-    const share = (Date.parse(instant) - start) / (end - start);
-    return margin + Math.min(1, Math.max(0, share)) * (width - 2 * margin);
-  };
+  /** How far along the bar, in per cent: it is as wide as the page, its words keep their size. */
+  const along = (instant: string): number =>
+    100 * Math.min(1, Math.max(0, (Date.parse(instant) - start) / (end - start)));
   const { civilDusk, nauticalDusk, astronomicalDusk } = evening.times;
   const bands = [
-    { from: evening.from, look: 'fill-sky-glow', name: 'bright twilight' },
-    { from: civilDusk, look: 'fill-sky-low', name: 'twilight' },
-    { from: nauticalDusk, look: 'fill-sky', name: 'nearly dark' },
-    { from: astronomicalDusk, look: 'fill-land', name: 'Sun 18° down' },
+    { from: evening.from, look: 'fill-sky-glow print:fill-page', name: 'bright twilight' },
+    { from: civilDusk, look: 'fill-sky-low print:fill-sky-glow', name: 'twilight' },
+    {
+      from: nauticalDusk,
+      look: 'fill-sky print:fill-land [[data-theme=after-dark]_&]:fill-land-near',
+      name: 'nearly dark',
+    },
+    {
+      from: astronomicalDusk,
+      look: 'fill-land print:fill-land-near [[data-theme=after-dark]_&]:fill-sky',
+      name: 'Sun 18° down',
+    },
   ].filter(
     (band): band is typeof band & { from: string } => band.from !== null && band.from < evening.to,
   );
   return (
     <svg
-      viewBox={`0 0 ${String(width)} 92`}
       role="img"
       aria-label={stripInWords(evening, twoStarsFrom, timeZone)}
-      className="block w-full max-w-[48rem] min-w-[32rem]"
+      className="block h-[6.2rem] w-full max-w-[48rem] overflow-visible"
     >
       {bands.map(({ from, look, name }, index) => {
-        const left = x(from);
-        const right = x(bands[index + 1]?.from ?? evening.to);
+        const left = along(from);
+        const width = Math.max(0, along(bands[index + 1]?.from ?? evening.to) - left);
         return (
           <g key={name}>
-            <rect x={left} y="20" width={Math.max(0, right - left)} height="30" className={look} />
-            <text x={left} y="66" className="fill-soft text-[12px]">
-              {right - left > 100 ? name : ''}
-            </text>
+            <rect
+              x={percentOf(left)}
+              y="1.4rem"
+              width={percentOf(width)}
+              height="2rem"
+              className={`${look} stroke-strong`}
+            />
+            {width > 30 ? (
+              <text x={percentOf(left)} y="4.5rem" className="fill-soft text-xs">
+                {name}
+              </text>
+            ) : null}
           </g>
         );
       })}
       {evening.moon.up.map(({ from, to }) => (
         <rect
           key={from}
-          x={x(from)}
-          y="38"
-          width={Math.max(2, x(to) - x(from))}
-          height="6"
-          rx="3"
+          x={percentOf(along(from))}
+          y="2.7rem"
+          width={percentOf(Math.max(0.5, along(to) - along(from)))}
+          height="0.35rem"
+          rx="0.17rem"
           className="fill-on-sky"
         />
       ))}
       {twoStarsFrom === null ? null : (
-        <g>
-          <path d={`M${String(x(twoStarsFrom))} 16V54`} className="stroke-ink" strokeWidth="2" />
-          <text
-            x={x(twoStarsFrom)}
-            y="12"
-            textAnchor="middle"
-            className="fill-ink text-[12px] font-semibold"
-          >
-            begin {clockTime(twoStarsFrom, timeZone)}
-          </text>
-        </g>
+        <Begin at={along(twoStarsFrom)} words={`begin ${clockTime(twoStarsFrom, timeZone)}`} />
       )}
-      <text x={margin} y="84" className="fill-ink text-[12px]">
-        {clockTime(evening.from, timeZone)}
+      <text x="0" y="5.8rem" className="fill-ink text-xs">
+        {clockTime(evening.from, timeZone)} {evening.times.sunset === null ? 'noon' : 'sunset'}
       </text>
-      <text x={width - margin} y="84" textAnchor="end" className="fill-ink text-[12px]">
+      <text x="100%" y="5.8rem" textAnchor="end" className="fill-ink text-xs">
         {clockTime(evening.to, timeZone)} pack up
       </text>
     </svg>
+  );
+}
+
+const percentOf = (share: number): string => `${share.toFixed(2)}%`;
+
+/** A mark across the bar; its words stay on the page at either end. */
+function Begin({ at, words }: { at: number; words: string }) {
+  const anchor = at < 20 ? 'start' : at > 80 ? 'end' : 'middle';
+  return (
+    <g>
+      <line
+        x1={percentOf(at)}
+        x2={percentOf(at)}
+        y1="1.1rem"
+        y2="3.7rem"
+        className="stroke-ink"
+        strokeWidth="2"
+      />
+      <text
+        x={percentOf(at)}
+        y="0.85rem"
+        textAnchor={anchor}
+        className="fill-ink text-xs font-semibold"
+      >
+        {words}
+      </text>
+    </g>
   );
 }
 

@@ -1,8 +1,7 @@
-import { TableFrame } from '@/components/ui/table-frame';
 import { TextLink } from '@/components/ui/text-link';
 import { clockTime } from '@/lib/night/evening';
 import type { FortnightEvening } from '@/lib/night/fortnight';
-import { dayInWords, noSunsetText, percent } from './night-words';
+import { dayInWords, hoursAndMinutes, noSunsetText, percent } from './night-words';
 
 type FortnightTableProps = {
   evenings: readonly FortnightEvening[];
@@ -22,31 +21,34 @@ export function FortnightTable({
   hrefFor,
 }: FortnightTableProps) {
   return (
-    <TableFrame caption="The coming two weeks" captionHidden tall>
+    <table className="w-full border-collapse text-sm leading-snug">
+      <caption className="sr-only">Sun and Moon, evening by evening</caption>
       <thead>
-        <tr>
-          <th scope="col">Evening</th>
-          <th scope="col" className="number">
+        <tr className="border-t-2 border-b border-t-strong border-b-strong text-soft">
+          <th scope="col" className={`${cell} text-start font-normal`}>
+            Evening
+          </th>
+          <th scope="col" className={`${figure} font-normal ${wide}`}>
             Sunset
           </th>
-          <th scope="col" className="number">
-            Nautical dusk
+          <th scope="col" className={`${figure} font-normal`}>
+            Dark from
           </th>
-          <th scope="col" className="number">
-            Minutes after it
+          <th scope="col" className={`${figure} font-normal`}>
+            Dark
           </th>
-          <th scope="col" className="number">
-            Without the Moon
+          <th scope="col" className={`${figure} font-normal`}>
+            No Moon
           </th>
-          <th scope="col" className="number">
+          <th scope="col" className={`${figure} font-normal`}>
             Moon lit
           </th>
         </tr>
       </thead>
       <tbody>
         {evenings.map((evening) => (
-          <tr key={evening.localDate}>
-            <th scope="row">
+          <tr key={evening.localDate} className="border-b border-line">
+            <th scope="row" className={`${cell} text-start font-semibold`}>
               {evening.localDate === planned ? (
                 <span aria-current="date">{dayInWords(evening.localDate)}, above</span>
               ) : (
@@ -55,20 +57,25 @@ export function FortnightTable({
                 </TextLink>
               )}
               {evening.localDate === best ? (
-                <span className="ms-2 font-semibold text-good">★ darkest</span>
+                <span className="font-semibold text-good max-sm:block sm:ms-2">★ darkest</span>
               ) : null}
             </th>
-            <td className="number">{sunsetInWords(evening, timeZone)}</td>
-            <td className="number">{timeOrNone(evening.darkFrom, timeZone)}</td>
-            <td className="number">{evening.darkMinutes}</td>
-            <td className="number">{evening.moonlessMinutes}</td>
-            <td className="number">{percent(evening.illuminatedFraction)}</td>
+            <td className={`${figure} ${wide}`}>{sunsetInWords(evening, timeZone)}</td>
+            <td className={figure}>{timeOrNone(evening.darkFrom, timeZone)}</td>
+            <td className={figure}>{hoursAndMinutes(evening.darkMinutes)}</td>
+            <td className={figure}>{hoursAndMinutes(evening.moonlessMinutes)}</td>
+            <td className={figure}>{percent(evening.illuminatedFraction)}</td>
           </tr>
         ))}
       </tbody>
-    </TableFrame>
+    </table>
   );
 }
+
+/** A phone is too narrow for what an almanac tells too. */
+const wide = 'max-sm:hidden';
+const cell = 'py-1.5 pe-2 align-top';
+const figure = 'py-1.5 ps-2 text-end align-top font-figures whitespace-nowrap';
 
 const sunsetInWords = (
   { sunset, noSunset }: Pick<FortnightEvening, 'sunset' | 'noSunset'>,

@@ -4,105 +4,117 @@ import { SunCaution } from '@/components/ui/sun-caution';
 import { clockTime } from '@/lib/night/evening';
 import type { NightPlan } from '@/lib/night/plan-night';
 import { EveningStrip } from './evening-strip';
-import { NightPairsTable } from './night-pairs-table';
-import { moonAllNight, nightHints, noSunsetText, percent, whereInWords } from './night-words';
+import { EveningTimes } from './evening-times';
+import { nightHints, whereInWords } from './night-words';
+import { jumpLook } from './on-this-page';
 import { ShowTable } from './show-table';
+import { TelescopeHoursTable } from './telescope-hours-table';
 
 /** One evening: how it goes, what speaks for it, the pairs, what to show. */
 export function NightPlanView({ plan, timeZone }: { plan: NightPlan; timeZone: string }) {
-  const { evening, firstStar, twoStarsFrom, hours, goodLater, toShow } = plan;
+  const { evening, twoStarsFrom, hours, toShow } = plan;
+  const kits = hours[0]?.pairs ?? [];
   return (
-    <div className="space-y-8">
-      <Part title="The evening">
-        <div className="overflow-x-auto">
+    <div className="space-y-8 print:space-y-2.5">
+      <SunCaution short outside className="mb-3 print:mb-1" />
+      <div className="grid gap-x-10 gap-y-6 lg:grid-cols-2 print:grid-cols-2 print:gap-x-6">
+        <Part id="evening" title="The evening">
           <EveningStrip {...{ evening, twoStarsFrom, timeZone }} />
-        </div>
-        <Times plan={plan} timeZone={timeZone} />
-      </Part>
-      <Part title="What speaks for it, and against">
-        <ul className="max-w-measure space-y-1.5">
-          {nightHints(plan, timeZone).map(({ tone, text, because }) => (
-            <li key={text} className="grid grid-cols-[5.5rem_1fr] gap-x-3">
-              <span className="font-semibold">{toneText[tone]}</span>
-              <span>
-                {text} <span className="text-sm text-soft">{because}</span>
-              </span>
-            </li>
-          ))}
-        </ul>
-      </Part>
-      <Part title="Pairs hour by hour">
-        {hours.length === 0 ? (
+          <EveningTimes evening={evening} timeZone={timeZone} />
+        </Part>
+        <Part id="for-and-against" title="What speaks for it, and against">
+          <ul className="max-w-measure space-y-1.5 print:space-y-0.5 print:text-xs">
+            {nightHints(plan, timeZone).map(({ tone, text, because }) => (
+              <li key={text} className="grid grid-cols-[4.4rem_1fr] gap-x-3">
+                <span className="font-semibold">{toneText[tone]}</span>
+                <span>
+                  {text} <span className="text-sm text-soft print:hidden">{because}</span>
+                </span>
+              </li>
+            ))}
+          </ul>
+        </Part>
+      </div>
+      <Part id="pairs" title="Pairs hour by hour">
+        {kits.length === 0 ? (
           <p>No two stars can be used before packing up.</p>
         ) : (
           <>
-            <p className="mb-2 max-w-measure text-sm text-soft">
-              Of 100 targets all over the sky, how many land in the eyepiece; between the times both
-              stars can be used, seen every ten minutes. The second pair shares no star with the
-              first: for when cloud comes.
-              {firstStar === null
-                ? ''
-                : ` The first star that can be used is ${firstStar.name} at ${clockTime(firstStar.instant, timeZone)}, ${whereInWords(firstStar)}.`}
-            </p>
-            <NightPairsTable hours={hours} goodLater={goodLater} timeZone={timeZone} />
+            <PairsLegend plan={plan} timeZone={timeZone} />
+            <TelescopesNav kits={kits} />
+            <div className={`grid gap-x-8 gap-y-7 print:gap-x-3.5 ${sideBySide(kits.length)}`}>
+              {kits.map((kit) => (
+                <TelescopeHoursTable key={kit.kitId} {...{ plan, kit, timeZone }} />
+              ))}
+            </div>
           </>
         )}
       </Part>
-      <Part title="What to show afterwards">
-        <p className="mb-2 max-w-measure text-sm text-soft">
+      <Part id="show" title="What to show afterwards">
+        <p className="mb-2 max-w-measure text-sm text-soft print:mb-1 print:max-w-none print:text-xs">
           {twoStarsFrom === null
             ? 'Moon and planets that stand two fists up and clear of your skyline: the eye finds them in twilight, and the telescope is steered there by hand.'
-            : 'Times when each stands two fists up and clear of your skyline, once two stars can be used.'}
+            : 'Whatever stands two fists up and clear of your skyline once two stars can be used, at its best.'}
         </p>
         {toShow.length === 0 ? (
           <p>Nothing of our list stands two fists up this evening.</p>
         ) : (
-          <ShowTable toShow={toShow} timeZone={timeZone} />
+          <ShowTable
+            toShow={toShow}
+            kits={kits.map(({ kitName }) => kitName)}
+            timeZone={timeZone}
+          />
         )}
       </Part>
-      <SunCaution />
     </div>
   );
 }
 
 const toneText = { go: '✓ For', careful: '! Mind', stop: '✗ Against' } as const;
 
-function Part({ title, children }: { title: string; children: ReactNode }) {
+/** On a phone one stands by one telescope: straight to its hours. */
+function TelescopesNav({ kits }: { kits: readonly { kitId: string; kitName: string }[] }) {
   return (
-    <section aria-label={title}>
-      <h2 className="mb-2 text-xl font-semibold">{title}</h2>
-      {children}
-    </section>
+    <nav aria-label="Telescopes" className="no-print mb-4 sm:hidden">
+      <ul className="flex flex-wrap gap-2">
+        {kits.map(({ kitId, kitName }) => (
+          <li key={kitId} className="min-w-20 flex-1">
+            <a href={`#pairs-${kitId}`} className={jumpLook}>
+              {kitName}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </nav>
   );
 }
 
-function Times({ plan, timeZone }: { plan: NightPlan; timeZone: string }) {
-  const { times, moon } = plan.evening;
-  const allNight = moonAllNight(plan.evening);
-  const polarNight = times.sunset === null;
-  const at = (instant: string | null): string =>
-    instant === null ? 'not tonight' : clockTime(instant, timeZone);
-  const rows = [
-    ['Sunset', polarNight ? noSunsetText['sun-stays-down'] : at(times.sunset)],
-    ['Civil dusk, Sun 6° down', at(times.civilDusk)],
-    ['Nautical dusk, Sun 12° down', at(times.nauticalDusk)],
-    ['Astronomical dusk, Sun 18° down', at(times.astronomicalDusk)],
-    ['Moon', `${percent(moon.illuminatedFraction)} lit${allNight === null ? '' : `, ${allNight}`}`],
-    ...moon.passages.map(({ kind, instant }) => [
-      kind === 'rise' ? 'Moonrise' : 'Moonset',
-      at(instant),
-    ]),
-    ['Sunrise', at(times.sunrise)],
-  ] as const;
+/** The telescopes beside each other where they fit, always so on paper. */
+const sideBySide = (telescopes: number): string =>
+  telescopes > 3
+    ? 'sm:grid-cols-2 xl:grid-cols-4 print:grid-cols-4'
+    : 'sm:grid-cols-2 lg:grid-cols-3 print:grid-cols-3';
+
+function PairsLegend({ plan: { firstStar }, timeZone }: { plan: NightPlan; timeZone: string }) {
   return (
-    <dl className="mt-2 grid max-w-[40rem] gap-x-8 gap-y-0.5 text-sm sm:grid-cols-2">
-      {rows.map(([what, when]) => (
-        <div key={what} className="flex justify-between gap-4 border-b border-line py-0.5">
-          <dt className="text-soft">{what}</dt>
-          <dd className="font-figures">{when}</dd>
-        </div>
-      ))}
-    </dl>
+    <p className="mb-3 max-w-measure text-sm text-soft print:mb-1 print:max-w-none print:text-xs">
+      “4½ SW” is four and a half fists up in the south-west. The number below is how many of 100
+      targets all over the sky land in the eyepiece, then until when both stars can be used.
+      {firstStar === null
+        ? ''
+        : ` The first star that can be used is ${firstStar.name} at ${clockTime(firstStar.instant, timeZone)}, ${whereInWords(firstStar)}.`}
+    </p>
+  );
+}
+
+function Part({ id, title, children }: { id: string; title: string; children: ReactNode }) {
+  return (
+    <section aria-labelledby={id}>
+      <h3 id={id} className="mb-2 scroll-mt-4 text-xl font-semibold print:mb-0.5 print:text-base">
+        {title}
+      </h3>
+      {children}
+    </section>
   );
 }
 

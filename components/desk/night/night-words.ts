@@ -17,7 +17,17 @@ export const spanInWords = (from: string, until: string, timeZone: string): stri
     ? clockTime(from, timeZone)
     : `${clockTime(from, timeZone)}–${clockTime(until, timeZone)}`;
 
-/** "5 December" */
+/** "5 h 20", "40 min", "–" for none; kept on one line. */
+export function hoursAndMinutes(minutes: number): string {
+  if (minutes < 1) return '–';
+  const hours = Math.floor(minutes / 60);
+  const rest = Math.round(minutes % 60);
+  return hours === 0
+    ? `${String(rest)}\u00a0min`
+    : `${String(hours)}\u00a0h\u00a0${String(rest).padStart(2, '0')}`;
+}
+
+/** "Sat 5 December" */
 export const dayInWords = (localDate: string): string =>
   new Intl.DateTimeFormat('en-GB', {
     weekday: 'short',
@@ -92,7 +102,7 @@ export function nightHints(
   const minutes = (Date.parse(to) - Date.parse(twoStarsFrom)) / 60_000;
   hints.push({
     tone: minutes >= 60 ? 'go' : 'careful',
-    text: `Aligning can begin at ${clockTime(twoStarsFrom, timeZone)}: ${String(Math.round(minutes))} minutes before packing up.`,
+    text: `Aligning can begin at ${clockTime(twoStarsFrom, timeZone)}: ${hoursAndMinutes(Math.round(minutes))} before packing up.`,
     because: 'From then on two stars or more pass every test.',
   });
   if (times.nauticalDusk === null || times.nauticalDusk > to) {
@@ -109,11 +119,10 @@ export function nightHints(
       because: 'How far it is lit is computed; what it drowns is common practice.',
     });
   }
-  for (const late of goodLater) {
-    const first = hours[0]?.pairs.find(({ kitId }) => kitId === late.kitId)?.pairs[0];
+  for (const text of laterInWords(goodLater, timeZone)) {
     hints.push({
       tone: 'careful',
-      text: laterInWords(late, first?.hitRate ?? null, timeZone),
+      text,
       because: 'The hit rates of the best pairs, every ten minutes; an approximation.',
     });
   }
@@ -125,20 +134,19 @@ export function nightHints(
   return hints;
 }
 
-/** What a telescope that begins poorly should do: wait for a good pair, or do without. */
-function laterInWords(
-  { kitName, later }: LaterPair,
-  firstHitRate: number | null,
-  timeZone: string,
-): string {
-  const begins =
-    firstHitRate === null
-      ? `${kitName} has no pair at the start`
-      : `${kitName} begins with ${String(Math.round(100 * firstHitRate))} of 100 targets in the eyepiece`;
-  if (later === null)
-    return `${begins}, and has no better pair before packing up: centre twice as carefully, and check on a third star.`;
-  const names = later.pair.stars.map(({ name }) => name).join(' and ');
-  return `${begins}. Wait until ${clockTime(later.instant, timeZone)}: ${names} give ${String(Math.round(100 * later.pair.hitRate))}.`;
+/** What telescopes that begin poorly should do: wait for a good pair, or do without; those alike together. */
+function laterInWords(goodLater: readonly LaterPair[], timeZone: string): string[] {
+  const times = [...new Set(goodLater.map(({ later }) => later?.instant ?? null))];
+  return times.map((time) => {
+    const names = goodLater
+      .filter(({ later }) => (later?.instant ?? null) === time)
+      .map(({ kitName }) => kitName);
+    const who = new Intl.ListFormat('en-GB').format(names);
+    const [begin, have] = names.length === 1 ? ['begins', 'has'] : ['begin', 'have'];
+    return time === null
+      ? `${who} ${have} no good pair before packing up: centre twice as carefully, and check on a third star.`
+      : `${who} ${begin} with a poor pair: wait until ${clockTime(time, timeZone)} for a good one.`;
+  });
 }
 
 export const percent = (share: number): string => `${String(Math.round(100 * share))} %`;

@@ -1,4 +1,3 @@
-import { TableFrame } from '@/components/ui/table-frame';
 import { clockTime } from '@/lib/night/evening';
 import type { WorthShowing } from '@/lib/night/worth-showing';
 import { spanInWords, whereInWords } from './night-words';
@@ -13,43 +12,71 @@ const kindText = {
 /** What stands two fists up in the dark part of the evening. */
 export function ShowTable({
   toShow,
+  kits,
   timeZone,
 }: {
   toShow: readonly WorthShowing[];
+  /** Names of all telescopes of the evening. */
+  kits: readonly string[];
   timeZone: string;
 }) {
   return (
-    <TableFrame caption="What to show" captionHidden tall>
+    <table className="w-full max-w-[64rem] border-collapse text-sm leading-snug print:max-w-none print:text-xs">
+      <caption className="sr-only">What to show, when and with what</caption>
       <thead>
-        <tr>
-          <th scope="col">What</th>
-          <th scope="col">When</th>
-          <th scope="col">Best</th>
-          <th scope="col">With</th>
+        <tr className="border-t-2 border-b border-t-strong border-b-strong text-soft">
+          <th scope="col" className={head}>
+            What
+          </th>
+          <th scope="col" className={head}>
+            Best at
+          </th>
+          <th scope="col" className={`${head} w-1/4`}>
+            With
+          </th>
         </tr>
       </thead>
       <tbody>
         {toShow.map(({ name, kind, from, until, best, with: shownWith }) => (
-          <tr key={name}>
-            <th scope="row" className="min-w-36">
+          <tr key={name} className="border-b border-line align-top">
+            <th scope="row" className="py-1.5 pe-3 text-start font-semibold print:py-0">
               <span className="inline-block first-letter:uppercase">{name}</span>
-              <span className="block text-sm font-normal text-soft">{kindText[kind]}</span>
+              {kind === 'moon' ? null : (
+                <span className="font-normal text-soft max-sm:block"> {kindText[kind]}</span>
+              )}
             </th>
-            <td className="font-figures">{spanInWords(from, until, timeZone)}</td>
-            <td className="min-w-44">
-              <span className="font-figures">{clockTime(best.instant, timeZone)}</span>,{' '}
-              {whereInWords(best)}
+            <td className="py-1.5 pe-3 print:py-0">
+              <span className="font-figures font-semibold">
+                {clockTime(best.instant, timeZone)}
+              </span>
+              , {whereInWords(best)}
+              <span className="font-figures text-soft max-sm:block">
+                {' '}
+                {spanInWords(from, until, timeZone)}
+              </span>
             </td>
-            <td className="min-w-36">
-              {shownWith.length === 0
-                ? 'any'
-                : shownWith
-                    .map(({ kit, focalLengthMm }) => `${kit} ${String(focalLengthMm)} mm`)
-                    .join(', ')}
-            </td>
+            <td className="py-1.5 print:py-0">{shownWithInWords(shownWith, kits)}</td>
           </tr>
         ))}
       </tbody>
-    </TableFrame>
+    </table>
   );
+}
+
+const head = 'py-1 pe-3 text-start font-normal print:py-0';
+
+/** "any", "all 25 mm", "Wren and Heron 9 mm, Owl 25 mm" */
+function shownWithInWords(shownWith: WorthShowing['with'], kits: readonly string[]): string {
+  if (shownWith.length === 0) return 'any';
+  const lengths = [...new Set(shownWith.map(({ focalLengthMm }) => focalLengthMm))];
+  return lengths
+    .map((length) => {
+      const own = shownWith.filter(({ focalLengthMm }) => focalLengthMm === length);
+      const who =
+        own.length === kits.length && own.length > 1
+          ? 'all'
+          : own.map(({ kit }) => kit).join(' and ');
+      return `${who} ${String(length)} mm`;
+    })
+    .join(', ');
 }

@@ -5,6 +5,7 @@ import { clockTime } from '@/lib/night/evening';
 import { packUpName } from '@/lib/items/the-night/pack-up-words';
 import { orientationOf } from '@/lib/optics/image-orientation';
 import { packUpSteps } from '@/lib/rehearsal/pack-up';
+import { groupWithTelescope } from '@/lib/wording/group-name';
 import { dayInWords } from '../night/night-words';
 import { CardPairs } from './card-pairs';
 import { cardSteps, type CardStep } from './card-steps';
@@ -23,7 +24,9 @@ type SheetProps = {
 
 /** One telescope's sheet: setting up on the front, tonight's stars overleaf. */
 export function FieldCardSheet({ card, night, evening, stars }: SheetProps) {
-  const name = card.groupName === null ? card.kitName : `${card.kitName} · ${card.groupName}`;
+  // A group that is called by its telescope is not named twice.
+  const name =
+    card.groupName === null ? card.kitName : groupWithTelescope(card.groupName, card.kitName);
   return (
     <article aria-label={`Field card, ${name}`} className={`${styles.card ?? ''} text-ink`}>
       <Front card={card} name={name} night={night} evening={evening} />
