@@ -3,6 +3,7 @@ import { capitalised, lowerFirst } from './capital';
 import { compassPoint, windOf } from './compass-points';
 import { countWord, counted } from './count-word';
 import { inFists } from './fists';
+import { groupWithTelescope, telescopeToName } from './group-name';
 
 test('only the first letter changes', () => {
   expect(capitalised('the Moon')).toBe('The Moon');
@@ -52,4 +53,16 @@ test('counts are told in English words to twelve, whatever the language of the c
     'two attempts',
     '40 attempts',
   ]);
+});
+
+test.each([
+  ['Heron', 'Heron', 'Heron'],
+  ['heron', 'Heron', 'heron'],
+  ['Team Heron!', 'Heron', 'Team Heron!'],
+  ['Red', 'Heron', 'Red (Heron)'],
+  ['Night owls', 'Owl', 'Night owls (Owl)'],
+  ['Red', null, 'Red'],
+])('the group %s at the telescope %s is called %s', (group, telescope, name) => {
+  expect(groupWithTelescope(group, telescope)).toBe(name);
+  expect(telescopeToName(group, telescope)).toBe(name === group ? null : telescope);
 });

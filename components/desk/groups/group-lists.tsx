@@ -1,4 +1,5 @@
 import type { GroupStudent } from '@/lib/data/groups';
+import { telescopeToName } from '@/lib/wording/group-name';
 
 type ListedGroup = {
   key: string;
@@ -26,9 +27,7 @@ export function GroupLists({
           <h3 id={`list-${group.key}`} className="text-lg font-semibold">
             {group.name}
           </h3>
-          <p className="mb-2 text-sm text-soft">
-            {group.telescope === null ? 'No telescope set' : `Telescope: ${group.telescope}`}
-          </p>
+          <TelescopeLine group={group} />
           <Names students={group.students} />
         </section>
       ))}
@@ -44,6 +43,17 @@ export function GroupLists({
         </section>
       )}
     </div>
+  );
+}
+
+/** Nothing where the group is called by its telescope. */
+function TelescopeLine({ group: { name, telescope } }: { group: ListedGroup }) {
+  const named = telescopeToName(name, telescope);
+  if (telescope !== null && named === null) return null;
+  return (
+    <p className="mb-2 text-sm text-soft">
+      {named === null ? 'No telescope set' : `Telescope: ${named}`}
+    </p>
   );
 }
 
