@@ -17,18 +17,8 @@ const item = (volts: string, same = 'It takes what it needs'): Item => ({
     { id: 'd', text: `It falls by ${volts}`, reason: '.' },
   ],
 });
-const answered = (volts: string, option: string) => {
-  const read = wrongAnswerOf({
-    studentId: 's',
-    family: 'f',
-    template: 't',
-    share: 0,
-    at: 0,
-    raw: { item: item(volts), answer: { kind: 'choice', option } },
-  });
-  if (read === null) throw new Error('it was wrong');
-  return read;
-};
+const answered = (volts: string, option: string) =>
+  wrongAnswerOf('s', { item: item(volts), answer: { kind: 'choice', option } });
 
 test('options that all were shown stand by their words, others by the idea behind them', () => {
   const wrong = [answered('3 V', 'b'), answered('4 V', 'c'), answered('5 V', 'd')];
@@ -40,10 +30,11 @@ test('options that all were shown stand by their words, others by the idea behin
   ]);
 });
 
-test('an answer tells the idea it gives away, and one that was wholly right is not read', () => {
-  expect(answered('3 V', 'b').misconceptions).toEqual(['rated-current-is-pushed']);
-  const right = { studentId: 's', family: 'f', template: 't', share: 1, at: 0, raw: null };
-  expect(wrongAnswerOf(right)).toBeNull();
+test('an answer tells the idea it gives away, and whose it is', () => {
+  expect(answered('3 V', 'b')).toMatchObject({
+    studentId: 's',
+    misconceptions: ['rated-current-is-pushed'],
+  });
 });
 
 test('what nobody chose has a row where several saw it, and none where one did', () => {

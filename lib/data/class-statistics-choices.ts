@@ -27,9 +27,8 @@ function withoutDrawings(raw: unknown): unknown {
   };
 }
 
-/** Null for an answer that was wholly right. */
-export function wrongAnswerOf({ studentId, raw }: AnswerRow): WrongAnswer | null {
-  if (raw === null) return null;
+/** What somebody answered, from its JSON. */
+export function wrongAnswerOf(studentId: string, raw: NonNullable<AnswerRow['raw']>): WrongAnswer {
   const item = storedItemSchema.parse(withoutDrawings(raw.item));
   const answer = itemAnswerSchema.parse(raw.answer);
   const grading = gradeItem(item, answer);

@@ -4,6 +4,7 @@ import { itemBank } from '../items/item-bank';
 import { misconceptions, type MisconceptionId } from '../items/misconceptions';
 import type { WrongAnswer } from './class-statistics-choices';
 import type { LabResultRow } from './class-statistics-rows';
+import { groupedBy } from './grouped-by';
 
 /** A beginner's idea that work of this class gave away. */
 export type CommonIdea = {
@@ -34,18 +35,15 @@ export function commonIdeas(
     }),
     ...labs.flatMap((row) => ideasOfLab(row)),
   ];
-  return [...new Set(hits.map(({ id }) => id))]
-    .map((id) => {
-      const own = hits.filter((hit) => hit.id === id);
-      return {
-        id,
-        sentence: misconceptions[id],
-        lesson: commonest(own.map((hit) => hit.lesson)),
-        studentIds: [...new Set(own.map(({ studentId }) => studentId))],
-        inQuestions: own.filter(({ from }) => from === 'questions').length,
-        inLabs: own.filter(({ from }) => from === 'labs').length,
-      };
-    })
+  return [...groupedBy(hits, ({ id }) => id)]
+    .map(([id, own]) => ({
+      id,
+      sentence: misconceptions[id],
+      lesson: commonest(own.map((hit) => hit.lesson)),
+      studentIds: [...new Set(own.map(({ studentId }) => studentId))],
+      inQuestions: own.filter(({ from }) => from === 'questions').length,
+      inLabs: own.filter(({ from }) => from === 'labs').length,
+    }))
     .toSorted((one, other) => other.studentIds.length - one.studentIds.length);
 }
 
@@ -67,6 +65,7 @@ function ideasOfLab({ lab, slips, advice, studentId }: LabResultRow) {
 
 /** The one that stands there most often; the list is never empty. */
 function commonest(lessons: readonly LessonSlug[]): LessonSlug {
-  const times = (lesson: LessonSlug): number => lessons.filter((one) => one === lesson).length;
-  return lessons.reduce((most, one) => (times(one) > times(most) ? one : most));
+  const times = groupedBy(lessons, (lesson) => lesson);
+  const timesOf = (lesson: LessonSlug): number => times.get(lesson)?.length ?? 0;
+  return lessons.reduce((most, one) => (timesOf(one) > timesOf(most) ? one : most));
 }

@@ -18,6 +18,7 @@ import { footingOf } from '../measurement/small-class';
 import { borderlineRegression } from '../measurement/standard-setting';
 import { mean, sampleDeviation } from '../measurement/spread';
 import type { LabResultRow, QuestionSetRow } from './class-statistics-rows';
+import { groupedBy } from './grouped-by';
 
 /** How far the marks of one part would come again; all in marks of 100. */
 export type Reliability = {
@@ -181,7 +182,11 @@ function gatesOf(rows: readonly LabResultRow[]): GateStatistics[] {
   const failed = new Map<string, GateStatistics['attempts']>();
   for (const { gates, studentId, attemptId } of rows) {
     const ids = new Set(gates.map(({ id, gate }) => (gate === undefined ? id : `${id}/${gate}`)));
-    for (const id of ids) failed.set(id, [...(failed.get(id) ?? []), { studentId, attemptId }]);
+    for (const id of ids) {
+      const there = failed.get(id);
+      if (there === undefined) failed.set(id, [{ studentId, attemptId }]);
+      else there.push({ studentId, attemptId });
+    }
   }
   return [...failed].map(([id, attempts]) => ({ id, attempts }));
 }
@@ -215,9 +220,7 @@ function reliabilityOf({
 }
 
 function largestGroup<Row>(rows: readonly Row[], key: (row: Row) => string): Row[] {
-  const groups = new Map<string, Row[]>();
-  for (const row of rows) groups.set(key(row), [...(groups.get(key(row)) ?? []), row]);
-  return [...groups.values()].reduce<Row[]>(
+  return [...groupedBy(rows, key).values()].reduce<Row[]>(
     (largest, group) => (group.length > largest.length ? group : largest),
     [],
   );

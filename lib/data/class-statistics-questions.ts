@@ -1,10 +1,13 @@
 import type { LessonSlug } from '../course/lessons';
+import { withoutNoise } from '../grading/counted-mark';
 import { itemBank } from '../items/item-bank';
 import { upperLower } from '../measurement/discrimination';
 import { itemNote, type ItemNote } from '../measurement/small-class';
 import { correlation, mean } from '../measurement/spread';
 import { choicesOf, type Choice, type WrongAnswer } from './class-statistics-choices';
 import type { AnswerRow } from './class-statistics-rows';
+import { groupedBy } from './grouped-by';
+import { mapInTurns } from './in-turns';
 
 export type QuestionStatistics = {
   family: string;
@@ -45,23 +48,28 @@ const fewestOthers = 4;
  * from student to student in numbers and words: a family, the questions about one thing, is the smallest
  * that students have in common. A student counts once in each, by the first answer.
  */
-export function questionFigures(
+export async function questionFigures(
   answers: readonly AnswerRow[],
   wrongAnswers: ReadonlyMap<AnswerRow, WrongAnswer>,
-): QuestionStatistics[] {
+): Promise<QuestionStatistics[]> {
   const known = new Set(itemBank.map(({ id }) => id));
   const firsts = firstAnswers(answers.filter(({ family }) => known.has(family)));
-  const byStudent = groups(firsts, ({ studentId }) => studentId);
-  const byFamily = groups(firsts, ({ family }) => family);
-  return itemBank.flatMap(({ id, title, lesson }) => {
+  const sharesOf = new Map(
+    [...groupedBy(firsts, ({ studentId }) => studentId)].map(([studentId, own]) => [
+      studentId,
+      { sum: own.reduce((sum, { share }) => sum + share, 0), count: own.length },
+    ]),
+  );
+  const byFamily = groupedBy(firsts, ({ family }) => family);
+  const figures = await mapInTurns(itemBank, ({ id, title, lesson }) => {
     const rows = byFamily.get(id);
     if (rows === undefined) return [];
     const shares = rows.map(({ share }) => share);
-    const compared = rows.flatMap((row) => {
-      const others = (byStudent.get(row.studentId) ?? []).filter((other) => other !== row);
-      return others.length < fewestOthers
+    const compared = rows.flatMap(({ studentId, share }) => {
+      const all = sharesOf.get(studentId);
+      return all === undefined || all.count - 1 < fewestOthers
         ? []
-        : [{ share: row.share, rest: mean(others.map(({ share }) => share)) }];
+        : [{ share, rest: withoutNoise((all.sum - share) / (all.count - 1)) }];
     });
     const own = compared.map(({ share }) => share);
     const rest = compared.map((one) => one.rest);
@@ -89,13 +97,14 @@ export function questionFigures(
       },
     ];
   });
+  return figures.flat();
 }
 
 function kindsOf(
   rows: readonly AnswerRow[],
   wrongAnswers: ReadonlyMap<AnswerRow, WrongAnswer>,
 ): QuestionStatistics['kinds'] {
-  return [...groups(rows, ({ template }) => template)]
+  return [...groupedBy(rows, ({ template }) => template)]
     .flatMap(([template, all]) => {
       const wrong = all.flatMap((row) => wrongAnswers.get(row) ?? []);
       const [first] = wrong;
@@ -121,14 +130,4 @@ function firstAnswers(answers: readonly AnswerRow[]): AnswerRow[] {
     if (!first.has(key)) first.set(key, row);
   }
   return [...first.values()];
-}
-
-function groups<Row>(rows: readonly Row[], key: (row: Row) => string): Map<string, Row[]> {
-  const found = new Map<string, Row[]>();
-  for (const row of rows) {
-    const there = found.get(key(row));
-    if (there === undefined) found.set(key(row), [row]);
-    else there.push(row);
-  }
-  return found;
 }

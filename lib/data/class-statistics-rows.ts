@@ -1,46 +1,39 @@
 import 'server-only';
 import { z } from 'zod';
-import { labs, type Lab } from '../variants/labs';
+import { labs } from '../variants/labs';
 import { db } from './db';
+import { Prisma } from './generated/client';
+import { mapInTurns } from './in-turns';
 
 const here = (classId: string) => ({ classId, leftAt: null });
 
+/** So many at once: of 200 a query would hold the process for half a second. */
+const studentsAtOnce = 10;
+
+/** What `ask` finds of everybody who is in the class, some students after others, each row read by `read`. */
+async function ofStudents<Row>(
+  classId: string,
+  ask: (students: Prisma.Sql) => Promise<unknown>,
+  read: (row: unknown) => Row,
+): Promise<Row[]> {
+  const students = await db().student.findMany({ where: here(classId), select: { id: true } });
+  const ids = students.map(({ id }) => id);
+  const found: Row[][] = [];
+  for (let from = 0; from < ids.length; from += studentsAtOnce) {
+    const rows = await ask(Prisma.join(ids.slice(from, from + studentsAtOnce)));
+    found.push(await mapInTurns(z.array(z.unknown()).parse(rows), read));
+  }
+  return found.flat();
+}
+
 const code = z.string();
-/** What the results of all labs have in common, leniently: each was written by this product. */
-const labResultSchema = z.object({
-  total: z.number(),
-  criteria: z.array(z.object({ id: code, earned: z.number(), possible: z.number() })),
-  /** Of a rehearsal: the stage, and that stage's own gate. */
-  gates: z.array(z.looseObject({ id: code, gate: code.optional() })).default([]),
-  slips: z
-    .array(
-      z.looseObject({
-        code,
-        stage: code.optional(),
-        first: code.optional(),
-        mistake: code.nullish(),
-        because: code.nullish(),
-        slip: code.nullish(),
-      }),
-    )
-    .default([]),
-  advice: z.looseObject({ code }).optional(),
-});
-
-export type LabResultRow = z.output<typeof labResultSchema> & {
-  studentId: string;
-  attemptId: string;
-  partId: string;
-  lab: Lab;
-  template: string;
-};
-
 /** A JSON column through a plain query: text here, already read elsewhere. */
 const json = z
   .unknown()
   .transform((value): unknown =>
     typeof value === 'string' ? JSON.parse(value) : (value ?? undefined),
   );
+/** What the results of all labs have in common, leniently: each was written by this product. */
 const labRowSchema = z.object({
   attemptId: z.string(),
   studentId: z.string(),
@@ -48,11 +41,26 @@ const labRowSchema = z.object({
   template: z.string(),
   lab: z.enum(labs),
   total: z.number(),
-  criteria: json,
-  gates: json,
-  slips: json,
-  advice: json,
+  criteria: json.pipe(z.array(z.object({ id: code, earned: z.number(), possible: z.number() }))),
+  /** Of a rehearsal: the stage, and that stage's own gate. */
+  gates: json.pipe(z.array(z.object({ id: code, gate: code.optional() })).default([])),
+  slips: json.pipe(
+    z
+      .array(
+        z.object({
+          code,
+          stage: code.optional(),
+          first: code.optional(),
+          mistake: code.nullish(),
+          because: code.nullish(),
+          slip: code.nullish(),
+        }),
+      )
+      .default([]),
+  ),
+  advice: json.pipe(z.object({ code }).optional()),
 });
+export type LabResultRow = z.output<typeof labRowSchema>;
 
 /**
  * The first attempts of students who are in the class at every part of its published assignments but
@@ -62,29 +70,22 @@ const labRowSchema = z.object({
  * on and PostgreSQL both know `->`.
  */
 export async function firstLabResults(classId: string): Promise<LabResultRow[]> {
-  const rows = await db().$queryRaw`
+  const read = await ofStudents(
+    classId,
+    (students) => db().$queryRaw`
     SELECT m."attemptId", a."studentId", a."partId", a."lab", a."template", m."total",
       m."result" -> 'criteria' AS "criteria", m."result" -> 'gates' AS "gates",
       m."result" -> 'slips' AS "slips", m."result" -> 'advice' AS "advice"
-    FROM "Student" s
-    JOIN "Attempt" a ON a."studentId" = s."id"
+    FROM "Attempt" a
     JOIN "Assignment" t ON t."id" = a."assignmentId"
     JOIN "Mark" m ON m."attemptId" = a."id"
-    WHERE s."classId" = ${classId} AND s."leftAt" IS NULL AND t."state" = 'published'
-      AND a."mode" = 'check' AND a."status" = 'submitted' AND a."number" = 1
+    WHERE a."studentId" IN (${students}) AND t."state" = 'published' AND a."mode" = 'check' AND a."status" = 'submitted' AND a."number" = 1
       AND a."partId" IS NOT NULL AND a."lab" <> 'lesson-questions'
-    ORDER BY m."graderVersion"`;
-  const read = z.array(labRowSchema).parse(rows);
+    ORDER BY m."graderVersion"`,
+    (row) => labRowSchema.parse(row),
+  );
   // Of several versions of a mark the last one stays.
-  const newest = new Map(read.map((row) => [row.attemptId, row]));
-  return [...newest.values()].map(({ attemptId, studentId, partId, template, lab, ...result }) => ({
-    attemptId,
-    studentId,
-    partId,
-    template,
-    lab,
-    ...labResultSchema.parse(result),
-  }));
+  return [...new Map(read.map((row) => [row.attemptId, row])).values()];
 }
 
 /** One answer to one question, wherever it was asked; `raw`: its JSON, where something was wrong. */
@@ -100,32 +101,41 @@ export type AnswerRow = {
 
 const full = 100;
 
-/** Every answer to a question of a lesson's practice that counts, of students who are in the class. */
+const practisedRowSchema = z.object({
+  studentId: z.string(),
+  family: z.string(),
+  template: z.string(),
+  mark: z.number(),
+  answeredAt: z.coerce.date(),
+  item: json,
+  answer: json,
+});
+
+/**
+ * Every answer to a question of a lesson's practice that counts, of students who are in the class. What
+ * was asked and answered is long, and read only where something was wrong.
+ */
 export async function practisedAnswers(classId: string): Promise<AnswerRow[]> {
-  const where = { student: here(classId), answeredAt: { not: null } };
-  const [rows, wrong] = await Promise.all([
-    db().askedQuestion.findMany({
-      where,
-      select: {
-        id: true,
-        studentId: true,
-        family: true,
-        template: true,
-        mark: true,
-        answeredAt: true,
-      },
-    }),
-    // What was asked and answered is long, and needed only where something was wrong.
-    db().askedQuestion.findMany({
-      where: { ...where, mark: { lt: full } },
-      select: { id: true, item: true, answer: true },
-    }),
-  ]);
-  const raws = new Map(wrong.map(({ id, item, answer }) => [id, { item, answer }]));
-  return rows.flatMap(({ id, mark, answeredAt, ...row }) =>
-    mark === null || answeredAt === null
-      ? []
-      : [{ ...row, share: mark / full, at: answeredAt.getTime(), raw: raws.get(id) ?? null }],
+  return ofStudents(
+    classId,
+    (students) => db().$queryRaw`
+    SELECT q."studentId", q."family", q."template", q."mark", q."answeredAt",
+      CASE WHEN q."mark" < 100 THEN q."item" END AS "item",
+      CASE WHEN q."mark" < 100 THEN q."answer" END AS "answer"
+    FROM "AskedQuestion" q
+    WHERE q."studentId" IN (${students}) AND q."answeredAt" IS NOT NULL AND q."mark" IS NOT NULL`,
+    (row) => {
+      const { studentId, family, template, mark, answeredAt, item, answer } =
+        practisedRowSchema.parse(row);
+      return {
+        studentId,
+        family,
+        template,
+        share: mark / full,
+        at: answeredAt.getTime(),
+        raw: mark < full ? { item, answer } : null,
+      };
+    },
   );
 }
 
@@ -156,22 +166,20 @@ export type QuestionSetRow = {
 
 /** Each student's first attempt at every assigned set of questions, and all that were practised. */
 export async function questionSets(classId: string): Promise<QuestionSetRow[]> {
-  const rows = await db().$queryRaw`
+  const read = await ofStudents(
+    classId,
+    (students) => db().$queryRaw`
     SELECT m."attemptId", a."studentId", a."partId", a."mode", a."submittedAt", m."total",
       m."result" -> 'items' AS "items",
       CASE WHEN m."total" < 100 THEN a."answerKey" -> 'items' END AS "keys"
-    FROM "Student" s
-    JOIN "Attempt" a ON a."studentId" = s."id"
+    FROM "Attempt" a
     JOIN "Mark" m ON m."attemptId" = a."id"
-    WHERE s."classId" = ${classId} AND s."leftAt" IS NULL AND a."lab" = 'lesson-questions'
+    WHERE a."studentId" IN (${students}) AND a."lab" = 'lesson-questions'
       AND a."status" = 'submitted' AND (a."mode" = 'practice' OR a."number" = 1)
-    ORDER BY m."graderVersion"`;
-  const newest = new Map(
-    z
-      .array(setRowSchema)
-      .parse(rows)
-      .map((row) => [row.attemptId, row]),
+    ORDER BY m."graderVersion"`,
+    (row) => setRowSchema.parse(row),
   );
+  const newest = new Map(read.map((row) => [row.attemptId, row]));
   return [...newest.values()].map(({ studentId, partId, mode, submittedAt, total, ...row }) => ({
     studentId,
     total,

@@ -19,6 +19,8 @@ import {
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
 import { getGradebook, type Gradebook } from './gradebook';
+import { groupedBy } from './grouped-by';
+import { mapInTurns } from './in-turns';
 
 export type PartStatistics = PartFigures & {
   partId: string;
@@ -81,14 +83,16 @@ export async function getClassStatistics(
     ),
   ];
   const wrong = new Map(
-    answers.flatMap((row): [AnswerRow, WrongAnswer][] => {
-      const read = wrongAnswerOf(row);
-      return read === null ? [] : [[row, read]];
-    }),
+    await mapInTurns(
+      answers.flatMap((row) => (row.raw === null ? [] : [{ row, raw: row.raw }])),
+      ({ row, raw }): [AnswerRow, WrongAnswer] => [row, wrongAnswerOf(row.studentId, raw)],
+    ),
   );
+  const labRowsOf = groupedBy(labRows, ({ partId }) => partId);
+  const setsOf = groupedBy(sets, ({ partId }) => partId ?? '');
   const partFigures = (partId: string, lab: Lab): PartFigures => {
-    if (lab === 'lesson-questions') return setFigures(sets.filter((set) => set.partId === partId));
-    const rows = labRows.filter((row) => row.partId === partId);
+    if (lab === 'lesson-questions') return setFigures(setsOf.get(partId) ?? []);
+    const rows = labRowsOf.get(partId) ?? [];
     const skill = skillSeenIn(lab);
     const seen = skill === null ? undefined : levels.get(skill);
     return labFigures(rows, atTelescope(rows, seen ?? new Map(), schoolClass.signOffLevel));
@@ -98,8 +102,8 @@ export async function getClassStatistics(
     students: gradebook.students
       .filter(({ left }) => !left)
       .map(({ id, displayName }) => ({ id, displayName })),
-    assignments: assignmentsOf(gradebook, partFigures),
-    questions: questionFigures(answers, wrong),
+    assignments: await assignmentsOf(gradebook, partFigures),
+    questions: await questionFigures(answers, wrong),
     ideas: commonIdeas([...wrong.values()], labRows),
   };
 }
@@ -114,16 +118,13 @@ function skillSeenIn(lab: Lab): Skill | null {
 function assignmentsOf(
   gradebook: Gradebook,
   partFigures: (partId: string, lab: Lab) => PartFigures,
-): AssignmentStatistics[] {
+): Promise<AssignmentStatistics[]> {
   const inClass = new Set(gradebook.students.filter(({ left }) => !left).map(({ id }) => id));
-  const cellsOf = new Map<string, Gradebook['cells']>();
-  for (const cell of gradebook.cells)
-    if (inClass.has(cell.studentId)) {
-      const there = cellsOf.get(cell.assignmentId);
-      if (there === undefined) cellsOf.set(cell.assignmentId, [cell]);
-      else there.push(cell);
-    }
-  return gradebook.assignments.map(({ id, title, passMark, parts }) => {
+  const cellsOf = groupedBy(
+    gradebook.cells.filter(({ studentId }) => inClass.has(studentId)),
+    ({ assignmentId }) => assignmentId,
+  );
+  return mapInTurns(gradebook.assignments, ({ id, title, passMark, parts }) => {
     const cells = cellsOf.get(id) ?? [];
     const marked = cells.flatMap(({ mark, complete, excused, gateFailed, passMark: held }) =>
       mark === null || !complete || excused

@@ -40,9 +40,16 @@ const kelleyShare = 0.27;
  */
 export function membership(all: readonly number[], share: number): number[] {
   const size = share * all.length;
+  const ranks = new Map<number, { above: number; alike: number }>();
+  all
+    .toSorted((one, other) => other - one)
+    .forEach((total, above) => {
+      const there = ranks.get(total);
+      if (there === undefined) ranks.set(total, { above, alike: 1 });
+      else there.alike += 1;
+    });
   return all.map((total) => {
-    const above = all.filter((other) => other > total).length;
-    const alike = all.filter((other) => other === total).length;
+    const { above, alike } = ranks.get(total) ?? { above: NaN, alike: NaN };
     return Math.max(0, Math.min(1, (size - above) / alike));
   });
 }
