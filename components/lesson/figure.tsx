@@ -18,7 +18,8 @@ export function Figure({ name, alternative, data, children }: FigureProps) {
   return (
     <figure
       aria-describedby={wordsId}
-      className="keep-together my-6 border-y-2 border-strong bg-panel px-3 py-4 sm:px-5"
+      // Half a sheet at most, so that a figure that has to go to the next one leaves no great gap.
+      className="keep-together my-6 border-y-2 border-strong bg-panel px-3 py-4 sm:px-5 print:py-2 print:[&_svg]:max-h-[80mm]"
     >
       <LazyFigure name={name} data={data} still={allStills[name](data)} />
       <figcaption className="mt-3 max-w-measure text-sm text-soft [&_p]:inline">

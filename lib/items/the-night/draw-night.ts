@@ -51,7 +51,7 @@ export function drawNightChart(night: Night): ItemDrawing {
     from: number,
     to: number,
     y: number,
-    fill: 'sky' | 'sky-line' | 'sky-lamp',
+    fill: 'land' | 'sky-line' | 'sky-lamp',
   ): Shape => ({
     kind: 'rect',
     x: xOf(from),
@@ -72,9 +72,9 @@ export function drawNightChart(night: Night): ItemDrawing {
       { kind: 'text', x: left, y: 16, text: 'Sun: day, twilight, dark', size: 13, tone: 'soft' },
       { kind: 'rect', x: left, y: 22, w: right - left, h: 26, fill: 'lamp', stroke: 'strong' },
       bar(set, rise, 22, 'sky-line'),
-      ...dark.map(({ from, to }) => bar(from, to, 22, 'sky')),
+      ...dark.map(({ from, to }) => bar(from, to, 22, 'land')),
       { kind: 'text', x: left, y: 70, text: 'Moon: up', size: 13, tone: 'soft' },
-      { kind: 'rect', x: left, y: 76, w: right - left, h: 26, fill: 'sky', stroke: 'strong' },
+      { kind: 'rect', x: left, y: 76, w: right - left, h: 26, fill: 'land', stroke: 'strong' },
       ...moon.map(({ from, to }) => bar(from, to, 76, 'sky-lamp')),
       ...Array.from({ length: chartHours + 1 }, (_, i) => chartFrom + i).flatMap(
         (hour): Shape[] => [

@@ -160,7 +160,7 @@ export const whenItIsDark: ItemFamily = {
   objective: 'dusk',
   skill: 'safety',
   title: 'When it gets dark, and for how long',
-  version: 1,
+  version: 2,
   templates: {
     'name-the-twilight': nameTheTwilight,
     'order-the-night': orderTheNight,

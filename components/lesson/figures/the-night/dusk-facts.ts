@@ -10,7 +10,7 @@ const width = 304;
 const xOf = (hoursAfterNoon: number): number => left + (hoursAfterNoon / 24) * width;
 
 /** A band that is the same before and after midnight, which lies in the middle. */
-const band = (from: number | null, fill: 'sky-line' | 'sky'): Shape[] =>
+const band = (from: number | null, fill: 'sky-line' | 'land'): Shape[] =>
   from === null
     ? []
     : [{ kind: 'rect', x: xOf(from), y: 44, w: xOf(24 - from) - xOf(from), h: 56, fill }];
@@ -36,7 +36,7 @@ const middleText: Shape = {
 export const duskShapes = ({ sunset, civil, nautical, astronomical }: SunDown): Shape[] => [
   { kind: 'rect', x: left, y: 44, w: width, h: 56, fill: 'lamp', stroke: 'strong', width: 1.5 },
   ...band(sunset, 'sky-line'),
-  ...band(astronomical, 'sky'),
+  ...band(astronomical, 'land'),
   ...[civil, nautical].flatMap((at): Shape[] =>
     at === null
       ? []
@@ -64,7 +64,7 @@ export const duskShapes = ({ sunset, civil, nautical, astronomical }: SunDown): 
     anchor: hours === 0 ? 'start' : hours === 24 ? 'end' : 'middle',
   })),
   // A key: each tone with its word, so that nothing hangs on the tone alone.
-  ...(['lamp', 'sky-line', 'sky'] as const).flatMap((fill, i): Shape[] => [
+  ...(['lamp', 'sky-line', 'land'] as const).flatMap((fill, i): Shape[] => [
     { kind: 'rect', x: 8 + 96 * i, y: 130, w: 18, h: 14, fill, stroke: 'strong' },
     {
       kind: 'text',
