@@ -1,16 +1,8 @@
 import { Field } from '@/components/ui/field';
 import { Select } from '@/components/ui/select';
-import { lights } from '@/lib/mastery/evening';
-import { clouds, type Conditions } from '@/lib/mastery/sign-off-note';
 import { eveningText } from './cell-view';
+import { cloudText, ConditionFields, lightText } from './condition-fields';
 import type { EveningSettings } from './kept-on-device';
-
-const lightText: Readonly<Record<Conditions['light'], string>> = { night: 'night', day: 'day' };
-export const cloudText: Readonly<Record<Conditions['cloud'], string>> = {
-  clear: 'clear sky',
-  some: 'some cloud',
-  overcast: 'overcast',
-};
 
 /** Set once an evening: it stands beside every note. */
 export function EveningChoice({
@@ -24,8 +16,6 @@ export function EveningChoice({
 }) {
   const { evening, conditions, telescope } = settings;
   const own = 'each group’s own telescope';
-  const set = (change: Partial<Conditions>) =>
-    onChange({ ...settings, conditions: { ...conditions, ...change } });
   return (
     <details className="rounded-md border border-line bg-panel">
       <summary className="flex min-h-11 flex-wrap items-center gap-x-2 px-3 text-sm">
@@ -37,46 +27,16 @@ export function EveningChoice({
         <span className="ms-auto underline decoration-dotted underline-offset-4">change</span>
       </summary>
       <div className="grid gap-3 p-3 sm:grid-cols-3">
-        <Field id="sign-off-light" label="Night or day">
-          {(control) => (
-            <Select
-              {...control}
-              value={conditions.light}
-              onChange={({ target }) => {
-                const light = lights.find((one) => one === target.value);
-                if (light !== undefined) set({ light });
-              }}
-            >
-              {lights.map((light) => (
-                <option key={light} value={light}>
-                  {lightText[light]}
-                </option>
-              ))}
-            </Select>
-          )}
-        </Field>
-        <Field id="sign-off-cloud" label="Sky">
-          {(control) => (
-            <Select
-              {...control}
-              value={conditions.cloud}
-              onChange={({ target }) => {
-                const cloud = clouds.find((one) => one === target.value);
-                if (cloud !== undefined) set({ cloud });
-              }}
-            >
-              {clouds.map((cloud) => (
-                <option key={cloud} value={cloud}>
-                  {cloudText[cloud]}
-                </option>
-              ))}
-            </Select>
-          )}
-        </Field>
+        <ConditionFields
+          id="sign-off"
+          conditions={conditions}
+          onChange={(changed) => onChange({ ...settings, conditions: changed })}
+        />
         <Field id="sign-off-telescope" label="Telescope">
           {(control) => (
             <Select
               {...control}
+              className="[&_select]:min-h-11"
               value={telescope}
               onChange={({ target }) => onChange({ ...settings, telescope: target.value })}
             >

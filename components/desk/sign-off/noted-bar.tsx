@@ -1,17 +1,17 @@
 import { Undo2 } from 'lucide-react';
 import { skillTitles } from '@/lib/course/skills';
 import type { OutgoingNote } from '@/lib/mastery/sign-off-note';
-import type { SignOffState, SignOffStore } from './sign-off-store';
+import type { SignOffState } from './sign-off-store';
 
 /** Under the thumb: what was noted last, whether it has gone, and its undo. */
 export function NotedBar({
   state,
-  store,
   nameOf,
+  onUndo,
 }: {
   state: SignOffState;
-  store: SignOffStore;
   nameOf: (studentId: string) => string;
+  onUndo: () => void;
 }) {
   const { last } = state;
   return (
@@ -26,7 +26,7 @@ export function NotedBar({
           </span>
           <button
             type="button"
-            onClick={store.undoLast}
+            onClick={onUndo}
             className="inline-flex min-h-12 min-w-24 shrink-0 items-center justify-center gap-1.5 rounded-md border-2 border-strong px-3 font-semibold hover:bg-sunken"
           >
             <Undo2 aria-hidden="true" className="size-4" />

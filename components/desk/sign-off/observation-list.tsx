@@ -6,7 +6,7 @@ import type { RecordedObservation, SkillRecord } from '@/lib/data/skill-progress
 import { helpWords, observationsNeeded } from '@/lib/mastery/sign-off';
 import { failedGatesText } from '@/lib/mastery/sign-off-gates';
 import { eveningText } from './cell-view';
-import { cloudText } from './evening-choice';
+import { cloudText } from './condition-fields';
 
 /** An hour: what came later had waited on a device, and says so. */
 const longMs = 3_600_000;

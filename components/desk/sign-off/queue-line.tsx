@@ -142,11 +142,22 @@ function NeedsYourWord({
     state.kind === 'queued' || item.kind !== 'note' ? [] : [{ item, state }],
   );
   if (open.length === 0) return null;
+  const conflicts = open.filter(({ state }) => state.kind === 'conflict');
+  const settleAll = (choice: 'keep-old' | 'take-new') => {
+    for (const { item } of conflicts) store.settle(item.key, choice);
+  };
   return (
     <section aria-labelledby="needs-your-word" className="rounded-md border-2 border-caution p-3">
       <h3 id="needs-your-word" className="font-semibold text-caution">
         Needs your word
       </h3>
+      {conflicts.length > 1 ? (
+        <div className="flex flex-wrap items-center gap-2 py-2">
+          <span>All {conflicts.length} of which something was there already:</span>
+          <Choose onPress={() => settleAll('keep-old')}>Keep all the old</Choose>
+          <Choose onPress={() => settleAll('take-new')}>Take all the new</Choose>
+        </div>
+      ) : null}
       <ul className="divide-y divide-line">
         {open.map(({ item, state }) => (
           <li key={item.key} className="space-y-2 py-2">

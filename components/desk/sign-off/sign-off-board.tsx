@@ -27,6 +27,7 @@ import { SignOffGrid, SignOffLegend } from './sign-off-grid';
 import { TakeOutside } from './take-outside';
 import { TypingTable } from './typing-table';
 import { useSignOff } from './use-sign-off';
+import { useTyping } from './use-typing';
 
 /** In the address and in the list: everybody who is in no group. */
 const nobodys = 'none';
@@ -56,6 +57,7 @@ export function SignOffBoard({
     null,
   );
   const [settings, setSettings] = useEveningSettings(owner, sheet.timeZone, today);
+  const typing = useTyping();
   const others = useSyncExternalStore(
     nothingChanges,
     () => countOthersWaiting(teacherId),
@@ -163,7 +165,11 @@ export function SignOffBoard({
       <TakeOutside sheet={{ ...sheet, notes: [...state.ledger.known] }} owner={owner} />
       <TypingTable
         students={students}
+        groups={sheet.groups}
+        timeZone={timeZone}
         settings={settings}
+        typing={typing}
+        ledger={state.ledger}
         telescopeOf={telescopeOf}
         notesOf={(studentId, skill) => notesOf(state.ledger, studentId, skill, timeZone)}
         onSave={store.note}
@@ -187,7 +193,14 @@ export function SignOffBoard({
           onClose={() => setOpen(null)}
         />
       )}
-      <NotedBar state={state} store={store} nameOf={nameOf} />
+      <NotedBar
+        state={state}
+        nameOf={nameOf}
+        onUndo={() => {
+          typing.putBack(state.last);
+          store.undoLast();
+        }}
+      />
     </div>
   );
 }

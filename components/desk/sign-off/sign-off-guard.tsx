@@ -16,6 +16,8 @@ import { WaitingHere } from './waiting-here';
 const signOutForm = 'form[data-sign-out]';
 const minuteMs = 60_000;
 
+const unsavedQuestion =
+  'Levels that you typed in from paper are not saved, and are lost. Sign out all the same?';
 const questionOf = (waiting: number): string =>
   `${waiting === 1 ? '1 note from the telescope has' : `${String(waiting)} notes from the telescope have`} not been sent yet. They stay on this device, without names but with any word that you wrote beside a level, and are sent when you sign in here again and open the sign-off page. Sign out all the same?`;
 
@@ -37,7 +39,11 @@ export function SignOffGuard({ teacherId }: { teacherId: string }) {
     const leaving = (event: SubmitEvent) => {
       if (!(event.target instanceof Element) || !event.target.matches(signOutForm)) return;
       const waiting = countWaiting(teacherId);
-      if (waiting > 0 && !window.confirm(questionOf(waiting))) {
+      const unsaved = document.querySelector('[data-unsaved]') !== null;
+      const stays =
+        (unsaved && !window.confirm(unsavedQuestion)) ||
+        (waiting > 0 && !window.confirm(questionOf(waiting)));
+      if (stays) {
         event.preventDefault();
         event.stopPropagation();
         return;

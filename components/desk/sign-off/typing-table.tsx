@@ -1,103 +1,61 @@
 'use client';
 
-import { useState, type KeyboardEvent } from 'react';
+import { useState } from 'react';
 import { Button } from '@/components/ui/button';
 import { Field } from '@/components/ui/field';
 import { StatusLine } from '@/components/ui/status-line';
-import { TableFrame } from '@/components/ui/table-frame';
 import { TextInput } from '@/components/ui/text-input';
-import { skills, skillTitles, type Skill } from '@/lib/course/skills';
-import { gateLetter, gatesOfSkill, gateText } from '@/lib/mastery/sign-off-gates';
+import { skillTitles, type Skill } from '@/lib/course/skills';
+import { eveningOf } from '@/lib/mastery/evening';
 import type { OutgoingNote } from '@/lib/mastery/sign-off-note';
-import type { SeenNote } from '@/lib/mastery/sign-off-queue';
-import type { SignOffStudent } from '@/lib/mastery/sign-off-sheet';
-import { readTypedLevel } from '@/lib/mastery/typed-level';
-import { cloudText } from './evening-choice';
+import type { Ledger, SeenNote } from '@/lib/mastery/sign-off-queue';
+import type { SignOffGroup, SignOffStudent } from '@/lib/mastery/sign-off-sheet';
+import { ConditionFields } from './condition-fields';
+import { eveningText } from './cell-view';
 import type { EveningSettings } from './kept-on-device';
-import { newKey } from './new-key';
+import { inPaperOrder, notesFromTyped, typedCells } from './typed-notes';
+import { TypingCells } from './typing-cells';
+import type { Typing } from './use-typing';
 
-const cellId = (skillIndex: number, studentIndex: number): string =>
-  `typed-${String(skillIndex)}-${String(studentIndex)}`;
-
-/** Moves by the arrows and Enter, as in a spreadsheet. */
-function move(event: KeyboardEvent<HTMLInputElement>, row: number, column: number): void {
-  const atEnd = event.currentTarget.selectionStart === event.currentTarget.value.length;
-  const atStart = event.currentTarget.selectionEnd === 0;
-  const steps: Partial<Record<string, readonly [number, number]>> = {
-    ArrowUp: [-1, 0],
-    ArrowDown: [1, 0],
-    Enter: [1, 0],
-    ...(atEnd ? { ArrowRight: [0, 1] as const } : {}),
-    ...(atStart ? { ArrowLeft: [0, -1] as const } : {}),
-  };
-  const step = steps[event.key];
-  if (step === undefined) return;
-  const next = document.getElementById(cellId(row + step[0], column + step[1]));
-  event.preventDefault();
-  if (next instanceof HTMLInputElement) {
-    next.focus();
-    next.select();
-  }
-}
+const notesText = (count: number): string => (count === 1 ? '1 note' : `${String(count)} notes`);
 
 /** For what was noted on paper: the form's layout, a digit a cell, all saved together. */
 export function TypingTable({
-  students,
+  students: inGroup,
+  groups,
+  timeZone,
   settings,
+  typing,
+  ledger,
   telescopeOf,
   notesOf,
   onSave,
 }: {
   students: readonly SignOffStudent[];
+  groups: readonly SignOffGroup[];
+  timeZone: string;
   settings: EveningSettings;
+  typing: Typing;
+  ledger: Ledger;
   telescopeOf: (student: SignOffStudent) => string;
   notesOf: (studentId: string, skill: Skill) => readonly SeenNote[];
   onSave: (notes: readonly OutgoingNote[]) => void;
 }) {
-  const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
   const [date, setDate] = useState('');
-  const [said, setSaid] = useState('');
-  const { conditions, evening } = settings;
-  const observedAt = date === '' ? evening : date;
-
-  const cells = skills.flatMap((skill) =>
-    students.map((student) => {
-      const text = typed[`${student.id} ${skill}`] ?? '';
-      return { skill, student, read: readTypedLevel(text, skill) };
-    }),
-  );
+  // Of the paper's evening, which need not be tonight's.
+  const [own, setOwn] = useState<EveningSettings['conditions'] | null>(null);
+  const conditions = own ?? settings.conditions;
+  const evening = date === '' ? settings.evening : date;
+  const toCome = date !== '' && date > eveningOf(new Date(), timeZone, conditions.light);
+  const students = inPaperOrder(inGroup, groups);
+  const cells = typedCells(typing.typed, students);
   const filled = cells.filter(({ read }) => read.kind === 'level').length;
-  const unclear = cells.filter(({ read }) => read.kind === 'unclear').length;
+  const unclear = cells.filter(({ read }) => read.kind === 'unclear');
 
   const save = () => {
-    const notes = cells.flatMap(({ skill, student, read }): OutgoingNote[] => {
-      if (read.kind !== 'level') return [];
-      const earlier = notesOf(student.id, skill).filter(
-        (note) => note.waiting && note.mine && note.evening === observedAt,
-      );
-      const keys = earlier.map(({ key }) => key);
-      const { level, gates } = read;
-      return [
-        {
-          kind: 'note',
-          key: newKey(),
-          studentId: student.id,
-          skill,
-          level,
-          gates,
-          prompts: 0,
-          note: '',
-          instrument: telescopeOf(student),
-          conditions,
-          observedAt,
-          // Typed twice before it was sent; what is on the server already is asked about.
-          over: keys.length === 0 ? null : { keys, how: 'replace' },
-        },
-      ];
-    });
+    const notes = notesFromTyped(cells, { date: evening, conditions, telescopeOf, notesOf });
+    typing.save(notes);
     onSave(notes);
-    setTyped({});
-    setSaid(`${String(notes.length)} ${notes.length === 1 ? 'note' : 'notes'} taken over.`);
   };
 
   return (
@@ -105,86 +63,69 @@ export function TypingTable({
       <summary className="flex min-h-11 items-center px-3 font-semibold">
         Type in from the paper form
       </summary>
-      <div className="space-y-3 p-3">
-        <div className="flex flex-wrap items-end gap-4">
+      <div className="space-y-3 p-3" data-unsaved={typing.unsaved ? '' : undefined}>
+        <div className="grid gap-3 sm:grid-cols-3">
           <Field
             id="typed-evening"
             label="Date of the evening"
-            hint={`${conditions.light}, ${cloudText[conditions.cloud]}: change it above if the paper says otherwise.`}
+            error={toCome ? 'This evening is still to come.' : undefined}
           >
             {(control) => (
               <TextInput
                 {...control}
                 type="date"
-                value={observedAt}
+                value={evening}
                 onChange={({ target }) => setDate(target.value)}
               />
             )}
           </Field>
+          <ConditionFields id="typed" conditions={conditions} onChange={setOwn} />
         </div>
         <p className="max-w-measure text-sm text-soft">
-          A level from 1 to 4 in each cell; after it the letter of a gate that failed, as on the
-          form: 3b. Arrows and Enter move. Leave empty what was not seen.
+          A level from 1 to 4 in each cell; after it the letter of a gate that failed, and a stroke
+          for each prompt, as on the form: 3, 3b, 3//, 2a///. Right and left go from student to
+          student; Enter goes down, and from the last skill to the next student. Leave empty what
+          was not seen. Other evenings: save, then change the date.
         </p>
-        <TableFrame caption="Levels from the paper form" captionHidden stickyFirstColumn tall>
-          <thead>
-            <tr>
-              <th scope="col">Skill and its gates</th>
-              {students.map(({ id, displayName }) => (
-                <th key={id} scope="col" className="px-1! text-center!">
-                  {displayName}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {skills.map((skill, row) => (
-              <tr key={skill}>
-                <th scope="row" className="min-w-40">
-                  {skillTitles[skill]}
-                  <span className="block text-xs font-normal text-soft">
-                    {gatesOfSkill[skill]
-                      .map((gate, index) => `${gateLetter(index)} ${gateText[gate].failed}`)
-                      .join(' · ')}
-                  </span>
-                </th>
-                {students.map((student, column) => {
-                  const name = `${student.id} ${skill}`;
-                  const text = typed[name] ?? '';
-                  return (
-                    <td key={student.id} className="px-1! align-middle!">
-                      <input
-                        id={cellId(row, column)}
-                        aria-label={`${student.displayName}, ${skillTitles[skill]}`}
-                        aria-invalid={readTypedLevel(text, skill).kind === 'unclear' || undefined}
-                        value={text}
-                        maxLength={9}
-                        autoComplete="off"
-                        onKeyDown={(event) => move(event, row, column)}
-                        onChange={({ target }) => {
-                          setTyped({ ...typed, [name]: target.value });
-                          setSaid('');
-                        }}
-                        className="min-h-(--target-small) w-14 rounded-md border border-strong bg-panel px-1 text-center aria-invalid:border-2 aria-invalid:border-danger"
-                      />
-                    </td>
-                  );
-                })}
-              </tr>
-            ))}
-          </tbody>
-        </TableFrame>
+        <TypingCells students={students} groups={groups} typing={typing} />
         <div className="flex flex-wrap items-center gap-3">
-          <Button variant="primary" disabled={filled === 0 || unclear > 0} onClick={save}>
-            Save {filled === 0 ? '' : String(filled)} {filled === 1 ? 'note' : 'notes'}
+          <Button
+            variant="primary"
+            className="min-h-11"
+            disabled={filled === 0 || unclear.length > 0 || toCome}
+            onClick={save}
+          >
+            Save {filled === 0 ? 'notes' : notesText(filled)} of {eveningText(evening)}
           </Button>
           <StatusLine>
-            {unclear > 0
-              ? `${String(unclear)} ${unclear === 1 ? 'cell is' : 'cells are'} unclear: a level from 1 to 4, then letters of its gates.`
-              : said}
+            {unclear.length > 0
+              ? `Unclear: ${unclear
+                  .slice(0, 3)
+                  .map(({ student, skill }) => `${student.displayName}, ${skillTitles[skill]}`)
+                  .join(
+                    '; ',
+                  )}${unclear.length > 3 ? ` and ${String(unclear.length - 3)} more` : ''}. A level from 1 to 4, then letters of its gates, then strokes.`
+              : savedText(typing.savedKeys, ledger)}
           </StatusLine>
         </div>
       </div>
     </details>
   );
+}
+
+/** Where the notes of the last saving are. */
+function savedText(keys: readonly string[], { waiting }: Ledger): string {
+  if (keys.length === 0) return '';
+  const here = waiting.filter(({ item }) => keys.includes(item.key));
+  const asking = here.filter(({ state }) => state.kind !== 'queued').length;
+  const queued = here.length - asking;
+  return [
+    `${notesText(keys.length)} taken over`,
+    queued === 0 ? '' : `${String(queued)} kept on this device, not sent yet`,
+    asking === 0 ? '' : `${String(asking)} at the top of the page, for your word`,
+    here.length === 0 ? 'all sent' : '',
+  ]
+    .filter((part) => part !== '')
+    .join('; ')
+    .concat('.');
 }
