@@ -11,6 +11,7 @@ export type SecurityEventKind =
   | 'cards-issued'
   | 'cover-opened'
   | 'invitation-made'
+  | 'invitation-taken-back'
   | 'teacher-created'
   | 'password-changed';
 

@@ -4,6 +4,7 @@ import { revalidatePath } from 'next/cache';
 import { z } from 'zod';
 import { changePassword, endSession, getViewer } from '@/lib/auth/session';
 import { inviteTeacher } from '@/lib/data/invitations';
+import { takeBackInvitation } from '@/lib/data/open-invitations';
 import { failure, type Result } from '@/lib/data/result';
 import { routes } from '@/lib/routes';
 import type { FormAnswer } from '@/components/desk/action-form';
@@ -46,8 +47,16 @@ export async function invite(input: {
   if (!parsed.success) return failure('bad-input', 'Choose a class and a role.');
   const invited = await inviteTeacher(await getViewer(), parsed.data);
   if (!invited.ok) return invited;
+  revalidatePath(routes.teacher.account());
   return {
     ok: true,
     value: { path: routes.invitation(invited.value.token), expiresAt: invited.value.expiresAt },
   };
+}
+
+export async function takeBackLink(invitationId: string): Promise<FormAnswer> {
+  const taken = await takeBackInvitation(await getViewer(), invitationId);
+  if (!taken.ok) return refused(taken.problem, {});
+  revalidatePath(routes.teacher.account());
+  return done('Taken back.');
 }

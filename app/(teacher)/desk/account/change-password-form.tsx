@@ -1,18 +1,19 @@
 'use client';
 
-import { useActionState } from 'react';
 import { ErrorSummary } from '@/components/ui/error-summary';
 import { Field } from '@/components/ui/field';
 import { StatusLine } from '@/components/ui/status-line';
 import { SubmitButton } from '@/components/ui/submit-button';
 import { TextInput } from '@/components/ui/text-input';
 import type { FormAnswer, FormActionFunction } from '@/components/desk/action-form';
+import { useReachingAction } from '@/components/desk/use-form-action';
 
 const untouched: FormAnswer = { problem: null, said: null, kept: {} };
 
-/** Both fields come back empty whatever the answer: a password is never sent back to a page. */
+/** Both fields come back empty whatever the server answers: a password is never sent back to a page. */
 export function ChangePasswordForm({ action }: { action: FormActionFunction }) {
-  const [{ problem, said }, send] = useActionState(action, untouched);
+  const { answer, problem, typed, send } = useReachingAction(action, untouched);
+  const said = problem === null ? answer.said : null;
   const errorOf = (field: string) => (problem?.field === field ? problem.message : null);
   return (
     <form action={send} noValidate className="flex max-w-md flex-col gap-4">
@@ -24,6 +25,7 @@ export function ChangePasswordForm({ action }: { action: FormActionFunction }) {
             name="oldPassword"
             type="password"
             autoComplete="current-password"
+            defaultValue={typed['oldPassword']}
           />
         )}
       </Field>
@@ -34,7 +36,13 @@ export function ChangePasswordForm({ action }: { action: FormActionFunction }) {
         error={errorOf('newPassword')}
       >
         {(control) => (
-          <TextInput {...control} name="newPassword" type="password" autoComplete="new-password" />
+          <TextInput
+            {...control}
+            name="newPassword"
+            type="password"
+            autoComplete="new-password"
+            defaultValue={typed['newPassword']}
+          />
         )}
       </Field>
       <div className="flex flex-wrap items-center gap-3">

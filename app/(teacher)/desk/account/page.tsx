@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { redirect } from 'next/navigation';
 import { ActionForm } from '@/components/desk/action-form';
 import { InviteTeacher } from '@/components/desk/invite-teacher';
+import { InvitationTable } from '@/components/desk/people/invitation-table';
 import { zonedTimeText } from '@/components/grading/zoned-time';
 import { PageHeader } from '@/components/ui/page-header';
 import { Panel } from '@/components/ui/panel';
@@ -9,9 +10,10 @@ import { TableFrame } from '@/components/ui/table-frame';
 import { canInviteTeacher } from '@/lib/auth/policy';
 import { getViewer, listSessions } from '@/lib/auth/session';
 import { listClasses } from '@/lib/data/classes';
+import { listOwnInvitations } from '@/lib/data/open-invitations';
 import { routes } from '@/lib/routes';
 import { homeOf } from '../../../home-of';
-import { changeOwnPassword, endOne, invite } from './actions';
+import { changeOwnPassword, endOne, invite, takeBackLink } from './actions';
 import { ChangePasswordForm } from './change-password-form';
 
 export const metadata: Metadata = { title: 'Account' };
@@ -20,7 +22,11 @@ export default async function AccountPage() {
   const viewer = await getViewer();
   // A substitute has no account.
   if (viewer.kind === 'cover') redirect(homeOf(viewer));
-  const [sessions, classes] = await Promise.all([listSessions(viewer), listClasses(viewer)]);
+  const [sessions, classes, invitations] = await Promise.all([
+    listSessions(viewer),
+    listClasses(viewer),
+    listOwnInvitations(viewer),
+  ]);
   // A teacher's own zone is not stored: the clock of the first class is the nearest thing to it.
   const timeZone = classes[0]?.timeZone ?? 'UTC';
   const owned = classes.filter((entry) => entry.role === 'owner' && entry.archivedAt === null);
@@ -90,6 +96,16 @@ export default async function AccountPage() {
             <InviteTeacher into={owned.map(({ id, name }) => ({ id, name }))} invite={invite} />
           </Panel>
         ) : null}
+        {invitations === null || invitations.length === 0 ? null : (
+          <Panel title="Invitations you made">
+            <InvitationTable
+              invitations={invitations}
+              timeZone={timeZone}
+              takeBackFor={(invitationId) => takeBackLink.bind(null, invitationId)}
+              withClass
+            />
+          </Panel>
+        )}
       </div>
     </>
   );

@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { Notice } from '@/components/ui/notice';
 import { listCoverLinks } from '@/lib/data/cover';
 import { listMembers } from '@/lib/data/members';
+import { listClassInvitations } from '@/lib/data/open-invitations';
 import { classOf } from '../class-of';
 import { ClassSection } from './class-section';
 import { CoverSection } from './cover-section';
@@ -24,14 +25,15 @@ export default async function SettingsPage({ params }: { params: Promise<{ class
       </Notice>
     );
   }
-  const [members, links] = await Promise.all([
+  const [members, invitations, links] = await Promise.all([
     listMembers(viewer, details.id),
+    listClassInvitations(viewer, details.id),
     listCoverLinks(viewer, details.id),
   ]);
   return (
     <div>
       {mayTeach ? <ClassSection details={details} /> : null}
-      <PeopleSection details={details} members={members ?? []} />
+      <PeopleSection details={details} members={members ?? []} invitations={invitations ?? []} />
       {mayTeach ? (
         <>
           <CoverSection details={details} links={links ?? []} />

@@ -6,6 +6,7 @@ import { z } from 'zod';
 import type { FormAnswer } from '@/components/desk/action-form';
 import { getViewer } from '@/lib/auth/session';
 import { inviteTeacher } from '@/lib/data/invitations';
+import { takeBackInvitation } from '@/lib/data/open-invitations';
 import { changeRole, handOverClass, removeMember } from '@/lib/data/members';
 import { failure, type Result } from '@/lib/data/result';
 import { routes } from '@/lib/routes';
@@ -64,6 +65,14 @@ export async function inviteInto(input: {
   if (!parsed.success) return failure('bad-input', 'Choose a role.');
   const invited = await inviteTeacher(await getViewer(), parsed.data);
   if (!invited.ok) return invited;
+  revalidatePath(routes.teacher.classSettings(parsed.data.classId));
   const { token, expiresAt } = invited.value;
   return { ok: true, value: { path: routes.invitation(token), expiresAt } };
+}
+
+export async function takeBackLink(classId: string, invitationId: string): Promise<FormAnswer> {
+  const taken = await takeBackInvitation(await getViewer(), invitationId);
+  if (!taken.ok) return refused(taken.problem, {});
+  revalidatePath(routes.teacher.classSettings(classId));
+  return done('Taken back.');
 }

@@ -1,20 +1,31 @@
 import { ConfirmAction } from '@/components/desk/confirm-action';
 import { InviteTeacher } from '@/components/desk/invite-teacher';
+import { InvitationTable } from '@/components/desk/people/invitation-table';
 import { MemberTable } from '@/components/desk/people/member-table';
 import type { ClassDetails } from '@/lib/data/classes';
 import type { ClassMember } from '@/lib/data/members';
-import { giveRole, handOver, inviteInto, leaveClass, takeOut } from './people-actions';
+import type { OpenInvitation } from '@/lib/data/open-invitations';
+import {
+  giveRole,
+  handOver,
+  inviteInto,
+  leaveClass,
+  takeBackLink,
+  takeOut,
+} from './people-actions';
 import { SettingsSection } from './settings-section';
 
 /** Who teaches here, who looks on, and how they come and go. */
 export function PeopleSection({
   details,
   members,
+  invitations,
 }: {
   details: ClassDetails;
   members: readonly ClassMember[];
+  invitations: readonly OpenInvitation[];
 }) {
-  const { id, name, role, archivedAt } = details;
+  const { id, name, role, archivedAt, timeZone } = details;
   const mayRun = role === 'owner' && archivedAt === null;
   return (
     <SettingsSection
@@ -39,6 +50,16 @@ export function PeopleSection({
         <div className="space-y-3">
           <h3 className="text-lg font-semibold">Invite a colleague</h3>
           <InviteTeacher into={id} invite={inviteInto} />
+        </div>
+      ) : null}
+      {mayRun || invitations.length > 0 ? (
+        <div className="space-y-3">
+          <h3 className="text-lg font-semibold">Open invitations</h3>
+          <InvitationTable
+            invitations={invitations}
+            timeZone={timeZone}
+            takeBackFor={(invitationId) => takeBackLink.bind(null, id, invitationId)}
+          />
         </div>
       ) : null}
       {role === 'teacher' && archivedAt === null ? <LeaveClass classId={id} name={name} /> : null}

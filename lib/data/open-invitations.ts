@@ -1,0 +1,120 @@
+import 'server-only';
+import { canRunClass, canTakeFromClass, type ClassRole, type Viewer } from '../auth/policy';
+import { classAccessSelect, mayWithClass, teacherIdOf } from './access';
+import { writeAudit } from './audit';
+import { systemClock, type Clock } from './clock';
+import { db } from './db';
+import { notFound, success, type Result } from './result';
+import { logSecurityEvent } from './security-log';
+
+export type OpenInvitation = {
+  invitationId: string;
+  /** null when that teacher's account is gone. */
+  madeBy: string | null;
+  /** The viewer made it. */
+  isOwn: boolean;
+  /** What it makes of whoever follows it; null: an account without a class. */
+  role: ClassRole | null;
+  /** The class it lets into; null for an account alone. */
+  className: string | null;
+  /** UTC, ISO 8601. */
+  madeAt: string;
+  expiresAt: string;
+  /** Whether the viewer may take it back. */
+  canTakeBack: boolean;
+};
+
+const select = {
+  id: true,
+  role: true,
+  createdAt: true,
+  expiresAt: true,
+  invitedBy: { select: { id: true, displayName: true } },
+  class: { select: { ...classAccessSelect, name: true } },
+} as const;
+
+const open = (now: Date) => ({ kind: 'teacher', usedAt: null, expiresAt: { gt: now } }) as const;
+
+/**
+ * Whoever made it may take it back, wherever they teach now; so may the owner of the class it lets into,
+ * who answers for who teaches there.
+ */
+const mayTakeBack = (viewer: Viewer, { invitedBy, class: into }: Row): boolean =>
+  viewer.kind === 'teacher' &&
+  (invitedBy?.id === viewer.teacherId || (into !== null && canRunClass(viewer, into)));
+
+type Row = {
+  invitedBy: { id: string } | null;
+  class: Parameters<typeof canRunClass>[1] | null;
+};
+
+/** The links into a class that still work, latest first; for its owner and teachers, else null. */
+export async function listClassInvitations(
+  viewer: Viewer,
+  classId: string,
+  clock: Clock = systemClock,
+): Promise<OpenInvitation[] | null> {
+  if (!(await mayWithClass(viewer, classId, canTakeFromClass))) return null;
+  return list(viewer, { classId, ...open(clock.now()) });
+}
+
+/** The links that the viewer made and that still work, into a class or to an account, latest first. */
+export async function listOwnInvitations(
+  viewer: Viewer,
+  clock: Clock = systemClock,
+): Promise<OpenInvitation[] | null> {
+  if (viewer.kind !== 'teacher') return null;
+  return list(viewer, { invitedById: viewer.teacherId, ...open(clock.now()) });
+}
+
+async function list(
+  viewer: Viewer,
+  where: ReturnType<typeof open> & ({ classId: string } | { invitedById: string }),
+): Promise<OpenInvitation[]> {
+  const rows = await db().invitation.findMany({
+    where,
+    orderBy: [{ createdAt: 'desc' }, { id: 'asc' }],
+    select,
+  });
+  return rows.map((row) => ({
+    invitationId: row.id,
+    madeBy: row.invitedBy?.displayName ?? null,
+    isOwn: row.invitedBy !== null && row.invitedBy.id === teacherIdOf(viewer),
+    role: row.role,
+    className: row.class?.name ?? null,
+    madeAt: row.createdAt.toISOString(),
+    expiresAt: row.expiresAt.toISOString(),
+    canTakeBack: mayTakeBack(viewer, row),
+  }));
+}
+
+/**
+ * The link opens nothing from now on: to whoever follows it, it is as if there had never been one. One
+ * that was used, has run out or was taken back meanwhile is not found.
+ */
+export async function takeBackInvitation(
+  viewer: Viewer,
+  invitationId: string,
+  clock: Clock = systemClock,
+): Promise<Result<null>> {
+  const where = { id: invitationId, ...open(clock.now()) };
+  const invitation = await db().invitation.findFirst({ where, select });
+  if (invitation === null || !mayTakeBack(viewer, invitation)) return notFound();
+  const gone = await db().$transaction(async (transaction) => {
+    const { count } = await transaction.invitation.deleteMany({ where });
+    if (count === 0) return false;
+    if (invitation.class !== null) {
+      const entry = {
+        classId: invitation.class.id,
+        action: 'invitation-taken-back',
+        subject: `invitation ${invitationId}`,
+        before: { role: invitation.role, expiresAt: invitation.expiresAt.toISOString() },
+      };
+      await writeAudit(transaction, viewer, entry, clock);
+    }
+    return true;
+  });
+  if (!gone) return notFound();
+  await logSecurityEvent('invitation-taken-back', teacherIdOf(viewer), clock);
+  return success(null);
+}

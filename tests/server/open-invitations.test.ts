@@ -1,0 +1,174 @@
+import { beforeEach, describe, expect, test } from 'vitest';
+import type { Viewer } from '@/lib/auth/policy';
+import { archiveClass } from '@/lib/data/archive';
+import { db } from '@/lib/data/db';
+import { createTeacherFromInvitation, inviteTeacher, readInvitation } from '@/lib/data/invitations';
+import {
+  listClassInvitations,
+  listOwnInvitations,
+  takeBackInvitation,
+} from '@/lib/data/open-invitations';
+import { coverOf } from '../support/cover';
+import { at, codeOf, makeSchool, monday, valueOf } from '../support/school';
+import { useSchoolDatabase } from '../support/school-database';
+
+useSchoolDatabase();
+
+let school: Awaited<ReturnType<typeof makeSchool>>;
+beforeEach(async () => {
+  school = await makeSchool();
+});
+
+const idOf = async (viewer: Viewer): Promise<string> =>
+  (await listOwnInvitations(viewer, monday))?.[0]?.invitationId ?? '';
+const intoClass = async (role: 'teacher' | 'observer' = 'observer') => {
+  const made = await inviteTeacher(school.owner, { classId: school.classId, role }, monday);
+  return { ...valueOf(made), id: await idOf(school.owner) };
+};
+const toAccount = async (viewer: Viewer) => {
+  const made = await inviteTeacher(viewer, { classId: null, role: 'teacher' }, monday);
+  return { ...valueOf(made), id: await idOf(viewer) };
+};
+const outsiders = (): Viewer[] => [
+  school.observer,
+  school.stranger,
+  school.ann,
+  school.dee,
+  school.anonymous,
+];
+
+describe('the invitations to a class that are open', () => {
+  test('are seen by its owner and teachers, with who made them and until when; the token is not', async () => {
+    const { token, id } = await intoClass();
+    const seen = await listClassInvitations(school.owner, school.classId, monday);
+    expect(seen).toEqual([
+      {
+        invitationId: id,
+        madeBy: 'owner',
+        isOwn: true,
+        role: 'observer',
+        className: 'Year 8',
+        madeAt: '2026-11-30T09:00:00.000Z',
+        expiresAt: '2026-12-07T09:00:00.000Z',
+        canTakeBack: true,
+      },
+    ]);
+    expect(JSON.stringify(seen)).not.toContain(token);
+    expect(await listClassInvitations(school.colleague, school.classId, monday)).toMatchObject([
+      { invitationId: id, isOwn: false, canTakeBack: false },
+    ]);
+  });
+
+  test('are seen by nobody else', async () => {
+    await intoClass();
+    const cover = await coverOf(school.owner, school.classId);
+    for (const viewer of [...outsiders(), cover.viewer]) {
+      expect(await listClassInvitations(viewer, school.classId, monday)).toBeNull();
+    }
+    expect(await listClassInvitations(school.owner, 'no class', monday)).toBeNull();
+  });
+
+  test('are no longer those that were used or have run out', async () => {
+    const { token, id } = await intoClass();
+    const week = at('2026-12-07T09:00:00Z');
+    expect(await listClassInvitations(school.owner, school.classId, week)).toEqual([]);
+    expect(codeOf(await takeBackInvitation(school.owner, id, week))).toBe('not-found');
+    const person = {
+      displayName: 'Robin',
+      email: `${id}@school.example`,
+      password: 'a short sentence',
+    };
+    const origin = { device: null, address: null };
+    valueOf(await createTeacherFromInvitation('teacher', { token, ...person }, origin, monday));
+    expect(await listClassInvitations(school.owner, school.classId, monday)).toEqual([]);
+    expect(codeOf(await takeBackInvitation(school.owner, id, monday))).toBe('not-found');
+  });
+});
+
+describe('the invitations that a teacher made', () => {
+  test('are seen by that teacher alone, to accounts as well as into classes', async () => {
+    await intoClass('teacher');
+    await toAccount(school.owner);
+    await toAccount(school.colleague);
+    const own = (await listOwnInvitations(school.owner, monday)) ?? [];
+    expect(own.map(({ role, className }) => [role, className])).toEqual(
+      expect.arrayContaining([
+        ['teacher', 'Year 8'],
+        [null, null],
+      ]),
+    );
+    expect(own).toHaveLength(2);
+    expect(await listOwnInvitations(school.colleague, monday)).toHaveLength(1);
+    expect(await listOwnInvitations(school.observer, monday)).toEqual([]);
+    const cover = await coverOf(school.owner, school.classId);
+    for (const viewer of [school.ann, school.anonymous, cover.viewer]) {
+      expect(await listOwnInvitations(viewer, monday)).toBeNull();
+    }
+  });
+});
+
+describe('taking an invitation back', () => {
+  test('closes the link for good, is written down, and cannot be done twice', async () => {
+    const { token, id } = await intoClass();
+    expect(codeOf(await takeBackInvitation(school.owner, id, monday))).toBe('ok');
+    expect(await readInvitation(token, monday)).toBeNull();
+    expect(codeOf(await takeBackInvitation(school.owner, id, monday))).toBe('not-found');
+    expect(
+      await db().audit.findFirst({
+        where: { classId: school.classId, action: 'invitation-taken-back' },
+        select: { teacherId: true, subject: true },
+      }),
+    ).toEqual({ teacherId: school.owner.teacherId, subject: `invitation ${id}` });
+  });
+
+  test('into a class is its owner’s, and not its teachers’ or anybody else’s', async () => {
+    const { token, id } = await intoClass();
+    const cover = await coverOf(school.owner, school.classId);
+    for (const viewer of [school.colleague, ...outsiders(), cover.viewer]) {
+      expect(codeOf(await takeBackInvitation(viewer, id, monday))).toBe('not-found');
+    }
+    expect(await readInvitation(token, monday)).not.toBeNull();
+  });
+
+  test('falls to the new owner too when the class is handed over', async () => {
+    const { id } = await intoClass();
+    await db().classMember.updateMany({
+      where: { classId: school.classId, teacherId: school.owner.teacherId },
+      data: { role: 'teacher' },
+    });
+    await db().classMember.updateMany({
+      where: { classId: school.classId, teacherId: school.colleague.teacherId },
+      data: { role: 'owner' },
+    });
+    expect(codeOf(await takeBackInvitation(school.colleague, id, monday))).toBe('ok');
+  });
+
+  test('to an account is for whoever made it alone', async () => {
+    const { token, id } = await toAccount(school.colleague);
+    for (const viewer of [school.owner, ...outsiders()]) {
+      expect(codeOf(await takeBackInvitation(viewer, id, monday))).toBe('not-found');
+    }
+    expect(codeOf(await takeBackInvitation(school.colleague, id, monday))).toBe('ok');
+    expect(await readInvitation(token, monday)).toBeNull();
+  });
+
+  test('works for one into an archived class, by whoever made it', async () => {
+    const { id } = await intoClass();
+    valueOf(await archiveClass(school.owner, school.classId, monday));
+    expect(codeOf(await takeBackInvitation(school.owner, id, monday))).toBe('ok');
+  });
+
+  test('never reaches the token that makes the first teacher', async () => {
+    const { id } = await db().invitation.create({
+      data: {
+        kind: 'first_teacher',
+        tokenHash: 'a hash',
+        createdAt: monday.now(),
+        expiresAt: at('2026-12-07T09:00:00Z').now(),
+      },
+      select: { id: true },
+    });
+    expect(codeOf(await takeBackInvitation(school.owner, id, monday))).toBe('not-found');
+    await db().invitation.delete({ where: { id } });
+  });
+});
