@@ -63,6 +63,28 @@ describe('the card of an assignment', () => {
     expect(screen.queryByRole('list')).toBeNull();
   });
 
+  it('leads to the lessons on what its lab asks where the teacher named none', () => {
+    const { unmount } = render(<AssignmentCard assignment={card({ lessons: [] })} now={now} />);
+    expect(screen.getByRole('link', { name: 'Read the lesson' }).getAttribute('href')).toContain(
+      'level-enough',
+    );
+    unmount();
+    const kit = [part({ lab: 'put-it-together' })];
+    render(<AssignmentCard assignment={card({ lessons: [], parts: kit })} now={now} />);
+    expect(screen.getAllByRole('link').map((link) => link.textContent)).toEqual([
+      'Read: What is in the case',
+      'Read: Standing it up',
+    ]);
+    cleanup();
+    render(<AssignmentCard assignment={{ ...several, lessons: [] }} now={now} />);
+    expect(screen.getByText('Lessons that help:')).toBeTruthy();
+    expect(
+      ['Level enough', 'Power without smoke', 'The night'].map(
+        (name) => screen.getAllByRole('link', { name }).length,
+      ),
+    ).toEqual([1, 1, 1]);
+  });
+
   it('of several has each in its order, with its state in words, its mark and its next step', () => {
     render(<AssignmentCard assignment={several} now={now} />);
     const [one, two, three] = screen.getAllByRole('listitem').map((item) => within(item));

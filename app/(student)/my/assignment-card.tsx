@@ -12,6 +12,7 @@ import { labOptions } from '@/lib/variants/labs';
 import { startPracticeRound } from './actions';
 import { attemptsInWords, nextStepOf, standingsOf } from './assignment-standing';
 import { dueInWords } from './due-words';
+import { lessonsToRead } from './lessons-to-read';
 import { PartActions, PartRow } from './part-row';
 import { StartForm } from './start-form';
 
@@ -74,7 +75,7 @@ export function AssignmentCard({ assignment, now, tryAt }: CardProps) {
                 See how it came out
               </TextLink>
             )}
-            <LessonLinks lessons={assignment.lessons} />
+            <LessonLinks lessons={lessonsToRead(assignment).lessons} />
           </p>
         </div>
       )}
@@ -84,12 +85,13 @@ export function AssignmentCard({ assignment, now, tryAt }: CardProps) {
 
 /** What to read first, then what is marked, in order. */
 function Parts({ assignment, now, tryAt }: CardProps) {
-  const { lessons, parts } = assignment;
+  const { parts } = assignment;
+  const { set, lessons } = lessonsToRead(assignment);
   return (
     <div className="md:col-span-2">
       {lessons.length === 0 ? null : (
         <p className="mb-3 flex flex-wrap gap-x-4 gap-y-1">
-          <span>To read:</span>
+          <span>{set ? 'To read:' : 'Lessons that help:'}</span>
           {lessons.map((slug) => (
             <TextLink key={slug} href={routes.lessons.one(slug)}>
               {lessonName(slug)}

@@ -56,7 +56,8 @@ export function PartActions({ assignment, part, now, tryAt, name }: PartProps & 
       </div>
     );
   return (
-    <div className="flex flex-wrap items-center gap-3">
+    // With no step left it holds nothing, and would still push what stands beside it.
+    <div className="flex flex-wrap items-center gap-3 empty:hidden">
       <StepButton
         step={nextStepOf(standing, now)}
         values={{ assignmentId, partId }}
