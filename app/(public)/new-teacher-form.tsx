@@ -1,6 +1,6 @@
 'use client';
 
-import { useActionState } from 'react';
+import { useReachingAction } from '@/components/desk/use-form-action';
 import { ErrorSummary } from '@/components/ui/error-summary';
 import { Field } from '@/components/ui/field';
 import { SubmitButton } from '@/components/ui/submit-button';
@@ -14,10 +14,11 @@ type NewTeacherFormProps = {
 };
 
 export function NewTeacherForm({ action, token }: NewTeacherFormProps) {
-  const [{ problem, kept }, send] = useActionState(action, {
+  const { answer, problem, typed, send } = useReachingAction(action, {
     problem: null,
     kept: { token: token ?? '', displayName: '', email: '' },
   });
+  const { kept } = answer;
   const error = (field: string) => (problem?.field === field ? problem.message : null);
   return (
     <form action={send} noValidate className="flex max-w-md flex-col gap-5">
@@ -37,7 +38,7 @@ export function NewTeacherForm({ action, token }: NewTeacherFormProps) {
               autoComplete="off"
               autoCapitalize="none"
               spellCheck={false}
-              defaultValue={kept.token}
+              defaultValue={typed['token'] ?? kept.token}
               className="font-figures"
             />
           )}
@@ -57,7 +58,7 @@ export function NewTeacherForm({ action, token }: NewTeacherFormProps) {
             name="displayName"
             autoComplete="name"
             required
-            defaultValue={kept.displayName}
+            defaultValue={typed['displayName'] ?? kept.displayName}
           />
         )}
       </Field>
@@ -76,7 +77,7 @@ export function NewTeacherForm({ action, token }: NewTeacherFormProps) {
             autoCapitalize="none"
             spellCheck={false}
             required
-            defaultValue={kept.email}
+            defaultValue={typed['email'] ?? kept.email}
           />
         )}
       </Field>
@@ -93,6 +94,7 @@ export function NewTeacherForm({ action, token }: NewTeacherFormProps) {
             type="password"
             autoComplete="new-password"
             required
+            defaultValue={typed['password']}
           />
         )}
       </Field>

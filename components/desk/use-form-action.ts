@@ -49,18 +49,60 @@ async function orUnreached(
     return await send();
   } catch (error) {
     if (!isUnreached(error)) throw error;
-    const kept: Record<string, string> = {};
-    for (const [name, value] of formData)
-      if (typeof value === 'string' && !name.startsWith('$')) kept[name] = value;
     return {
       problem: {
         code: 'no-connection',
         message: 'Not saved: no connection to the server. Try again.',
       },
       said: null,
-      kept,
+      kept: textsOf(formData),
     };
   }
+}
+
+function textsOf(formData: FormData): Readonly<Record<string, string>> {
+  const texts: Record<string, string> = {};
+  for (const [name, value] of formData)
+    if (typeof value === 'string' && !name.startsWith('$')) texts[name] = value;
+  return texts;
+}
+
+/**
+ * The same for a form whose answer is of a kind of its own, such as a sign-in: where the server cannot be
+ * reached, `problem` says so, and `typed` has all that was typed, passwords too. That stays in this page.
+ */
+export function useReachingAction<Answer extends { problem: Problem | string | null }>(
+  action: (before: Awaited<Answer>, formData: FormData) => Promise<Answer>,
+  start: Awaited<Answer>,
+): {
+  answer: Awaited<Answer>;
+  problem: Awaited<Answer>['problem'] | Problem;
+  typed: Readonly<Record<string, string>>;
+  send: (formData: FormData) => void;
+} {
+  const [typed, setTyped] = useState<Readonly<Record<string, string>> | null>(null);
+  const [answer, send] = useActionState<Answer, FormData>(
+    typeof window === 'undefined'
+      ? action
+      : async (before, formData) => {
+          try {
+            const next = await action(before, formData);
+            setTyped(null);
+            return next;
+          } catch (error) {
+            if (!isUnreached(error)) throw error;
+            setTyped(textsOf(formData));
+            return before;
+          }
+        },
+    start,
+  );
+  if (typed === null) return { answer, problem: answer.problem, typed: {}, send };
+  const problem = {
+    code: 'no-connection',
+    message: 'No connection to the server. What you typed is still here: try again.',
+  };
+  return { answer, problem, typed, send };
 }
 
 /**

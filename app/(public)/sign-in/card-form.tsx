@@ -1,6 +1,6 @@
 'use client';
 
-import { useActionState } from 'react';
+import { useReachingAction } from '@/components/desk/use-form-action';
 import { choiceLook } from '@/components/ui/checkbox';
 import { Field } from '@/components/ui/field';
 import { SubmitButton } from '@/components/ui/submit-button';
@@ -19,10 +19,11 @@ const unremembered = {
 } as const;
 
 export function CardForm() {
-  const [{ problem, kept }, action] = useActionState(signInWithCard, start);
+  const { answer, problem, typed, send } = useReachingAction(signInWithCard, start);
+  const { kept } = answer;
 
   return (
-    <form action={action} noValidate className="flex max-w-md flex-col gap-5">
+    <form action={send} noValidate className="flex max-w-md flex-col gap-5">
       <SignInProblem problem={problem} title="This card did not open">
         <p>
           Look at the class code, the number and the three words once more. If it still does not
@@ -42,7 +43,7 @@ export function CardForm() {
             {...unremembered}
             name="classCode"
             required
-            defaultValue={kept.classCode}
+            defaultValue={typed['classCode'] ?? kept.classCode}
             className="font-figures max-w-56 tracking-[0.08em] uppercase"
           />
         )}
@@ -55,7 +56,7 @@ export function CardForm() {
             name="cardNumber"
             required
             inputMode="numeric"
-            defaultValue={kept.cardNumber}
+            defaultValue={typed['cardNumber'] ?? kept.cardNumber}
             className="font-figures max-w-24"
           />
         )}
@@ -68,7 +69,14 @@ export function CardForm() {
           error={fieldError(problem, 'words')}
         >
           {(control) => (
-            <TextInput {...control} {...unremembered} name="words" required className="masked" />
+            <TextInput
+              {...control}
+              {...unremembered}
+              name="words"
+              required
+              defaultValue={typed['words']}
+              className="masked"
+            />
           )}
         </Field>
         {/* Unmasks by style alone, so that it works before the script has arrived. */}

@@ -24,11 +24,12 @@ export function SignInProblem({ problem, title, children }: SignInProblemProps) 
     else document.getElementById(field)?.focus();
   }, [problem, field]);
   if (problem === null || field !== undefined) return null;
+  const unreached = problem.code === 'no-connection';
   return (
     <div ref={box} tabIndex={-1} role="alert">
-      <Notice tone="danger" title={title}>
+      <Notice tone="danger" title={unreached ? 'Not sent' : title}>
         <p>{problem.message}</p>
-        {problem.code === 'too-many-tries' ? null : children}
+        {unreached || problem.code === 'too-many-tries' ? null : children}
       </Notice>
     </div>
   );

@@ -1,6 +1,7 @@
 'use client';
 
-import { useActionState, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
+import { useReachingAction } from '@/components/desk/use-form-action';
 import { FieldError } from '@/components/ui/field';
 import { SubmitButton } from '@/components/ui/submit-button';
 import type { ButtonVariant } from '@/components/ui/button-look';
@@ -20,9 +21,9 @@ type StartFormProps = {
 
 /** A button that starts an attempt, with the reason beside it when that is refused. */
 export function StartForm({ action, values = {}, label, said, variant, children }: StartFormProps) {
-  const [state, start] = useActionState(action, { problem: null });
+  const { problem, send } = useReachingAction(action, { problem: null });
   return (
-    <form action={start} className="flex flex-wrap items-end gap-3">
+    <form action={send} className="flex flex-wrap items-end gap-3">
       {Object.entries(values).map(([name, value]) => (
         <input key={name} type="hidden" name={name} value={value} />
       ))}
@@ -31,9 +32,11 @@ export function StartForm({ action, values = {}, label, said, variant, children 
         {label}
         {said}
       </SubmitButton>
-      {state.problem === null ? null : (
+      {problem === null ? null : (
         <div role="alert" className="basis-full">
-          <FieldError id={`start-${label.replaceAll(/\W+/g, '-')}`}>{state.problem}</FieldError>
+          <FieldError id={`start-${label.replaceAll(/\W+/g, '-')}`}>
+            {typeof problem === 'string' ? problem : problem.message}
+          </FieldError>
         </div>
       )}
     </form>

@@ -1,6 +1,6 @@
 'use client';
 
-import { useActionState } from 'react';
+import { useReachingAction } from '@/components/desk/use-form-action';
 import { Field } from '@/components/ui/field';
 import { SubmitButton } from '@/components/ui/submit-button';
 import { TextInput } from '@/components/ui/text-input';
@@ -10,10 +10,10 @@ import { fieldError, SignInProblem } from '../sign-in-problem';
 const start: PasswordState = { problem: null, kept: { email: '' } };
 
 export function PasswordForm() {
-  const [{ problem, kept }, action] = useActionState(signInWithPassword, start);
+  const { answer, problem, typed, send } = useReachingAction(signInWithPassword, start);
 
   return (
-    <form action={action} noValidate className="flex max-w-md flex-col gap-5">
+    <form action={send} noValidate className="flex max-w-md flex-col gap-5">
       <SignInProblem problem={problem} title="That did not open">
         <p>Check the email and the password, capitals included, and try once more.</p>
       </SignInProblem>
@@ -27,7 +27,7 @@ export function PasswordForm() {
             autoCapitalize="none"
             spellCheck={false}
             required
-            defaultValue={kept.email}
+            defaultValue={typed['email'] ?? answer.kept.email}
           />
         )}
       </Field>
@@ -39,6 +39,7 @@ export function PasswordForm() {
             type="password"
             autoComplete="current-password"
             required
+            defaultValue={typed['password']}
           />
         )}
       </Field>
