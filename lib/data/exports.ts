@@ -2,13 +2,16 @@ import 'server-only';
 import { canTakeFromClass, type Viewer } from '../auth/policy';
 import { attemptsTable } from '../exports/attempts-table';
 import { skillsTable } from '../exports/skills-table';
-import { statementsOf, type Statement } from '../exports/statements';
+import { statementOfQuestion } from '../exports/question-statement';
+import type { Statement } from '../exports/statement';
+import { statementsOf } from '../exports/statements';
 import { mayWithClass } from './access';
 import { systemClock, type Clock } from './clock';
 import { csvFile } from './csv-file';
 import { db } from './db';
 import { env, hmacOf } from './env';
 import { readExportedAttempts } from './exports-attempts';
+import { readExportedQuestions } from './exports-questions';
 import type { ExportChoices } from './exports-input';
 import { readExtraTime } from './extra-time';
 import { getGradebook } from './gradebook';
@@ -91,7 +94,10 @@ export async function exportAttempts(
   return csvFile(attemptsTable(await readExportedAttempts(classId, names, clock.now())));
 }
 
-/** Statements of the Experience API: the students as opaque accounts, named only where that was chosen. */
+/**
+ * Statements of the Experience API on attempts and practised questions: the students as opaque accounts,
+ * named only where that was chosen.
+ */
 export async function exportStatements(
   viewer: Viewer,
   classId: string,
@@ -101,7 +107,11 @@ export async function exportStatements(
   if (!(await mayTake(viewer, classId))) return null;
   const attempts = await readExportedAttempts(classId, names, clock.now());
   const source = { homePage: ownAddress(), uuidOf: (name: string) => namedUuid(ownUuid, name) };
-  return attempts.flatMap((attempt) => statementsOf(attempt, source));
+  const questions = await readExportedQuestions(classId, names);
+  return [
+    ...attempts.flatMap((attempt) => statementsOf(attempt, source)),
+    ...questions.map((question) => statementOfQuestion(question, source)),
+  ];
 }
 
 /** The namespace of this product's statements: made once, at random, and never changed. */

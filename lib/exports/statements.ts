@@ -1,67 +1,19 @@
 import type { ExportedAttempt } from './exported-attempt';
 import { isoDuration } from './iso-duration';
-
-/*
- * Statements of the Experience API: 1.0.3, part two, section 2.4 (IEEE 9274.1.1 keeps these properties).
- * `version`, `stored` and `authority` are left to whoever takes the statements in (2.4).
- */
-
-/** Of the registry of ADL (adlnet.gov/expapi): a verb means what its address says. */
-const verbs = {
-  attempted: 'http://adlnet.gov/expapi/verbs/attempted',
-  completed: 'http://adlnet.gov/expapi/verbs/completed',
-  passed: 'http://adlnet.gov/expapi/verbs/passed',
-  failed: 'http://adlnet.gov/expapi/verbs/failed',
-} as const;
-type Verb = keyof typeof verbs;
-const activityTypes = {
-  simulation: 'http://adlnet.gov/expapi/activities/simulation',
-  assessment: 'http://adlnet.gov/expapi/activities/assessment',
-} as const;
-
-const language = 'en-GB';
-type Activity = {
-  objectType: 'Activity';
-  id: string;
-  definition: { name: Readonly<Record<string, string>>; type: string };
-};
-export type Statement = {
-  id: string;
-  actor: {
-    objectType: 'Agent';
-    name?: string;
-    account: { homePage: string; name: string };
-  };
-  verb: { id: string; display: Readonly<Record<string, string>> };
-  object: Activity;
-  result?: {
-    score?: { scaled: number; raw: number; min: 0; max: 100 };
-    success?: boolean;
-    completion: boolean;
-    duration: string;
-  };
-  context: {
-    registration: string;
-    platform: 'Duskbench';
-    language: typeof language;
-    contextActivities?: { parent: Activity[] };
-    extensions?: Readonly<Record<string, unknown>>;
-  };
-  /** UTC, ISO 8601. */
-  timestamp: string;
-};
-
-export type StatementSource = {
-  /** The system's own address: account and activities are named under it. */
-  homePage: string;
-  /** A UUID that depends on the name alone, so that a second export is the first one again. */
-  uuidOf: (name: string) => string;
-};
+import {
+  activity,
+  actor,
+  language,
+  verbs,
+  type Activity,
+  type Statement,
+  type StatementSource,
+  type Verb,
+} from './statement';
 
 /**
  * What an attempt tells: that it was begun and, once handed in, that it passed, failed or, in practice
- * and where nothing is marked, was completed. The student is an account with an opaque name (2.4.2.4);
- * the name to show stands beside it only where the attempt carries one.
+ * and where nothing is marked, was completed.
  */
 export function statementsOf(attempt: ExportedAttempt, source: StatementSource): Statement[] {
   const { startedAt, submittedAt } = attempt;
@@ -101,11 +53,7 @@ function statement(
   const begun = verb === 'attempted';
   return {
     id: uuidOf(`attempt ${id} ${begun ? 'begun' : handedInName(attempt, verb)}`),
-    actor: {
-      objectType: 'Agent',
-      ...(name === '' ? {} : { name }),
-      account: { homePage, name: studentId },
-    },
+    actor: actor({ studentId, name }, homePage),
     verb: { id: verbs[verb], display: { [language]: verb } },
     object: activity(`${homePage}/labs/${lab}`, labTitle, 'simulation'),
     context: {
@@ -127,12 +75,6 @@ function statement(
     timestamp: at.toISOString(),
   };
 }
-
-const activity = (id: string, name: string, type: keyof typeof activityTypes): Activity => ({
-  objectType: 'Activity',
-  id,
-  definition: { name: { [language]: name }, type: activityTypes[type] },
-});
 
 function resultOf({ startedAt, submittedAt, mark, mode }: ExportedAttempt): Statement['result'] {
   const ms = Math.max(0, (submittedAt ?? startedAt).getTime() - startedAt.getTime());

@@ -17,8 +17,11 @@ import {
 } from '@/lib/data/exports';
 import { readClassFile, readExportChoices } from '@/lib/data/exports-input';
 import { excuse, extendDue, getGradebook } from '@/lib/data/gradebook';
+import { answerQuestion, nextQuestion } from '@/lib/data/questions';
 import { exportStudent, setExtraAttempts, setExtraTime } from '@/lib/data/roster';
 import { getSkillMatrix } from '@/lib/data/skill-progress';
+import { storedItemSchema } from '@/lib/data/stored-item';
+import { wrongAnswers } from '@/lib/items/answers-to-try';
 import { shownMark } from '@/lib/grading/shown-mark';
 import { useSchoolDatabase } from '../support/school-database';
 import {
@@ -265,7 +268,10 @@ const statementSchema = z.strictObject({
         .optional(),
       success: z.boolean().optional(),
       completion: z.boolean(),
-      duration: z.string().regex(/^PT(?=\d)(\d+H)?(\d+M)?(\d+(\.\d{1,2})?S)?$/),
+      duration: z
+        .string()
+        .regex(/^PT(?=\d)(\d+H)?(\d+M)?(\d+(\.\d{1,2})?S)?$/)
+        .optional(),
     })
     .optional(),
   context: z.strictObject({
@@ -321,6 +327,46 @@ describe('the statements', () => {
     expect(shown.some(({ actor }) => actor.name === hostile)).toBe(true);
     expect(JSON.stringify(shown)).not.toContain('xtraTime');
   });
+});
+
+test('a practised question is a statement once it is answered: how far it was right, not what was said', async () => {
+  const apart = await makeSchool();
+  const { owner, ann, classId: own } = apart;
+  const ask = async () =>
+    must(valueOf(await nextQuestion(ann, { lesson: 'level-enough' }, monday)));
+  const told = async (names: 'shown' | 'cards') =>
+    must(await exportStatements(owner, own, { names, accommodations: false }, monday));
+  const { id: questionId } = await ask();
+  expect(await told('cards')).toEqual([]);
+  const stored = await db().askedQuestion.findUniqueOrThrow({ where: { id: questionId } });
+  const answer = must(wrongAnswers(storedItemSchema.parse(stored.item))[0]);
+  valueOf(await answerQuestion(ann, questionId, answer, monday));
+  await ask();
+  const { mark } = await db().askedQuestion.findUniqueOrThrow({ where: { id: questionId } });
+
+  const [statement, another] = z.array(statementSchema).parse(await told('cards'));
+  expect(another).toBeUndefined();
+  expect(statement?.verb.id).toBe('http://adlnet.gov/expapi/verbs/answered');
+  expect(statement?.object.definition.type).toBe('http://adlnet.gov/expapi/activities/question');
+  expect(statement?.object.id).toMatch(
+    new RegExp(`/questions/${stored.family}/${stored.template}$`),
+  );
+  expect(statement?.context.contextActivities?.parent[0]?.id).toMatch(/\/lessons\/level-enough$/);
+  expect(statement?.actor).toMatchObject({ account: { name: ann.studentId } });
+  expect(statement?.result?.score?.scaled).toBeCloseTo(must(mark) / 100, 12);
+  expect(statement?.result).not.toHaveProperty('success');
+  expect(statement?.timestamp).toBe(monday.now().toISOString());
+  expect(JSON.stringify(statement)).not.toContain('Ann');
+
+  expect((await told('cards'))[0]).toEqual(statement);
+  expect((await told('shown'))[0]).toMatchObject({ id: statement?.id, actor: { name: 'Ann' } });
+  await db().askedQuestion.update({
+    where: { id: questionId },
+    data: { mark: 50, graderVersion: 9 },
+  });
+  const marked = (await told('cards'))[0];
+  expect(marked?.id).not.toBe(statement?.id);
+  expect(marked?.context.registration).toBe(statement?.context.registration);
 });
 
 test('what lateness takes below the pass mark has not passed; told otherwise later it is another statement', async () => {

@@ -72,9 +72,9 @@ export default async function ExportsPage({ params }: { params: Promise<{ classI
         <FileForm
           title="Statements (xAPI)"
           href={to('statements.json')}
-          inIt="The same attempts as statements of the Experience API 1.0.3, which a learning record store takes in. An attempt has the same id in every file until its mark changes: then a new file adds a statement beside the old one."
+          inIt="The same attempts, and the questions practised in lessons, as statements of the Experience API 1.0.3, which a learning record store takes in. Each has the same id in every file until its mark changes: then a new file adds a statement beside the old one."
           forWhom="A school or trust with a learning record store."
-          notInIt="Names, unless you tick them: an opaque number stands for the student. Never extra attempts or time."
+          notInIt="What was answered to a question. Names, unless you tick them: an opaque number stands for the student. Never extra attempts or time."
           submitLabel="Download statements.json"
         >
           <NamesChoice hint="A store may keep statements for ever. Without names is the usual choice." />
