@@ -45,6 +45,17 @@ describe.each(itemBank.map((family) => [family.id, family] as const))('%s', (_, 
     }
   });
 
+  it('says from which latitude a star stands where it does: a class may be anywhere', () => {
+    const placeless = Object.keys(family.templates).flatMap((template) =>
+      Array.from({ length: 30 }, (_, n) =>
+        drawItem(family, template, { seed: `place ${String(n)}`, world }),
+      )
+        .filter(({ prompt }) => standsSomewhere(prompt) && !/\d° (north|south)/.test(prompt))
+        .map(({ prompt }) => `${template}: ${prompt}`),
+    );
+    expect(placeless.slice(0, 3)).toEqual([]);
+  });
+
   it('draws the same question for the same seed', () => {
     const draw = (template: string) => drawItem(family, template, { seed: 'again', world });
     for (const template of Object.keys(family.templates)) {
@@ -77,6 +88,13 @@ describe('the bank', () => {
     expect(Object.keys(misconceptions).filter((id) => !met.has(id))).toEqual([]);
   });
 });
+
+const starNames = world.catalogue.stars.flatMap(({ name }) => (name === null ? [] : [name]));
+
+/** A star of the real sky is named, and where it stands over the horizon. */
+const standsSomewhere = (prompt: string): boolean =>
+  /fists? up|on the horizon in the|overhead/.test(prompt) &&
+  starNames.some((name) => prompt.includes(name));
 
 function misconceptionsIn(item: Item): string[] {
   const carriers =

@@ -157,7 +157,7 @@ function whatItMeans({ random, world }: ItemDraw) {
   return choice({
     prompt: `After an alignment with ${kit.name} you read: “Hit rate ${String(rate)} of 100, ${eyepiece} eyepiece.” What does it say?`,
     right: {
-      text: `Of 100 targets, ${String(rate)} end in its field`,
+      text: `Of 100 targets all over the sky, ${String(rate)} end in its field`,
       reason: 'Targets from 20° to 80° up, all round, each gone to once.',
     },
     wrong: [
@@ -208,7 +208,7 @@ export const hitRate: ItemFamily = {
   objective: 'hit-rate',
   skill: 'align',
   title: 'Hits out of a hundred',
-  version: 1,
+  version: 2,
   templates: {
     'count-hits': countHits,
     'other-eyepiece': otherEyepiece,

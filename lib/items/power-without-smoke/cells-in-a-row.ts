@@ -91,7 +91,7 @@ function whichBelongTogether({ random }: ItemDraw) {
   const tagged = cells.map((cell, i) => ({ cell, tag: 'ABCDEF'.charAt(i) }));
   const belongs = ({ cell }: { cell: Cell }) => cell.kind === kind && isFresh(cell);
   return several({
-    prompt: `${pickOne(random, ['You hold six cells across a meter, one after another.', 'Six loose cells lie in a drawer, and you have a meter.', 'Somebody hands you six cells that were measured a minute ago.'])} You want ${kindNames[kind]} cells for the holder. Tick all that belong together.`,
+    prompt: `${pickOne(random, ['You hold loose cells across a meter, one after another.', 'Loose cells lie in a drawer, and you have a meter.', 'Somebody hands you cells that were measured a minute ago.'])} You want ${kindNames[kind]} cells for the holder. Tick all that belong together.`,
     explanation:
       'One kind, all fresh, all put in together. The poorest decides how long they last.',
     right: tagged.filter(belongs).map(option),
@@ -149,7 +149,7 @@ export const cellsInARow: ItemFamily = {
   objective: 'cells',
   skill: 'power',
   title: 'Cells in a row, and what they make',
-  version: 1,
+  version: 2,
   templates: {
     'volts-of-the-row': voltsOfTheRow,
     'point-at-the-turned-cell': pointAtTheTurnedCell,

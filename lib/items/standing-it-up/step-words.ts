@@ -38,12 +38,12 @@ const becauses: Readonly<Partial<Record<`${AssemblyStep}<${AssemblyStep}`, strin
   'spread-legs<set-height': 'on legs that are together, a raised tripod falls over.',
   'set-height<lock-legs': 'a locked leg cannot be drawn out, and forcing it wears the lock.',
   'spread-legs<tray-in': 'the tray fits between spread legs only.',
-  'lock-spreader<mount-on': 'under a load the legs would slide apart or together.',
+  'lock-spreader<mount-on': 'with the spreader unlocked the legs would slide under the load.',
   'lock-legs<mount-on': 'under a load an open leg runs in, and the mount tips to that side.',
-  'tray-in<mount-on': 'the tray braces the legs, and nobody should reach under a loaded stand.',
+  'tray-in<mount-on': 'for the tray somebody would have to reach under a loaded stand.',
   'mount-on<bolt-mount': 'there is nothing to bolt until the mount sits on the head.',
   'unbolt-mount<mount-off': 'the bolt still holds it, so the whole tripod would come along.',
-  'mount-off<tray-out': 'the tray braces the legs for as long as they carry the mount.',
+  'mount-off<tray-out': 'the legs would lose their brace while they still carry the mount.',
   'tray-out<fold-legs': 'with the tray between them the legs do not fold; something bends.',
 };
 

@@ -137,7 +137,7 @@ export const whatRestsOnWhat: ItemFamily = {
   objective: 'order',
   skill: 'assemble',
   title: 'Which step rests on which',
-  version: 2,
+  version: 3,
   templates: {
     'put-in-order': putInOrder,
     'what-next': whatNext,

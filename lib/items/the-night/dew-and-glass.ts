@@ -19,7 +19,7 @@ function dewPointByRule({ random }: ItemDraw) {
     unit: 'degrees Celsius',
     key,
     tolerance: { mode: 'absolute', full: 1.3, zero: 4 },
-    explanation: `${String(100 - humidity)} % below 100 % are ${String((100 - humidity) / 5)} degrees: ${degrees(airC)} less that is ${degrees(dewPointByRuleC(airC, humidity))}. Reckoned exactly it is ${degrees(key)}.`,
+    explanation: `${String(100 - humidity)} % below 100 % come to ${humidity === 95 ? '1 degree' : `${String((100 - humidity) / 5)} degrees`}: ${degrees(airC)} less that is ${degrees(dewPointByRuleC(airC, humidity))}. Reckoned exactly it is ${degrees(key)}.`,
     slips: [
       {
         gives: airC,
@@ -195,7 +195,7 @@ export const dewAndGlass: ItemFamily = {
   objective: 'dew',
   skill: 'safety',
   title: 'Dew, and dry glass',
-  version: 1,
+  version: 2,
   templates: {
     'dew-point-by-rule': dewPointByRule,
     'read-the-margin': readTheMargin,

@@ -62,7 +62,7 @@ function readTheCard({ random }: ItemDraw) {
     'signed-off': `Signed off since ${seen.filter((one) => counts(one, needed))[1]?.date ?? last}`,
     gate:
       failed === undefined
-        ? 'Not yet, a gate was failed'
+        ? `Not yet, gate failed: ${pickOne(random, gateSlips)}`
         : `Not yet, gate failed: ${failed.gate ?? ''}`,
     'one-date': `Not yet: seen once, on ${last}`,
     level:
@@ -196,7 +196,7 @@ export const signingOff: ItemFamily = {
   objective: 'sign-off',
   skill: 'safety',
   title: 'What the sign-off looks at',
-  version: 2,
+  version: 3,
   templates: {
     'read-the-card': readTheCard,
     'how-many-more': howManyMore,

@@ -79,7 +79,7 @@ function orderTheNight({ random }: ItemDraw) {
     .sort((a, b) => a.at.localeCompare(b.at));
   return order({
     prompt: `The night of ${dateText(night.localDate)} at ${String(night.latitudeDeg)}° north. Put these moments in the order in which they come, from afternoon to morning.`,
-    explanation: `${chosen.map(({ name, at }) => `${eventNames[name]} ${clockText(at)}`).join(', ')} (UTC).`,
+    explanation: `${chosen.map(({ name, at }) => `${eventNames[name]} ${clockText(at)}`).join(', ')} by local mean time.`,
     steps: chosen.map(({ name }) => eventNames[name]),
     rules: chosen.slice(1).map(({ at }, i) => ({
       first: i,
@@ -160,7 +160,7 @@ export const whenItIsDark: ItemFamily = {
   objective: 'dusk',
   skill: 'safety',
   title: 'When it gets dark, and for how long',
-  version: 2,
+  version: 3,
   templates: {
     'name-the-twilight': nameTheTwilight,
     'order-the-night': orderTheNight,

@@ -83,7 +83,7 @@ function betweenTheEdges({ random, world }: ItemDraw) {
     explanation:
       'The clutch takes the same pull either way, so the balance point is halfway between the two places.',
     right: {
-      text: `At ${String(balanceMm)} mm, halfway`,
+      text: `At ${String(balanceMm)} mm, halfway between the two`,
       reason: 'As far from the one edge as from the other.',
     },
     wrong: [
@@ -159,7 +159,7 @@ export const balancePoint: ItemFamily = {
   objective: 'point',
   skill: 'balance',
   title: 'Where it all balances',
-  version: 1,
+  version: 2,
   templates: {
     'two-weights': twoWeights,
     'how-far-it-moves': howFarItMoves,

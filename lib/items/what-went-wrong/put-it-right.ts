@@ -86,7 +86,7 @@ function onlyAlignAgain({ random, world }: ItemDraw) {
   return choice({
     prompt: `${happened[fault]} during an evening with ${kit.name}. Somebody ${again} and does nothing else. What will come of it?`,
     right: {
-      text: `It may spoil again: first ${cureText[cure].charAt(0).toLowerCase()}${cureText[cure].slice(1).split(/,| and /)[0] ?? ''}`,
+      text: `It may soon be spoilt again: before aligning, ${cureText[cure].charAt(0).toLowerCase()}${cureText[cure].slice(1).split(/,| and /)[0] ?? ''}`,
       reason: cureReason[cure],
     },
     wrong: [
@@ -115,7 +115,7 @@ export const putItRight: ItemFamily = {
   objective: 'cure',
   skill: 'diagnose',
   title: 'What puts it right, and safely',
-  version: 1,
+  version: 2,
   templates: {
     'cure-match': cureMatch,
     'which-cure': whichCure,
