@@ -119,7 +119,7 @@ function SignOffSaid({ toSignOff }: Pick<StudentAssignment, 'toSignOff'>): React
   );
 }
 
-function LessonLinks({ lessons }: Pick<StudentAssignment, 'lessons'>): ReactNode {
+function LessonLinks({ lessons }: Pick<ReturnType<typeof lessonsToRead>, 'lessons'>): ReactNode {
   const [only, ...more] = lessons;
   if (only !== undefined && more.length === 0)
     return <TextLink href={routes.lessons.one(only)}>Read the lesson</TextLink>;
