@@ -5,6 +5,7 @@ import type { GradebookState } from '../grading/gradebook-state';
 import { masteryOf, type Mastery } from '../mastery/mastery';
 import { nextSteps, type NextStep } from '../mastery/next-steps';
 import { standingOf as signOffStandingOf, type HelpLevel } from '../mastery/sign-off';
+import type { Lab } from '../variants/labs';
 import { classAccessSelect } from './access';
 import { standingOf, standingSelect } from './attempt-standing';
 import { systemClock, type Clock } from './clock';
@@ -29,6 +30,9 @@ export type ReportedWork = {
   /** UTC, ISO 8601. */
   dueAt: string | null;
   state: GradebookState;
+  /** Of work in several parts: how many, and which of them have nothing handed in. */
+  parts: number;
+  notHandedIn: Lab[];
   /** 0–100, after all rules; null while there is none, or while its result is withheld. */
   mark: number | null;
   comments: { text: string; by: string | null }[];
@@ -118,6 +122,10 @@ export async function getStudentReport(
       title,
       dueAt: cell?.extendedDueAt ?? dueAt,
       state: shownState(cell?.state ?? 'not-started', withheld),
+      parts: cell?.parts.length ?? 0,
+      notHandedIn: (cell?.parts ?? [])
+        .filter((part) => part.state === 'not-started' || part.state === 'open')
+        .map(({ lab }) => lab),
       mark: withheld ? null : (cell?.mark ?? null),
       comments: comments.map(({ text, teacher }) => ({ text, by: teacher?.displayName ?? null })),
     };

@@ -165,6 +165,21 @@ describe.each(planned)('a night plan at %s', (_, site, plan) => {
     }
   });
 
+  it('leaves clusters for the time when the Sun is 12° down', () => {
+    const observer = new Observer(site.place.latitudeDeg, site.place.longitudeDeg, 0);
+    const clusters = plan.toShow.filter(({ kind }) => kind === 'cluster');
+    expect(clusters.length).toBeGreaterThan(0);
+    for (const instant of clusters.flatMap(({ from, until, best }) => [
+      from,
+      until,
+      best.instant,
+    ])) {
+      const time = new AstroTime(new Date(instant));
+      const { ra, dec } = Equator(Body.Sun, time, observer, true, true);
+      expect(Horizon(time, observer, ra, dec).altitude).toBeLessThanOrEqual(-12);
+    }
+  });
+
   it('looks at nothing overhead that stands lower at another time of the evening', () => {
     const moments = momentsOf(plan.evening, { stepMinutes: 10, timeZone: site.timeZone });
     const observer = new Observer(site.place.latitudeDeg, site.place.longitudeDeg, 0);

@@ -4,6 +4,7 @@ import type { Eyepiece } from '../pointing/scenario';
 import type { CatalogueStar, StarCatalogue } from '../sky/catalogue';
 import { horizonAltitudeDeg } from '../sky/horizon';
 import { placeCatalogue } from '../sky/star-places';
+import { sunAltitudeAtDeg } from '../sky/twilight';
 import type { NightSite } from './evening';
 import type { NightMoment } from './night-pairs';
 
@@ -36,12 +37,25 @@ type Candidate = Pick<WorthShowing, 'name' | 'kind' | 'with'> & {
   at: (moment: NightMoment) => Standing;
 };
 
-/** What stands well in the dark part of the evening, the brightest kinds first. */
+/** What stands well once two stars serve, the brightest kinds first; clusters from nautical dusk on. */
 export const worthShowing = (
   site: NightSite,
   kits: readonly ShowingKit[],
   dark: readonly NightMoment[],
-): WorthShowing[] => standingWell(site, [...wanderers(), ...fixedTargets(kits)], dark);
+): WorthShowing[] => {
+  const fixed = fixedTargets(kits);
+  const clusters = fixed.filter(({ kind }) => kind === 'cluster');
+  const doubles = fixed.filter(({ kind }) => kind === 'double');
+  // A cluster is drowned by the twilight in which its bright neighbours already serve to align on.
+  const nightfall = dark.filter(
+    ({ frame }) => frame.sun.trueAltitudeDeg <= sunAltitudeAtDeg.nautical,
+  );
+  return [
+    ...standingWell(site, wanderers(), dark),
+    ...standingWell(site, clusters, nightfall),
+    ...standingWell(site, doubles, dark),
+  ];
+};
 
 /** Moon and planets, which the eye finds in twilight too, on an evening that has no two stars. */
 export const worthShowingByEye = (

@@ -5,11 +5,13 @@ import { submitAttempt } from '@/lib/data/attempts';
 import { writeComment } from '@/lib/data/comments';
 import { db } from '@/lib/data/db';
 import { getStudentReport } from '@/lib/data/student-report';
+import { benchTemplates } from '@/lib/variants/bench/bench-labs';
 import { useSchoolDatabase } from '../support/school-database';
 import {
   afterDue,
   answerFor,
   at,
+  labPart,
   makeSchool,
   monday,
   published,
@@ -103,6 +105,21 @@ describe('a page about one student', () => {
       await published(school);
       const { nextSteps } = await reportOn(afterDue(24));
       expect(nextSteps[0]).toEqual({ do: 'hand-in', title: 'Pick the pair' });
+    });
+
+    test('tells which part of the work is missing where another is handed in', async () => {
+      const parts = [
+        labPart('pick-the-pair', ['free-pair']),
+        labPart('level', benchTemplates.level),
+      ];
+      assignmentId = await published(school, {}, monday, { parts });
+      expect((await reportOn(afterDue(24))).work).toMatchObject([
+        { state: 'missing', parts: 2, notHandedIn: ['pick-the-pair', 'level'] },
+      ]);
+      await handIn(school.ann, assignmentId);
+      expect((await reportOn(afterDue(24))).work).toMatchObject([
+        { state: 'missing', parts: 2, notHandedIn: ['level'] },
+      ]);
     });
 
     test('tells nothing of a result that is withheld from the student', async () => {

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { markText } from '@/components/grading/mark-text';
 import { zonedTimeText } from '@/components/grading/zoned-time';
 import type { ReportedWork, StudentReport } from '@/lib/data/student-report';
-import { indoorsWords, nextStepWords, outsideWords, plainSkill, plainState } from './report-words';
+import { indoorsWords, nextStepWords, outsideWords, plainSkill, workWords } from './report-words';
 import styles from './paper.module.css';
 
 /** As much as a page holds beside the twelve skills. */
@@ -134,13 +134,13 @@ function WorkTable({
         </tr>
       </thead>
       <tbody>
-        {work.map(({ id, title, dueAt, state, mark }) => (
+        {work.map(({ id, title, dueAt, mark, ...standing }) => (
           <tr key={id} className="border-b border-line align-top">
             <th scope="row" className="py-0.5 text-start font-[inherit]">
               {title}
             </th>
             <td className="px-3 py-0.5">{dueAt === null ? '–' : zonedTimeText(dueAt, timeZone)}</td>
-            <td className="py-0.5">{plainState[state]}</td>
+            <td className="py-0.5">{workWords(standing)}</td>
             {withMarks ? (
               <td className="py-0.5 text-end font-figures">
                 {mark === null ? '–' : markText(mark)}

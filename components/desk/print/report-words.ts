@@ -1,9 +1,10 @@
 import { skillTitles, type Skill } from '@/lib/course/skills';
 import type { GradebookState } from '@/lib/grading/gradebook-state';
+import { labText } from '@/components/grading/template-text';
 import { isMastered } from '@/components/grading/skills/skill-state-text';
 import { neededInARow, type Mastery } from '@/lib/mastery/mastery';
 import type { NextStep } from '@/lib/mastery/next-steps';
-import type { ReportedSkill } from '@/lib/data/student-report';
+import type { ReportedSkill, ReportedWork } from '@/lib/data/student-report';
 
 /** Each skill for somebody who has never stood at a telescope. */
 export const plainSkill: Readonly<Record<Skill, string>> = {
@@ -48,8 +49,28 @@ export function outsideWords({ evenings, best, signedOff }: ReportedSkill['seen'
   return `${times}, at best ${helpSeen[best]}`;
 }
 
+/** How a piece of work stands, as a family reads it; of work in several parts, which are still to come. */
+export function workWords({
+  state,
+  parts,
+  notHandedIn,
+}: Pick<ReportedWork, 'state' | 'parts' | 'notHandedIn'>): string {
+  const cameIn = parts - notHandedIn.length;
+  const open = state === 'missing' || state === 'in-progress';
+  if (!open || cameIn === 0 || notHandedIn.length === 0) return plainState[state];
+  const missing =
+    notHandedIn.length > mostNamed
+      ? `${String(notHandedIn.length)} parts`
+      : new Intl.ListFormat('en-GB').format(notHandedIn.map((lab) => `“${labText[lab].name}”`));
+  const late = state === 'missing' ? 'not handed in' : 'still to come';
+  return `${String(cameIn)} of ${String(parts)} parts handed in; ${late}: ${missing}`;
+}
+
+/** More names than these make a line that nobody reads. */
+const mostNamed = 3;
+
 /** The states of work as a family reads them. */
-export const plainState: Readonly<Record<GradebookState, string>> = {
+const plainState: Readonly<Record<GradebookState, string>> = {
   'not-started': 'not begun',
   'in-progress': 'begun',
   submitted: 'handed in, not marked yet',
