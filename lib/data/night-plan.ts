@@ -4,7 +4,7 @@ import { fortnightFrom, type Fortnight } from '../night/fortnight';
 import { mayWithClass } from './access';
 import { systemClock, type Clock } from './clock';
 import { keepLast } from './keep-last';
-import { giveWay, planEvening, type PlannedEvening, type PlanOrNone } from './planned-night';
+import { givesWay, planEvening, type PlannedEvening, type PlanOrNone } from './planned-night';
 import { notFound, success, type Result } from './result';
 
 /** What is asked for is there at once, what is reckoned a while later, when it is first wanted. */
@@ -31,6 +31,6 @@ export async function getNightPlan(
     ...asked,
     plan,
     fortnight: () =>
-      lastFortnights({ site, ...evening }, () => fortnightFrom(site, evening, giveWay)),
+      lastFortnights({ site, ...evening }, () => fortnightFrom(site, evening, givesWay())),
   });
 }

@@ -51,8 +51,21 @@ const requestSchema = z.object({
 /** Of place, skyline, telescopes and date alone: nothing of any class or person. */
 const lastPlans = keepLast<PlanOrNone>(24);
 
-/** The process's turn for others between pieces of a long reckoning. */
-export const giveWay = (): Promise<unknown> => setImmediate();
+/** So long may a reckoning hold the process before others get their turn. */
+const stretchMs = 25;
+
+/**
+ * Others' turn between pieces of a long reckoning, one for each reckoning. Not at every piece: on a busy
+ * server each turn is a wait for all who ask for something.
+ */
+export function givesWay(): () => Promise<void> {
+  let since = performance.now();
+  return async () => {
+    if (performance.now() - since < stretchMs) return;
+    await setImmediate();
+    since = performance.now();
+  };
+}
 
 /** When school nights end unless a teacher says otherwise; our judgement. */
 const usualEnd = '22:30';
@@ -104,7 +117,7 @@ export async function planEvening(
     site,
     plan: () =>
       lastPlans({ site, kits, ...evening }, () =>
-        planNight({ site, kits, catalogue: loadCatalogue(), ...evening, pause: giveWay }),
+        planNight({ site, kits, catalogue: loadCatalogue(), ...evening, pause: givesWay() }),
       ),
   });
 }
