@@ -20,7 +20,9 @@ export function LessonPart({ title, lead, boxed = false, children }: LessonPartP
       <h2 id={id} className="text-xl font-semibold">
         {title}
       </h2>
-      {lead === undefined ? null : <p className="max-w-measure text-soft">{lead}</p>}
+      {lead === undefined ? null : (
+        <p className="max-w-measure text-soft print:break-after-avoid">{lead}</p>
+      )}
       {children}
     </section>
   );
