@@ -46,6 +46,8 @@ export type QueueKeeper = {
 
 /** A hundred notes are some 40 kB. */
 const mostAtOnce = 100;
+/** After tries without an answer: a slow connection may carry these. */
+const mostWhenSlow = 10;
 
 /** What was there already, under another number, was noted by an earlier tap: this one undoes nothing. */
 function withoutMet(
@@ -145,7 +147,7 @@ export class SignOffStore {
     this.busy = true;
     try {
       for (;;) {
-        const items = nextToSend(this.state.ledger, mostAtOnce);
+        const items = nextToSend(this.state.ledger, this.failed > 1 ? mostWhenSlow : mostAtOnce);
         if (items.length === 0) {
           this.show({ connection: 'idle' });
           return;

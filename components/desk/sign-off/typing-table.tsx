@@ -41,12 +41,13 @@ export function TypingTable({
   notesOf: (studentId: string, skill: Skill) => readonly SeenNote[];
   onSave: (notes: readonly OutgoingNote[]) => void;
 }) {
-  const [date, setDate] = useState('');
+  const [date, setDate] = useState<string | null>(null);
   // Of the paper's evening, which need not be tonight's.
   const [own, setOwn] = useState<EveningSettings['conditions'] | null>(null);
   const conditions = own ?? settings.conditions;
-  const evening = date === '' ? settings.evening : date;
-  const toCome = date !== '' && date > eveningOf(new Date(), timeZone, conditions.light);
+  const evening = date ?? settings.evening;
+  const wrong =
+    date === null ? null : wrongDate(date, eveningOf(new Date(), timeZone, conditions.light));
   const students = inPaperOrder(inGroup, groups);
   const cells = typedCells(typing.typed, students);
   const filled = cells.filter(({ read }) => read.kind === 'level').length;
@@ -65,11 +66,7 @@ export function TypingTable({
       </summary>
       <div className="space-y-3 p-3" data-unsaved={typing.unsaved ? '' : undefined}>
         <div className="grid gap-3 sm:grid-cols-3">
-          <Field
-            id="typed-evening"
-            label="Date of the evening"
-            error={toCome ? 'This evening is still to come.' : undefined}
-          >
+          <Field id="typed-evening" label="Date of the evening" error={wrong}>
             {(control) => (
               <TextInput
                 {...control}
@@ -92,10 +89,11 @@ export function TypingTable({
           <Button
             variant="primary"
             className="min-h-11"
-            disabled={filled === 0 || unclear.length > 0 || toCome}
+            disabled={filled === 0 || unclear.length > 0 || wrong !== null}
             onClick={save}
           >
-            Save {filled === 0 ? 'notes' : notesText(filled)} of {eveningText(evening)}
+            Save {filled === 0 ? 'notes' : notesText(filled)}{' '}
+            {wrong === null ? `of ${eveningText(evening)}` : ''}
           </Button>
           <StatusLine>
             {unclear.length > 0
@@ -111,6 +109,11 @@ export function TypingTable({
       </div>
     </details>
   );
+}
+
+function wrongDate(date: string, latest: string): string | null {
+  if (date === '') return 'Give the date that stands on the paper.';
+  return date > latest ? 'This evening is still to come.' : null;
 }
 
 /** Where the notes of the last saving are. */
