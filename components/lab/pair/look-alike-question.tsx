@@ -1,7 +1,6 @@
 'use client';
 
 import { useEffect, useRef } from 'react';
-import { Button } from '@/components/ui/button';
 import { letterIn } from './letter-in';
 import { LightCard } from './light-card';
 import type { PairLabModel } from './use-pair-lab';
@@ -36,29 +35,8 @@ export function LookAlikeQuestion({ lab, hip, inTable }: LookAlikeQuestionProps)
           : 'Pick that light in the sky, or say that there is none.'}
       </p>
       {neighbour === null ? null : (
-        <>
-          <LightCard light={neighbour} letter={inTable ? letterIn(lab, neighbour.id) : null} />
-          <Button
-            variant="primary"
-            size="large"
-            className="w-full"
-            onClick={() => {
-              lab.answer(hip, neighbour.id);
-            }}
-          >
-            This could be mistaken for it
-          </Button>
-        </>
+        <LightCard light={neighbour} letter={inTable ? letterIn(lab, neighbour.id) : null} />
       )}
-      <Button
-        size="large"
-        className="w-full"
-        onClick={() => {
-          lab.answer(hip, null);
-        }}
-      >
-        Nothing near it
-      </Button>
     </section>
   );
 }

@@ -1,7 +1,5 @@
 'use client';
 
-import type { ReactNode } from 'react';
-import { Button } from '@/components/ui/button';
 import { SunCaution } from '@/components/ui/sun-caution';
 import { HintBox } from '../shell/hint-box';
 import { hintsFor } from './hints';
@@ -18,14 +16,12 @@ type PairPanelProps = {
   mode: 'practice' | 'check';
   /** Whether lights are told by their letter. */
   inTable: boolean;
-  /** The button that sends, and how sending goes. */
-  sending: ReactNode;
   hintLevels: number;
 };
 
-/** The task, the two picks and the one step that is next. */
-export function PairPanel({ lab, mode, inTable, sending, hintLevels }: PairPanelProps) {
-  const { sky, stage, choice } = lab;
+/** The task, the two picks and what there is to know for the one step that is next. */
+export function PairPanel({ lab, mode, inTable, hintLevels }: PairPanelProps) {
+  const { sky, stage } = lab;
   const task = taskWords[sky.task];
   const choosing = stage.at === 'first-star' || stage.at === 'second-star';
   // On a phone there is room for one thing: the light in hand, or the step that is next.
@@ -50,17 +46,7 @@ export function PairPanel({ lab, mode, inTable, sending, hintLevels }: PairPanel
       {stage.at === 'look-alike' ? (
         <LookAlikeQuestion key={stage.hip} lab={lab} hip={stage.hip} inTable={inTable} />
       ) : null}
-      {stage.at === 'review' || stage.at === 'none' ? (
-        <PairReview lab={lab} mode={mode}>
-          {sending}
-        </PairReview>
-      ) : null}
-      <div className="flex flex-wrap gap-2 border-t border-line pt-3">
-        {stage.at === 'none' ? null : (
-          <Button onClick={lab.sayNone}>Tonight has no good pair</Button>
-        )}
-        {choice.past.length === 0 ? null : <Button onClick={lab.undo}>Undo</Button>}
-      </div>
+      {stage.at === 'review' || stage.at === 'none' ? <PairReview lab={lab} mode={mode} /> : null}
       {mode === 'practice' && hintLevels > 0 ? <PairHints lab={lab} levels={hintLevels} /> : null}
       <SunCaution short />
     </div>

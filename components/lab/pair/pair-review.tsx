@@ -1,14 +1,13 @@
 'use client';
 
-import type { ReactNode } from 'react';
 import { useEffect, useRef } from 'react';
 import { Button } from '@/components/ui/button';
 import type { PairLabModel } from './use-pair-lab';
 
-type PairReviewProps = { lab: PairLabModel; mode: 'practice' | 'check'; children: ReactNode };
+type PairReviewProps = { lab: PairLabModel; mode: 'practice' | 'check' };
 
 /** What will be sent, in words, before it is sent. */
-export function PairReview({ lab, mode, children }: PairReviewProps) {
+export function PairReview({ lab, mode }: PairReviewProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     heading.current?.focus({ preventScroll: true });
@@ -54,7 +53,6 @@ export function PairReview({ lab, mode, children }: PairReviewProps) {
           ))}
         </ul>
       )}
-      {children}
     </section>
   );
 }

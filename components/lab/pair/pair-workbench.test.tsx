@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { cleanup, render, screen, waitFor, within } from '@testing-library/react';
+import { cleanup, render, screen, waitFor, within, fireEvent } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { decodeCatalogue } from '@/lib/sky/catalogue';
@@ -221,4 +221,25 @@ test('without a server to save to, a reload in the same tab finds the picks agai
   cleanup();
   open({ mode: 'practice', attemptKey: 'kept' });
   await waitFor(() => expect(screen.queryByText('No first star yet')).toBeNull());
+});
+
+test('what is done next stands after the panel, also when that is folded, and a double click answers once', async () => {
+  const { user, onSubmit } = open();
+  const radios = await screen.findAllByRole('radio');
+  const next = screen.getByRole('group', { name: 'What next' });
+  const panel = screen.getByRole('complementary', { name: 'Task and answer' });
+  expect(panel.contains(next)).toBe(false);
+  expect(panel.compareDocumentPosition(next)).toBe(Node.DOCUMENT_POSITION_FOLLOWING);
+  await user.click(radios[3] ?? document.body);
+  await user.click(within(next).getByText('Keep as first star'));
+  await user.click(radios[20] ?? document.body);
+  await user.click(within(next).getByText('Keep as second star'));
+  fireEvent.click(within(next).getByText('Nothing near it'), { detail: 1 });
+  fireEvent.click(within(next).getByText('Nothing near it'), { detail: 2 });
+  expect(within(next).getByText('Nothing near it')).toBeTruthy();
+  fireEvent.click(within(next).getByText('Nothing near it'), { detail: 1 });
+  fireEvent.click(within(next).getByText('Submit'), { detail: 2 });
+  expect(onSubmit).not.toHaveBeenCalled();
+  await user.click(within(next).getByText('Submit'));
+  expect(onSubmit).toHaveBeenCalledTimes(1);
 });

@@ -12,6 +12,7 @@ import { SubmissionSender } from '../shell/submission-sender';
 import { draftLeftBehind, useDraftSaving } from '../shell/use-draft-saving';
 import { ViewSwitch } from '../shell/view-switch';
 import type { PairLabProps } from './pair-lab-props';
+import { PairControl } from './pair-control';
 import { PairOutcome } from './pair-outcome';
 import { PairPanel } from './pair-panel';
 import { submissionOf } from './pair-choice';
@@ -149,6 +150,21 @@ export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }
           </div>
         )
       }
+      controls={
+        <PairControl
+          lab={lab}
+          sending={
+            <SendingBox
+              state={sent}
+              mode={mode}
+              practiceLabel="Show how good it is"
+              onSend={() => {
+                if (submission !== null) void sender.send(submission);
+              }}
+            />
+          }
+        />
+      }
       summary={summaryOf(lab)}
       sheetOpen={sheetOpen}
       onSheetOpen={setSheetOpen}
@@ -163,16 +179,6 @@ export function PairWorkbench(props: PairLabProps & { catalogue: StarCatalogue }
             mode={mode}
             inTable={view === 'table'}
             hintLevels={props.hintLevels ?? 3}
-            sending={
-              <SendingBox
-                state={sent}
-                mode={mode}
-                practiceLabel="Show how good it is"
-                onSend={() => {
-                  if (submission !== null) void sender.send(submission);
-                }}
-              />
-            }
           />
           <StatusLine className="mt-3">
             {[lab.said, saveText].filter((text) => text !== '').join(' ')}

@@ -1,12 +1,12 @@
 'use client';
 
-import { Button } from '@/components/ui/button';
 import { LightCard } from './light-card';
 import { ordinalOf, planetIsNoStar } from './pair-words';
 import { letterIn } from './letter-in';
+import { isKept } from './pair-control';
 import type { PairLabModel } from './use-pair-lab';
 
-/** The light being looked at, and the button that keeps it. */
+/** The light being looked at; the button that keeps it stands with what is done next. */
 export function PickStep({ lab, inTable }: { lab: PairLabModel; inTable: boolean }) {
   const ordinal = ordinalOf(lab.choice.draft.picks.length);
   const { selected } = lab;
@@ -19,19 +19,14 @@ export function PickStep({ lab, inTable }: { lab: PairLabModel; inTable: boolean
       </p>
     );
   }
-  const kept = lab.choice.draft.picks.some((pick) => `hip-${pick.hip}` === selected.id);
   return (
     <section aria-label="The light you picked" className="space-y-3">
       <LightCard light={selected} letter={inTable ? letterIn(lab, selected.id) : null} />
       {selected.star === null ? (
         <p className="rounded-md bg-sunken p-3">{planetIsNoStar}</p>
-      ) : kept ? (
+      ) : isKept(lab) ? (
         <p className="rounded-md bg-sunken p-3">You have already kept this one.</p>
-      ) : (
-        <Button variant="primary" size="large" className="w-full" onClick={lab.keepSelected}>
-          Keep as {ordinal} star
-        </Button>
-      )}
+      ) : null}
     </section>
   );
 }

@@ -1,13 +1,12 @@
 'use client';
 
 import { positionInWords } from '@/components/sky/position-words';
-import { Button } from '@/components/ui/button';
 import { FistDrawing } from './fist-drawing';
 import { letterIn } from './letter-in';
 import { LightCard } from './light-card';
 import type { PairLabModel } from './use-pair-lab';
 
-/** The star the mount proposes: take it or ask for another. */
+/** The star the mount proposes; taking it or asking for another stands with what is done next. */
 export function ProposalStep({ lab, inTable }: { lab: PairLabModel; inTable: boolean }) {
   const { proposalHip } = lab;
   if (proposalHip === null) {
@@ -17,9 +16,6 @@ export function ProposalStep({ lab, inTable }: { lab: PairLabModel; inTable: boo
           The mount has no further star to propose. Start again with its first one, or say that
           tonight has no good pair.
         </p>
-        <Button className="w-full" onClick={lab.proposeAgain}>
-          Start again with the first
-        </Button>
       </section>
     );
   }
@@ -44,14 +40,6 @@ export function ProposalStep({ lab, inTable }: { lab: PairLabModel; inTable: boo
       ) : (
         <LightCard light={light} letter={inTable ? letterIn(lab, id) : null} />
       )}
-      <div className="grid gap-2">
-        <Button variant="primary" size="large" onClick={lab.keepProposal}>
-          This one will do
-        </Button>
-        <Button size="large" onClick={lab.anotherStar}>
-          Another star
-        </Button>
-      </div>
     </section>
   );
 }
