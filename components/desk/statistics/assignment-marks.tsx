@@ -8,7 +8,7 @@ import { marksSentence } from './statistics-words';
 /** How the marks of each assignment lie. */
 export function AssignmentMarks({ assignments }: { assignments: readonly AssignmentStatistics[] }) {
   return (
-    <div className="grid gap-4 lg:grid-cols-2">
+    <div className="grid gap-4 lg:grid-cols-2 print:grid-cols-2">
       {assignments.map((assignment) => (
         <Panel
           key={assignment.id}

@@ -1,5 +1,6 @@
 import { markText } from '@/components/grading/mark-text';
 import { TableFrame } from '@/components/ui/table-frame';
+import { openOnPaper } from './open-on-paper';
 
 const classes = 10;
 const width = 300;
@@ -99,11 +100,16 @@ export function MarksChart({
         Marks in tens, and how many students. Dashed: the pass mark, {markText(passMark)}; hollow
         bars lie below it.
       </figcaption>
-      <details className="mt-1 text-sm">
+      <details className={`mt-1 text-sm ${openOnPaper}`}>
         <summary className="link inline-flex min-h-(--target-small) items-center">
           These figures as a table<span className="sr-only">: {title}</span>
         </summary>
-        <TableFrame caption={`Marks of “${title}”`} captionHidden tall>
+        <TableFrame
+          caption={`Marks of “${title}”`}
+          captionHidden
+          tall
+          className="print:[&_:is(th,td)]:py-0!"
+        >
           <thead>
             <tr>
               <th scope="col">Marks</th>

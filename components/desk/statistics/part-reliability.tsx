@@ -2,6 +2,7 @@ import { TableFrame } from '@/components/ui/table-frame';
 import { markText } from '@/components/grading/mark-text';
 import type { PartStatistics } from '@/lib/data/class-statistics';
 import { footingOf } from '@/lib/measurement/small-class';
+import { openOnPaper } from './open-on-paper';
 import { criterionTitle } from './result-names';
 import { coefficientText, percentText, reliabilitySentences, tooFewText } from './statistics-words';
 
@@ -24,7 +25,7 @@ export function PartReliability({ part, title }: { part: PartStatistics; title: 
         </p>
       ))}
       {shown ? (
-        <details className="mt-1 text-sm">
+        <details className={`mt-1 text-sm ${openOnPaper}`}>
           <summary className="link inline-flex min-h-(--target-small) items-center">
             The coefficients<span className="sr-only">: {title}</span>
           </summary>

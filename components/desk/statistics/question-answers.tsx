@@ -1,6 +1,7 @@
 import { TableFrame } from '@/components/ui/table-frame';
 import type { QuestionStatistics } from '@/lib/data/class-statistics-questions';
 import { anchorOf } from './questions-table';
+import { openOnPaper } from './open-on-paper';
 import { ShareBar } from './share-bar';
 import { answeredSentence, countText, noteWords } from './statistics-words';
 
@@ -9,7 +10,11 @@ export function QuestionAnswers({ questions }: { questions: readonly QuestionSta
   return (
     <div className="divide-y divide-line border-y border-line">
       {questions.map((question) => (
-        <details key={question.family} id={anchorOf(question)} className="scroll-mt-20 py-2">
+        <details
+          key={question.family}
+          id={anchorOf(question)}
+          className={`scroll-mt-20 py-2 ${openOnPaper}`}
+        >
           <summary className="min-h-(--target-small)">
             <span className="font-semibold">{question.title}.</span>{' '}
             <span className="text-soft">{answeredSentence(question)}</span>

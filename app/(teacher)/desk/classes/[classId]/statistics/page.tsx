@@ -68,6 +68,10 @@ export default async function StatisticsPage({
           feedback. With fewer than ten students there are counts and no shares; figures that need
           thirty are greyed below that.
         </p>
+        <p className="no-print max-w-measure text-sm text-soft">
+          On paper, the tables behind the charts and the answers stand open; who misunderstood what
+          is named only where you have opened it.
+        </p>
         {statistics.isDemo ? (
           <Notice title="The students of this class are invented">
             So are these figures. They stand on this page and go nowhere else.
