@@ -22,11 +22,13 @@ const problem = (code: string) =>
 
 const taken: SubmitPair = () => Promise.resolve({ ok: true, value: { result: null, late: false } });
 
+let opened = 0;
 function open(code: string, send = taken) {
+  opened += 1;
   render(
     <AttemptLab<PairDraft, PairSubmission, PairResult>
       title="Pick the pair"
-      attemptKey="attempt"
+      attemptKey={`attempt ${String(opened)}`}
       save={() => problem(code)}
       send={send}
       resultAddress="/my/attempts/attempt/result"
@@ -111,9 +113,16 @@ const pageMadeAt = (attemptKey: string, nextSequence: number) => (
     send={taken}
     resultAddress="/my/attempts/attempt/result"
   >
-    {({ onSave }) => (
+    {({ onSave, onSubmit }) => (
       <>
         <p>drawn from {String(nextSequence)}</p>
+        <button
+          onClick={() =>
+            void onSubmit({ submission: { kind: 'none-usable' }, idempotencyKey: 'key' })
+          }
+        >
+          submit
+        </button>
         <button onClick={() => void onSave({ sequence: nextSequence, draft: emptyPairDraft })}>
           save
         </button>
@@ -141,6 +150,19 @@ test('a page brought back as it was before something was saved waits for the new
   expect(screen.queryByText('Fetching your work …')).toBeNull();
   await user.click(screen.getByText('save'));
   expect(screen.getByText('drawn from 2'), 'and it stays').toBeTruthy();
+  expect(refresh).toHaveBeenCalledTimes(1);
+});
+
+test('a page brought back after handing in waits for the result, also where nothing was saved', async () => {
+  const user = userEvent.setup();
+  const first = render(pageMadeAt('handed-in', 7));
+  await user.click(screen.getByText('submit'));
+  first.rerender(pageMadeAt('handed-in', 7));
+  expect(screen.getByText('drawn from 7'), 'what came of it stays').toBeTruthy();
+  first.unmount();
+  render(pageMadeAt('handed-in', 7));
+  expect(screen.getByRole('status').textContent).toBe('Fetching your work …');
+  expect(screen.queryByText('submit')).toBeNull();
   expect(refresh).toHaveBeenCalledTimes(1);
 });
 

@@ -10,7 +10,7 @@ import { Notice } from '@/components/ui/notice';
 import type { Problem, Result } from '@/lib/data/result';
 import { routes } from '@/lib/routes';
 import { NewestWork } from './newest-work';
-import { noteSaved } from './saved-here';
+import { noteHandedIn, noteSaved } from './saved-here';
 
 /** What an attempt's page hands to its lab: the lab's own props, but for what is watched over here. */
 export type AttemptProps<LabProps extends { onSave?: unknown; onSubmit: unknown }> = Omit<
@@ -91,6 +91,7 @@ export function AttemptLab<Draft, Submission, Outcome>({
     sentFromHere.current = 'on-its-way';
     const answer = await send(input);
     sentFromHere.current = answer.ok ? 'taken' : 'no';
+    if (answer.ok) noteHandedIn(attemptKey);
     return watched(Promise.resolve(answer));
   }
 
