@@ -54,7 +54,7 @@ export function NightPlanView({ plan, timeZone }: { plan: NightPlan; timeZone: s
         <p className="mb-2 max-w-measure text-sm text-soft print:mb-1 print:max-w-none print:text-xs">
           {twoStarsFrom === null
             ? 'Moon and planets that stand two fists up and clear of your skyline: the eye finds them in twilight, and the telescope is steered there by hand.'
-            : 'Whatever stands two fists up and clear of your skyline once two stars can be used, at its best.'}
+            : 'Whatever stands two fists up and clear of your skyline once two stars can be used, at its best; clusters once the Sun is 12° down.'}
         </p>
         {toShow.length === 0 ? (
           <p>Nothing of our list stands two fists up this evening.</p>
