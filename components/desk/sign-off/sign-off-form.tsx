@@ -36,7 +36,7 @@ export function SignOffForm({
         Sign-off · {className}
         {group === '' ? '' : ` · ${group}`}
       </h3>
-      <p className="mt-2 flex flex-wrap gap-x-5 gap-y-2 text-sm">
+      <p className="mt-2 flex flex-wrap gap-x-5 gap-y-2 text-sm print:mt-1 print:gap-y-1">
         <Blank label="Evening of" width="7rem" />
         <Blank label="Assessor" width="9rem" />
         <span>night / day</span>
@@ -64,7 +64,7 @@ export function SignOffForm({
             const gates = gatesOfSkill[skill];
             const letters = gates.map((_, index) => gateLetter(index));
             return (
-              <tr key={skill} className="h-14 print:h-[15mm]">
+              <tr key={skill} className="h-14 print:h-[14mm]">
                 <th scope="row" className="p-1 text-start align-top">
                   {skillTitles[skill]}
                   <span className="block text-[0.7rem] font-normal print:text-[7pt]">
@@ -74,7 +74,7 @@ export function SignOffForm({
                   </span>
                 </th>
                 {students.map(({ id }) => (
-                  <td key={id} className="p-1 text-center align-top">
+                  <td key={id} className="p-1 text-center align-top print:py-px">
                     <span className="block text-base font-semibold tracking-[0.35em] print:text-[12pt]">
                       {helpLevels.join('')}
                     </span>
@@ -89,14 +89,14 @@ export function SignOffForm({
           })}
         </tbody>
       </table>
-      <p className="mt-2 text-sm">
+      <p className="mt-2 text-sm print:mt-1 print:text-[8.5pt] print:leading-snug">
         Ring one level:{' '}
         {helpLevels.map((level) => `${String(level)} ${helpWords[level]}`).join(' · ')}. Cross out
         the letter of a gate that failed: then it is “not yet”, whatever the level. A stroke in the
         cell for each prompt. Level {needed} or above on {observationsNeeded} evenings signs off; in
         the corner, how many there are so far.
       </p>
-      <p className="mt-1 text-sm font-semibold">
+      <p className="mt-1 text-sm font-semibold print:mt-0">
         Tube and finder stay capped until the Sun has set. Nobody lifts alone.
       </p>
     </section>
