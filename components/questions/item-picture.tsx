@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { classNames } from '@/components/ui/class-names';
-import type { ItemDrawing, Shape, Tone } from '@/lib/items/drawing';
+import type { ItemDrawing, Shape, Tone } from '@/lib/drawings/drawing';
 import { fillLook, strokeLook } from './tone-look';
 
 type ItemPictureProps = {

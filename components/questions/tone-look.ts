@@ -1,4 +1,4 @@
-import type { Tone } from '@/lib/items/drawing';
+import type { Tone } from '@/lib/drawings/drawing';
 
 /** Whole names of classes, so that the stylesheet finds them; their values are the theme's. */
 export const fillLook: Readonly<Record<Tone, string>> = {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { ItemDrawing, Tone } from '../items/drawing';
+import type { ItemDrawing, Tone } from '../drawings/drawing';
 import type { Item } from '../items/item';
 import { misconceptions, type MisconceptionId } from '../items/misconceptions';
 

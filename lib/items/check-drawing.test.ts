@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { choice, point } from './build-item';
 import { problemsOfDrawings } from './check-drawing';
-import type { ItemDrawing, Shape } from './drawing';
+import type { ItemDrawing, Shape } from '../drawings/drawing';
 
 const drawn = (shapes: readonly Shape[]): ItemDrawing => ({
   width: 320,

@@ -1,4 +1,4 @@
-import type { ItemDrawing } from './drawing';
+import type { ItemDrawing } from '../drawings/drawing';
 import type { ItemBody } from './item';
 import { cornersOfNames, nameAt, nameRadius, ringRadius } from './ring-names';
 import { boxesOverlap, reachOf, textBox, type Box } from './text-box';

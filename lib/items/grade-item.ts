@@ -1,4 +1,4 @@
-import type { ItemDrawing } from './drawing';
+import type { ItemDrawing } from '../drawings/drawing';
 import type { Item } from './item';
 import type { ItemAnswer } from './item-answer';
 import { refused, type ItemRefusal, type Judged, type Judgement } from './judgement';

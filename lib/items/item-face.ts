@@ -1,4 +1,4 @@
-import type { ItemDrawing } from './drawing';
+import type { ItemDrawing } from '../drawings/drawing';
 import type { Item } from './item';
 
 type Lettered = { id: string; text: string };

@@ -1,4 +1,4 @@
-import type { ItemDrawing } from './drawing';
+import type { ItemDrawing } from '../drawings/drawing';
 import type { MisconceptionId } from './misconceptions';
 
 type Common = {

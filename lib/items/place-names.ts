@@ -1,4 +1,4 @@
-import type { Shape } from './drawing';
+import type { Shape } from '../drawings/drawing';
 import { boxesOverlap, textBox, type Box } from './text-box';
 
 type Text = Extract<Shape, { kind: 'text' }>;

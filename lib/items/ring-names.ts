@@ -1,4 +1,4 @@
-import type { ItemDrawing } from './drawing';
+import type { ItemDrawing } from '../drawings/drawing';
 import { reachOf, textBox, type Box } from './text-box';
 
 /** A ring and the disc with its name, where a drawing of 320 is 320 px wide; components/questions/spot-ring.tsx. */

@@ -1,4 +1,4 @@
-import type { Shape } from './drawing';
+import type { Shape } from '../drawings/drawing';
 
 type Text = Extract<Shape, { kind: 'text' }>;
 export type Box = { left: number; right: number; top: number; bottom: number };

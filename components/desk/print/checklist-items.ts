@@ -1,4 +1,4 @@
-import { packUpName } from '@/lib/items/the-night/pack-up-words';
+import { packUpName } from '@/lib/drawings/pack-up-words';
 import { packUpSteps, type PackUpStep } from '@/lib/rehearsal/pack-up';
 
 /** Who does it: the teacher alone, any adult, or students. */

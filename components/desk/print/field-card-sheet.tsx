@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { SkyPictureStar } from '@/components/sky/sky-picture-stars';
 import type { ClassFieldCards, FieldCard } from '@/lib/data/field-cards';
 import { clockTime } from '@/lib/night/evening';
-import { packUpName } from '@/lib/items/the-night/pack-up-words';
+import { packUpName } from '@/lib/drawings/pack-up-words';
 import { orientationOf } from '@/lib/optics/image-orientation';
 import { packUpSteps } from '@/lib/rehearsal/pack-up';
 import { groupWithTelescope } from '@/lib/wording/group-name';

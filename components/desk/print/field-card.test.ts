@@ -5,7 +5,7 @@ import { neededSteps } from '@/lib/assembly/steps';
 import { faultIds } from '@/lib/faults/fault-ids';
 import { faultOf } from '@/lib/faults/faults';
 import { packUpSteps } from '@/lib/rehearsal/pack-up';
-import { packUpName } from '@/lib/items/the-night/pack-up-words';
+import { packUpName } from '@/lib/drawings/pack-up-words';
 import { stepName } from '@/components/lab/put-it-together/step-words';
 import { cureWords } from '@/components/lab/fault/cure-words';
 import { buildSteps, cardSteps } from './card-steps';

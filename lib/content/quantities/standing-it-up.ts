@@ -7,7 +7,7 @@ import {
   tippingPushN,
   type LoadedStand,
 } from '../../assembly/stability';
-import { plainStand } from '../../items/standing-it-up/some-stand';
+import { plainStand } from '../../drawings/some-stand';
 import type { Quantity, ReckoningSources } from '../reckoning';
 
 const word = (words: readonly string[], index: number): string => words[index] ?? '';

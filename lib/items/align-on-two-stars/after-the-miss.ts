@@ -2,7 +2,7 @@ import { order } from '../build-item';
 import type { ItemDraw } from '../item-family';
 import { someKit } from './kit-fields';
 import { figures } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 /** Common practice, no source. */
 const afterAMiss = [

@@ -12,7 +12,7 @@ import {
 } from './kit-fields';
 import { nextMove } from './next-move';
 import { angleText } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 
 /** How far the finder's window reaches from its dot, degrees: as in the alignment run. */

@@ -1,5 +1,5 @@
 import type { FieldOffset } from '../../optics/image-orientation';
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 
 type View = { cx: number; cy: number; radius: number };
 export const oneView: View = { cx: 160, cy: 122, radius: 108 };

@@ -9,7 +9,7 @@ import { hitsOf } from './hits-of';
 import { rateMatch } from './rate-match';
 import { whatLiftsIt } from './what-lifts-it';
 import { arcmin, figures } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 const targetsDrawn = 20;
 

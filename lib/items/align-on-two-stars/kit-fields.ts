@@ -1,7 +1,7 @@
 import { fieldRadiusArcmin } from '../../pointing/field-radius';
 import type { ItemKit, ItemWorld } from '../item-family';
 import type { Random } from '../../variants/random';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 export const someKit = (random: Random, world: ItemWorld): ItemKit => pickOne(random, world.kits);
 

@@ -1,11 +1,11 @@
 import { lagAfter } from '../../alignment/play';
 import type { Random } from '../../variants/random';
 import { choice, match, numeric, order, several } from '../build-item';
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { someKit } from './kit-fields';
 import { arcmin, figures } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 /** Turns of one motor, arcminutes; +1 is the final approach direction. */
 export type Moves = readonly number[];

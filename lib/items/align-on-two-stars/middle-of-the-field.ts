@@ -5,7 +5,7 @@ import type { ItemDraw, ItemFamily } from '../item-family';
 import { eyepieceDrawing, fieldShapes, inView, oneView } from './eyepiece-view';
 import { focalText, radiusOf, someKit } from './kit-fields';
 import { angleText, arcmin, capital, figures } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 
 /** Good centring leaves a tenth of the field's radius: as the product's pair worth has it. */

@@ -1,7 +1,7 @@
 import { choice } from '../build-item';
 import type { ItemDraw } from '../item-family';
 import { someKit } from './kit-fields';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 type Situation = {
   says: string;

@@ -1,4 +1,4 @@
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 import { boxRound, placeNames } from '../place-names';
 import { figures } from './words';
 

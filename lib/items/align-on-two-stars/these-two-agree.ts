@@ -4,7 +4,7 @@ import { apartDeg, goodPair, honestMount, outcomeOf, saidOf, type Sighted } from
 import { someKit } from './kit-fields';
 import { chartWords, skyChart, type ChartPlace } from './sky-chart';
 import { deg } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { whatIsSo, whatToThink } from './what-to-think';
 
 const itself = (place: ChartPlace): Sighted => ({ named: place, centred: place });

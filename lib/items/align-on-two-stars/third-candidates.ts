@@ -5,7 +5,7 @@ import type { ItemKit } from '../item-family';
 import { apartDeg, goodPair, somePlace } from './aligning';
 import type { ChartPlace } from './sky-chart';
 import { angleText, placeText } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 export type Candidate = ChartPlace & { errorArcmin: number };
 type Setting = { pair: readonly [ChartPlace, ChartPlace]; candidates: readonly Candidate[] };

@@ -14,7 +14,7 @@ import {
 import { chartPoint, chartWhere, chartWords, skyChart, type ChartPlace } from './sky-chart';
 import { expectText, pairText, settingFor, type Candidate } from './third-candidates';
 import { angleText, arcmin, figures, placeText } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 function bestThird({ random, world }: ItemDraw) {
   const kit = someKit(random, world);

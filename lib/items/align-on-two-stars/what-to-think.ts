@@ -2,7 +2,7 @@ import { match, several } from '../build-item';
 import type { ItemDraw } from '../item-family';
 import { someKit } from './kit-fields';
 import { arcmin, deg, figures } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 const messages = [
   {

@@ -1,7 +1,7 @@
 import { wrap180, wrap360 } from '../../units/angle';
 import { whereabouts } from '../clock-and-place/words';
 import { inFists } from '../../wording/fists';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 import { discDrawing, onDisc, starShape } from '../clock-and-place/sky-drawings';
 import { choice, match, numeric, point } from '../build-item';

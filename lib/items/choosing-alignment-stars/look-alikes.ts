@@ -1,6 +1,6 @@
 import { whereabouts } from '../clock-and-place/words';
 import { inFists } from '../../wording/fists';
-import { pickSome } from '../pick-one';
+import { pickSome } from '../../variants/pick-one';
 import { choice, match, numeric, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { magnitudeInWords, whole, type Light } from './drawn-evening';

@@ -1,7 +1,7 @@
 import { wrap180 } from '../../units/angle';
 import { whereabouts } from '../clock-and-place/words';
 import { point } from '../build-item';
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 import type { ItemDraw } from '../item-family';
 import { magnitudeInWords, whole, type Light } from './drawn-evening';
 import { decided, drawCase, neighboursOf, whyLike, whyNone, type Neighbour } from './neighbours';

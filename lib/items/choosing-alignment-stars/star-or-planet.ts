@@ -8,7 +8,7 @@ import {
   starShape,
 } from '../clock-and-place/sky-drawings';
 import { whereabouts } from '../clock-and-place/words';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 import { choice, match, order, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';

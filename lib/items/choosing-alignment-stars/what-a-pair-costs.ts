@@ -1,4 +1,4 @@
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { discDrawing, ringShape, starShape } from '../clock-and-place/sky-drawings';
 import { choice, match, numeric, order } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';

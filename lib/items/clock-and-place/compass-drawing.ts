@@ -1,4 +1,4 @@
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 
 const middle = 150;
 const rim = 120;

@@ -1,8 +1,8 @@
 import { formEntries, type FormEntry, type MountForm } from '../../clock/mount-form';
 import type { Random } from '../../variants/random';
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 import { monthName } from './drawn-sky';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 const titles: Readonly<Record<FormEntry, string>> = {
   date: 'Date',

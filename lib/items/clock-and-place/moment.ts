@@ -5,7 +5,7 @@ import type { MisconceptionId } from '../misconceptions';
 import type { Random } from '../../variants/random';
 import { cardWords, drawCard, formDrawing, slipIn } from './form-drawing';
 import { clockTime } from './words';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 
 /** A clock as it hangs on a wall somewhere. Minutes after midnight; the zone without summer time. */
 type WallClock = { minutes: number; zoneMinutes: number; summerTime: boolean };

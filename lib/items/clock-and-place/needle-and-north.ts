@@ -7,7 +7,7 @@ import { compassDrawing, onCompass } from './compass-drawing';
 import { drawSky } from './drawn-sky';
 import { whereabouts } from './words';
 import { inFists } from '../../wording/fists';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 /** Towns where the needle errs by something one can see; latitude and longitude in degrees, north and east positive. */
 const towns = [

@@ -1,5 +1,5 @@
 import { wrap180, wrap360 } from '../../units/angle';
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 import type { Position } from './drawn-sky';
 import { compassPoint } from '../../wording/compass-points';
 import { inFists } from '../../wording/fists';

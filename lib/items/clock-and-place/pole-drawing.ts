@@ -1,4 +1,4 @@
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 import type { MisconceptionId } from '../misconceptions';
 
 /** A place on a star's circle round the pole, in eighths of a turn counted against the clock from the top. */

@@ -10,7 +10,7 @@ import {
 } from './drawn-sky';
 import { journeyDrawing } from './sky-drawings';
 import { span, whereabouts } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 
 /** Hours by which a star is earlier after so many days: 24 h less a turn of the sky, 3 m 56 s a day. */

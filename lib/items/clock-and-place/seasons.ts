@@ -11,7 +11,7 @@ import {
 import type { Random } from '../../variants/random';
 import { hoursEarlier, sameHourLater } from './same-hour-later';
 import { clockTime, span, whereabouts } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 
 const stars = [

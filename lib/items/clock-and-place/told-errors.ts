@@ -1,7 +1,7 @@
 import type { Random } from '../../variants/random';
 import type { MisconceptionId } from '../misconceptions';
 import { siderealDegPerHour } from './drawn-sky';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 /** Something wrong that a mount was told, and by how much that turns its sky about the pole. */
 export type ToldError = {

@@ -14,7 +14,7 @@ import { afterTwoStars, goneAfterTwoStars, leftAfterTwoStars } from './after-two
 import { discDrawing, onDisc, pathShape, ringShape, starShape } from './sky-drawings';
 import { drawError, type ToldError } from './told-errors';
 import { span, whereabouts } from './words';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 
 function howFarTurned({ random }: ItemDraw) {

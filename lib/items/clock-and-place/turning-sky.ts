@@ -13,7 +13,7 @@ import {
 import { aroundPole, type PoleSpot } from './pole-drawing';
 import { journeyDrawing } from './sky-drawings';
 import { clockTime, span, whereabouts } from './words';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 
 const apartDeg = (one: Position, other: Position): number =>

@@ -9,7 +9,7 @@ import { discDrawing, onDisc, starShape } from './sky-drawings';
 import { whereabouts } from './words';
 import { compassPoint } from '../../wording/compass-points';
 import { inFists } from '../../wording/fists';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 
 /** How many times too wide eyes make a gap along the horizon (design: learning design). */

@@ -1,9 +1,9 @@
 import { exitPupilMm, magnification } from '../../optics/magnification';
 import { numeric } from '../build-item';
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 import type { ItemDraw } from '../item-family';
 import { inNumber, withAperture } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 /** A disc of light on a rule: the exit pupil, read off. */
 export function discOnARule({ random, world }: ItemDraw) {

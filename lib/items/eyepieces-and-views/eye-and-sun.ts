@@ -2,7 +2,7 @@ import { choice, numeric, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { claims } from './sun-claims';
 import { inNumber, withAperture } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 /** By area: how much more sunlight a tube sends into an eye than the pupil alone would let in. */
 function howMuchMore({ random }: ItemDraw) {

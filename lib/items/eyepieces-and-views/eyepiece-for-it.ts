@@ -24,7 +24,7 @@ import {
   usualFieldDeg,
   withFocalLength,
 } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 
 const glass = (focalLengthMm: number) => ({ focalLengthMm, apparentFieldDeg: usualFieldDeg });

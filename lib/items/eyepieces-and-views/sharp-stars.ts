@@ -1,9 +1,9 @@
 import { blurArcmin } from '../../optics/focus';
 import { choice, numeric, order, point, several } from '../build-item';
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { inNumber } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 const mark = (mm: number): string => `the ${String(mm)} mm mark`;
 

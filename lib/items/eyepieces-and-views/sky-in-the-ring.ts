@@ -13,7 +13,7 @@ import {
   usualFieldDeg,
   withFocalLength,
 } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 
 /** Mean width of the Moon as seen, arcminutes. */

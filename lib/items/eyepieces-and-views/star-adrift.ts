@@ -5,7 +5,7 @@ import { choice, numeric, order } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { viewDrawing } from './view-drawing';
 import { eyepieceOf, inNumber, soldFocalLengths, usualFieldDeg } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 
 /** A kit with one of the eyepieces of 50°, and the sky that it shows. */

@@ -2,7 +2,7 @@ import { magnification } from '../../optics/magnification';
 import { choice, match, numeric, order } from '../build-item';
 import type { ItemDraw, ItemFamily, ItemKit } from '../item-family';
 import { eyepieceOf, inNumber, inThree, soldFocalLengths, withFocalLength } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 
 const times = (kit: ItemKit, focalLengthMm: number): number =>

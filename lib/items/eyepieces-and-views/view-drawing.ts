@@ -1,4 +1,4 @@
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 
 /** Middle and radius of the ring in a drawing of 320 by 240. */
 export const ring = { x: 160, y: 120, radius: 105 } as const;

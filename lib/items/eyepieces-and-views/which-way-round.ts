@@ -1,6 +1,6 @@
 import { asSeen, type ImageOrientation } from '../../optics/image-orientation';
 import { choice, match, point } from '../build-item';
-import type { Shape } from '../drawing';
+import type { Shape } from '../../drawings/drawing';
 import type { ItemDraw, ItemFamily, ItemKit } from '../item-family';
 import { ring, viewDrawing } from './view-drawing';
 import {
@@ -14,7 +14,7 @@ import {
   type Way,
 } from './ways';
 import { inNumber } from './words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 
 const through: Readonly<Record<ItemKit['tubeType'], string>> = {

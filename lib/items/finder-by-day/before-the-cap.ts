@@ -3,7 +3,7 @@ import { hazardsAtEnd, settingAfterAll, type SettingStart } from '../../finder/s
 import { nearestToSunDeg } from '../../finder/way-past-sun';
 import { choice, order, several } from '../build-item';
 import { inNumber } from '../eyepieces-and-views/words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { drawFar } from './day-scene';
 import { whereToStand } from './where-to-stand';

@@ -1,7 +1,7 @@
 import { leastSunDistanceDeg, nearestToSunDeg } from '../../finder/way-past-sun';
 import { choice, numeric, several } from '../build-item';
 import { inNumber } from '../eyepieces-and-views/words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import {

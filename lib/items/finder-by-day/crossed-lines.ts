@@ -3,7 +3,7 @@ import { trueFieldArcmin } from '../../optics/true-field';
 import { choice, match, numeric, order, point } from '../build-item';
 import { ring, viewDrawing } from '../eyepieces-and-views/view-drawing';
 import { inNumber, inThree } from '../eyepieces-and-views/words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { drawNear, metres } from './day-scene';
 

@@ -1,8 +1,8 @@
 import { leastSunDistanceDeg, nearestToSunDeg, type AzAlt } from '../../finder/way-past-sun';
 import type { Random } from '../../variants/random';
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 import { inNumber } from '../eyepieces-and-views/words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 /** The Sun of an afternoon or a morning, whole fists of 10° up, as a fist would tell it. */
 export const drawSun = (random: Random): AzAlt => ({

@@ -2,7 +2,7 @@ import { dotResidualArcmin } from '../../finder/dot-residual';
 import { nearestToSunDeg } from '../../finder/way-past-sun';
 import { choice, match, numeric, point } from '../build-item';
 import { inNumber, inThree } from '../eyepieces-and-views/words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { besideSun, drawFar, drawNear, farThings, metres, stripDrawing, stripX } from './day-scene';

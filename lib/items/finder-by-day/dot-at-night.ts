@@ -3,7 +3,7 @@ import { trueFieldArcmin } from '../../optics/true-field';
 import { choice, numeric, order, several } from '../build-item';
 import { viewDrawing } from '../eyepieces-and-views/view-drawing';
 import { inNumber, inThree } from '../eyepieces-and-views/words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { capitalised } from '../../wording/capital';
 import type { ItemDraw, ItemFamily, ItemKit } from '../item-family';
 

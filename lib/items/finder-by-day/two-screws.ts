@@ -1,7 +1,7 @@
 import { dotAfterTurns, turnsToMove, type Adjusters, type Turns } from '../../finder/adjusters';
 import { choice, numeric, order, point } from '../build-item';
 import { inNumber } from '../eyepieces-and-views/words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { drawFar } from './day-scene';
 import { squareArcmin, squaresInWords, windowDrawing, windowPlace } from './window-drawing';

@@ -1,6 +1,6 @@
 import { point } from '../build-item';
-import type { Shape } from '../drawing';
-import { pickOne } from '../pick-one';
+import type { Shape } from '../../drawings/drawing';
+import { pickOne } from '../../variants/pick-one';
 import type { ItemDraw } from '../item-family';
 
 const compass = [

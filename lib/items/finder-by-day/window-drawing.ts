@@ -1,4 +1,4 @@
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 
 /** Arcminutes a square of the finder's window is wide, and its drawing's units a square. */
 export const squareArcmin = 6;

@@ -1,5 +1,5 @@
 import { windOf } from '../../wording/compass-points';
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 
 /** The name of a direction by its eighth of a circle from north. */
 export const wind = (eighth: number): string => windOf(45 * eighth);

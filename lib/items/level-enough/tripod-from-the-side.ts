@@ -1,4 +1,4 @@
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 
 /** A tripod from the side, upright or gone over; for the feedback only. */
 export function tripodFromTheSide(over: boolean): ItemDrawing {

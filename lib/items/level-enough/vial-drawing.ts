@@ -1,7 +1,7 @@
 import { legIndices, type TripodSite } from '../../levelling/tripod';
 import { vialMm, type BubblePlace } from '../../levelling/vial';
 import { degreesToRadians, radiansToDegrees } from '../../units/angle';
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 import { legNames } from './leaning-head';
 import { clockWords, figures } from './words';
 

@@ -2,13 +2,13 @@ import { cellKinds, cellVoltage, isFresh, type Cell, type CellKind } from '../..
 import { seriesSource } from '../../power/holder';
 import { choice, numeric, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import { pickOne } from '../pick-one';
-import { bayMiddle, drawHolder } from './draw-holder';
+import { pickOne } from '../../variants/pick-one';
+import { bayMiddle, drawHolder } from '../../drawings/draw-holder';
 import { telescopeNames } from './draw-needs';
-import { meterShapes } from './draw-meter';
-import { voltsText } from './label-words';
+import { meterShapes } from '../../drawings/draw-meter';
+import { voltsText } from '../../drawings/label-words';
 import { predictTheHolder } from './predict-the-holder';
-import { inWords, kindNames, rowKinds, rowOfCells, someBays } from './row-of-cells';
+import { inWords, kindNames, rowKinds, rowOfCells, someBays } from '../../drawings/row-of-cells';
 import { capitalised } from '../../wording/capital';
 
 const voltsOf = (kind: CellKind): number => cellVoltage({ kind, left: 1 });

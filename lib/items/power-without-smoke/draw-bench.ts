@@ -1,4 +1,4 @@
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 
 /** How a bench was left: what stands connected, and where the switch stands. */
 export type LeftBench = { on: boolean; supply: boolean; handControl: boolean; cellsIn: boolean };

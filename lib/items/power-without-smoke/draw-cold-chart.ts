@@ -1,8 +1,8 @@
 import { coldShare } from '../../power/capacity';
 import type { CellKind } from '../../power/cell';
-import type { ItemDrawing, Shape } from '../drawing';
-import { degreesText } from './label-words';
-import { kindNames } from './row-of-cells';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
+import { degreesText } from '../../drawings/label-words';
+import { kindNames } from '../../drawings/row-of-cells';
 
 /** Where a learner may be asked to read: on a vertical line of the chart. */
 export const coldChartTemperatures = [-20, -15, -10, -5, 0, 5, 10] as const;

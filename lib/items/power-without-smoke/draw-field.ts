@@ -1,4 +1,4 @@
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 
 /** What may be on the field, in its unsafe form or not. */
 export const fieldThings = ['lead', 'cells', 'adapter', 'pack'] as const;

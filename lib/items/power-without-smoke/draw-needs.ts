@@ -1,6 +1,6 @@
 import type { Centre, TelescopeNeeds } from '../../power/supply';
 import type { Random } from '../../variants/random';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 /** The plate of a telescope: 12 V, as all three of the school's are; what it takes differs. */
 export function drawNeeds(random: Random): TelescopeNeeds {

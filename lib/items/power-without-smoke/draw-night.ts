@@ -1,7 +1,7 @@
 import { nightAhead, type NightAhead, type PowerNight } from '../../power/night';
 import type { CellKind } from '../../power/cell';
 import type { Random } from '../../variants/random';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 /** What is compared keeps this clear of its limit, so that no rounding decides. */
 const clearV = 0.5;

@@ -1,6 +1,6 @@
 import { point } from '../build-item';
 import type { ItemDraw } from '../item-family';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { benchSpots, drawBench, type LeftBench } from './draw-bench';
 import { telescopeNames } from './draw-needs';
 import { switchingRule } from './switching-rule';

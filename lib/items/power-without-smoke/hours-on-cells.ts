@@ -3,12 +3,12 @@ import type { CellKind } from '../../power/cell';
 import { bayCount } from '../../power/holder';
 import { choice, numeric, order } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { coldChartTemperatures, drawColdChart } from './draw-cold-chart';
 import { telescopeNames } from './draw-needs';
 import { drawNight } from './draw-night';
-import { degreesText, voltsText } from './label-words';
-import { kindNames } from './row-of-cells';
+import { degreesText, voltsText } from '../../drawings/label-words';
+import { kindNames } from '../../drawings/row-of-cells';
 import { capitalised } from '../../wording/capital';
 
 const round2 = (value: number): number => Math.round(100 * value) / 100;

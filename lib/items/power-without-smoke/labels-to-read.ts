@@ -10,10 +10,16 @@ import type { Random } from '../../variants/random';
 import { choice, match, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import type { MisconceptionId } from '../misconceptions';
-import { pickOne, pickSome } from '../pick-one';
-import { drawPlateAndLabel } from './draw-labels';
+import { pickOne, pickSome } from '../../variants/pick-one';
+import { drawPlateAndLabel } from '../../drawings/draw-labels';
 import { drawNeeds, telescopeNames } from './draw-needs';
-import { centreSign, formNames, labelText, otherCentre, plateText } from './label-words';
+import {
+  centreSign,
+  formNames,
+  labelText,
+  otherCentre,
+  plateText,
+} from '../../drawings/label-words';
 import { pointAtTheLabel } from './point-at-the-label';
 import { predictTheCurrent } from './predict-the-current';
 

@@ -1,6 +1,6 @@
 import { match, order } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { telescopeNames } from './draw-needs';
 import { firstOnTheBench } from './first-on-the-bench';
 import { switchingRule } from './switching-rule';

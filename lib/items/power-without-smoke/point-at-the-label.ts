@@ -1,10 +1,10 @@
 import type { Centre } from '../../power/supply';
-import type { ItemDrawing } from '../drawing';
+import type { ItemDrawing } from '../../drawings/drawing';
 import type { ItemDraw } from '../item-family';
 import { point } from '../build-item';
-import { pickOne } from '../pick-one';
-import { directCurrentShapes, polarityShapes } from './draw-labels';
-import { centreWord } from './label-words';
+import { pickOne } from '../../variants/pick-one';
+import { directCurrentShapes, polarityShapes } from '../../drawings/draw-labels';
+import { centreWord } from '../../drawings/label-words';
 
 type Label = { inputA: number; volts: number; amperes: number; centre: Centre };
 

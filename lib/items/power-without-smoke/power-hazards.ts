@@ -1,6 +1,6 @@
 import { choice, match, order, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { drawField, fieldSpots, fieldThings } from './draw-field';
 import { telescopeNames } from './draw-needs';
 import { dangerous, harmless } from './sights-of-power';

@@ -1,8 +1,8 @@
 import { suppliedV } from '../../power/supply';
 import type { ItemDraw } from '../item-family';
 import { choice } from '../build-item';
-import { pickOne } from '../pick-one';
-import { drawMeter } from './draw-meter';
+import { pickOne } from '../../variants/pick-one';
+import { drawMeter } from '../../drawings/draw-meter';
 import { drawNeeds, telescopeNames } from './draw-needs';
 
 /** Predict the amperes, then see the meter: the telescope decides, not the supply. */

@@ -2,11 +2,11 @@ import { cellVoltage } from '../../power/cell';
 import { seriesSource } from '../../power/holder';
 import type { ItemDraw } from '../item-family';
 import { choice } from '../build-item';
-import { pickOne } from '../pick-one';
-import { holderInWords, holderShapes } from './draw-holder';
-import { meterShapes } from './draw-meter';
-import { voltsText } from './label-words';
-import { inWords, kindNames, rowKinds, rowOfCells, someBays } from './row-of-cells';
+import { pickOne } from '../../variants/pick-one';
+import { holderInWords, holderShapes } from '../../drawings/draw-holder';
+import { meterShapes } from '../../drawings/draw-meter';
+import { voltsText } from '../../drawings/label-words';
+import { inWords, kindNames, rowKinds, rowOfCells, someBays } from '../../drawings/row-of-cells';
 import { capitalised } from '../../wording/capital';
 
 const states = ['right', 'empty', 'one', 'two', 'all'] as const;

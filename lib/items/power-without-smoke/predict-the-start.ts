@@ -2,7 +2,7 @@ import type { Happening } from '../../power/act';
 import type { PowerAction } from '../../power/power-bench';
 import { choice } from '../build-item';
 import type { ItemDraw } from '../item-family';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { drawBench } from './draw-bench';
 import { telescopeNames } from './draw-needs';
 import { handControlIn, playABench, supplyIn, switchOn, type PlayedSupply } from './play-a-bench';

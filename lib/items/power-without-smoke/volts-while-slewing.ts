@@ -3,13 +3,13 @@ import { bayCount } from '../../power/holder';
 import { nightAhead, type PowerNight } from '../../power/night';
 import { choice, match, numeric, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { drawDials } from './draw-dials';
-import { drawMeter } from './draw-meter';
+import { drawMeter } from '../../drawings/draw-meter';
 import { telescopeNames } from './draw-needs';
 import { drawNight } from './draw-night';
-import { degreesText, voltsText } from './label-words';
-import { kindNames } from './row-of-cells';
+import { degreesText, voltsText } from '../../drawings/label-words';
+import { kindNames } from '../../drawings/row-of-cells';
 
 /** A slip that happens to come out near the key is no slip of this question. */
 const awayFrom = <S extends { gives: number }>(key: number, near: number, slips: S[]): S[] =>

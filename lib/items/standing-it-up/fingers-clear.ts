@@ -4,8 +4,8 @@ import { choice, match, numeric, order, point } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { askedSpot, type KnownSpot } from '../what-is-in-the-case/asked-spot';
 import { askers } from '../what-is-in-the-case/askers';
-import { pickOne } from '../pick-one';
-import { drawLegs, type LegsPlace } from './legs-drawing';
+import { pickOne } from '../../variants/pick-one';
+import { drawLegs, type LegsPlace } from '../../drawings/legs-drawing';
 
 const mm = (value: number): string => `${String(Math.round(value))} mm`;
 const whole = (value: number): string => String(Math.round(value));

@@ -10,7 +10,7 @@ import { degreesToRadians } from '../../units/angle';
 import { choice, match, numeric, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { askers } from '../what-is-in-the-case/askers';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { sightWords } from './hazard-words';
 
 const momentWords: Readonly<Record<HazardMoment, string>> = {

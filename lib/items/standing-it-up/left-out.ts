@@ -7,9 +7,9 @@ import type { ItemDraw, ItemFamily } from '../item-family';
 import { askedSpot, type KnownSpot } from '../what-is-in-the-case/asked-spot';
 import { someTube } from '../what-is-in-the-case/item-tube';
 import { askers } from '../what-is-in-the-case/askers';
-import { pickOne, pickSome } from '../pick-one';
-import { drawLegs } from './legs-drawing';
-import { becauseOf, standStepName, standSteps, type StandStep } from './step-words';
+import { pickOne, pickSome } from '../../variants/pick-one';
+import { drawLegs } from '../../drawings/legs-drawing';
+import { becauseOf, standStepName, standSteps, type StandStep } from '../../drawings/step-words';
 
 const isStandStep = (step: string): step is StandStep => standSteps.some((one) => one === step);
 const lower = (step: StandStep): string => standStepName[step].toLowerCase();

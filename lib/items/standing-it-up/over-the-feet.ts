@@ -2,10 +2,16 @@ import { feetOf, plumbPoint, stabilityOf, type LoadedStand } from '../../assembl
 import { choice, numeric, point } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { askers } from '../what-is-in-the-case/askers';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { askedSpot, type KnownSpot } from '../what-is-in-the-case/asked-spot';
-import { gridMm, onPlan, outcomeInWords, planDrawing, planInWords } from './plan-drawing';
-import { lineName, plainStand, someStand } from './some-stand';
+import {
+  gridMm,
+  onPlan,
+  outcomeInWords,
+  planDrawing,
+  planInWords,
+} from '../../drawings/plan-drawing';
+import { lineName, plainStand, someStand } from '../../drawings/some-stand';
 
 const edges = [
   [0, 1],

@@ -8,7 +8,7 @@ import { fingersClear } from './fingers-clear';
 import { groundAndHands } from './ground-and-hands';
 import { leftOut } from './left-out';
 import { overTheFeet } from './over-the-feet';
-import { standStepName } from './step-words';
+import { standStepName } from '../../drawings/step-words';
 import { whatRestsOnWhat } from './what-rests-on-what';
 import { wideAndLow } from './wide-and-low';
 

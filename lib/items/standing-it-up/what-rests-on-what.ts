@@ -6,8 +6,14 @@ import { choice, match, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { someTube } from '../what-is-in-the-case/item-tube';
 import { askers } from '../what-is-in-the-case/askers';
-import { pickOne, pickSome } from '../pick-one';
-import { becauseOf, foldSteps, standStepName, standSteps, type StandStep } from './step-words';
+import { pickOne, pickSome } from '../../variants/pick-one';
+import {
+  becauseOf,
+  foldSteps,
+  standStepName,
+  standSteps,
+  type StandStep,
+} from '../../drawings/step-words';
 
 const isStandStep = (step: string): step is StandStep => step in standStepName;
 type StandEdge = { before: StandStep; after: StandStep };

@@ -9,8 +9,8 @@ import {
 import { choice, numeric, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { askers } from '../what-is-in-the-case/askers';
-import { pickOne } from '../pick-one';
-import { plainStand, someStand } from './some-stand';
+import { pickOne } from '../../variants/pick-one';
+import { plainStand, someStand } from '../../drawings/some-stand';
 
 /** Somebody leans on the arm, about so far above the hub. */
 const armAboveHubMm = 200;

@@ -1,9 +1,9 @@
 import { choice, numeric, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { telescopeNames as scopes } from '../power-without-smoke/draw-needs';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { dewPointByRuleC, dewPointC, isDewy } from '../../night/dew-point';
-import { drawThermometers } from './draw-thermometers';
+import { drawThermometers } from '../../drawings/draw-thermometers';
 
 const round1 = (value: number): number => Math.round(10 * value) / 10;
 const degrees = (celsius: number): string => `${String(celsius).replace('-', '−')} °C`;

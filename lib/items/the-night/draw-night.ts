@@ -1,4 +1,4 @@
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 import { chartFrom, chartHours, clockText, type Night } from './night-of';
 
 const left = 8;

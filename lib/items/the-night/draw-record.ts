@@ -1,4 +1,4 @@
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 import { enough } from './sign-off-words';
 import { helpWords, type NeededLevel, type Observation } from '../../mastery/sign-off';
 

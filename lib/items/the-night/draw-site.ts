@@ -1,4 +1,4 @@
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 
 /** Five places on a plan of six by four squares, seen from above, north up. */
 export type SitePlace = 'grass' | 'path' | 'lamp' | 'tree' | 'puddle' | 'slope';

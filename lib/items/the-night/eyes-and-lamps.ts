@@ -1,8 +1,8 @@
 import { choice, numeric, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { adaptedAfterMinutes, lamps, lightNeeded, rodsForCones } from '../../night/dark-adaptation';
-import { drawAdaptation } from './draw-adaptation';
+import { drawAdaptation } from '../../drawings/draw-adaptation';
 
 const half =
   'Eyes take about half an hour to get used to the dark, and one white light may cost most of it.';

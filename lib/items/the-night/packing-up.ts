@@ -6,10 +6,10 @@ import type { Random } from '../../variants/random';
 import { choice, order, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { telescopeNames as scopes } from '../power-without-smoke/draw-needs';
-import { pickOne, pickSome } from '../pick-one';
-import { drawStand, standSpots, type StandPart } from './draw-stand';
-import { mustPrecede, readyToDo, whyBefore, whyNotYet } from './pack-up-graph';
-import { consequences, packUpName } from './pack-up-words';
+import { pickOne, pickSome } from '../../variants/pick-one';
+import { drawStand, standSpots, type StandPart } from '../../drawings/draw-stand';
+import { mustPrecede, readyToDo, whyBefore, whyNotYet } from '../../drawings/pack-up-graph';
+import { consequences, packUpName } from '../../drawings/pack-up-words';
 
 const rule =
   'Level with the motors, switch off, leads out; caps, eyepiece; hold, open, lift; bolt, mount, tray, legs; and last the ground.';

@@ -1,7 +1,7 @@
 import { choice, match, order, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { telescopeNames as scopes } from '../power-without-smoke/draw-needs';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { drawSite, siteSpot, siteWhere, type Site, type SitePlace } from './draw-site';
 
 type Case = { asks: string; right: string; why: string };

@@ -1,9 +1,9 @@
 import { lowerFirst } from '../../wording/capital';
 import { duskAndDawn } from '../../sky/twilight';
 import { choice } from '../build-item';
-import type { Shape } from '../drawing';
+import type { Shape } from '../../drawings/drawing';
 import type { ItemDraw } from '../item-family';
-import { pickSome } from '../pick-one';
+import { pickSome } from '../../variants/pick-one';
 import { dateText } from './night-of';
 
 const latitudes = [0, 20, 35, 45, 52, 57] as const;

@@ -1,7 +1,7 @@
 import type { Random } from '../../variants/random';
 import { choice, match, numeric, order, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { drawRecord } from './draw-record';
 import {
   counts,

@@ -2,7 +2,7 @@ import { sunAltitudeAtDeg, type NightTimes } from '../../sky/twilight';
 import type { Random } from '../../variants/random';
 import { choice, numeric, order } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { drawNightChart } from './draw-night';
 import { clockText, darkHours, dateText, moonlessHours, nightOf, type Night } from './night-of';
 import { predictTheTwilight } from './predict-the-twilight';

@@ -1,4 +1,4 @@
-import type { ItemDrawing } from '../drawing';
+import type { ItemDrawing } from '../../drawings/drawing';
 
 /** Parts of the clamp in the drawing below; `where` tells the place without the name. */
 export const clampSpots = [

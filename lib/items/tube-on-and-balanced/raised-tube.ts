@@ -3,7 +3,7 @@ import { freeFallMPerS2, torqueNm, type ClampedTube } from '../../balance/torque
 import { degreesToRadians } from '../../units/angle';
 import type { Random } from '../../variants/random';
 import { choice, match, numeric, point, several } from '../build-item';
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { figures, grounds, one } from '../level-enough/words';
 import { kilograms, pickKit } from './tube-case';

@@ -5,7 +5,7 @@ import type { ItemDraw, ItemFamily } from '../item-family';
 import { cares, deeds, moments } from './cap-cases';
 import { someTube } from './item-tube';
 import { askers } from './askers';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 
 function mayTheCapComeOff(draw: ItemDraw) {
   const { random } = draw;

@@ -5,8 +5,8 @@ import type { ItemDraw, ItemFamily } from '../item-family';
 import { someTube } from './item-tube';
 import { starRays } from '../../optics/light-rays';
 import { askers } from './askers';
-import { pickOne, pickSome } from '../pick-one';
-import { drawTube, type DrawnTube } from './tube-drawing';
+import { pickOne, pickSome } from '../../variants/pick-one';
+import { drawTube, type DrawnTube } from '../../drawings/tube-drawing';
 
 const targets = [
   'the Moon',

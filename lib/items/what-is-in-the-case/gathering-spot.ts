@@ -1,5 +1,5 @@
 import { lightTrain, type Spot } from '../../optics/light-path';
-import type { DrawnTube } from './tube-drawing';
+import type { DrawnTube } from '../../drawings/tube-drawing';
 
 type GatheringSpot = {
   spot: Spot;

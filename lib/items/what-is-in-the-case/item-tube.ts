@@ -1,6 +1,6 @@
 import type { ItemKit, ItemWorld } from '../item-family';
 import type { Random } from '../../variants/random';
-import type { DrawnTube } from './tube-drawing';
+import type { DrawnTube } from '../../drawings/tube-drawing';
 
 /** A telescope of the school as its light sees it. */
 export const tubeOf = ({

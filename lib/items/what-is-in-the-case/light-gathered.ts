@@ -1,9 +1,9 @@
 import { darkPupilMm, lightRatio } from '../../optics/light-gathered';
 import { choice, numeric, order } from '../build-item';
-import type { ItemDrawing } from '../drawing';
+import type { ItemDrawing } from '../../drawings/drawing';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { askers } from './askers';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 
 const apertures = [50, 60, 70, 80, 90, 100, 105, 114, 120, 130, 150] as const;
 const mm = (value: number): string => `${String(value)} mm`;

@@ -1,6 +1,6 @@
 import type { Spot } from '../../optics/light-path';
-import type { Shape } from '../drawing';
-import { drawTube, type DrawnTube } from './tube-drawing';
+import type { Shape } from '../../drawings/drawing';
+import { drawTube, type DrawnTube } from '../../drawings/tube-drawing';
 
 export type OutsidePart = 'finder' | 'bar' | 'eyepiece' | 'cap';
 

@@ -5,10 +5,10 @@ import type { ItemDraw, ItemFamily } from '../item-family';
 import { askedSpot, type KnownSpot } from './asked-spot';
 import { someTube } from './item-tube';
 import { askers } from './askers';
-import { pickOne, pickSome } from '../pick-one';
+import { pickOne, pickSome } from '../../variants/pick-one';
 import { drawOutside, type OutsidePart } from './outside-drawing';
 import { caseParts, type CasePart } from './parts';
-import { kindName } from './tube-words';
+import { kindName } from '../../drawings/tube-words';
 
 const saysJob = ({ name, job }: CasePart): string => `${capitalised(name)} ${job}.`;
 

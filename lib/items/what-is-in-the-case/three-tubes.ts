@@ -4,9 +4,9 @@ import { askedSpot, type KnownSpot } from './asked-spot';
 import { gatheringSpot } from './gathering-spot';
 import { someTube, tubeOf } from './item-tube';
 import { askers } from './askers';
-import { pickOne } from '../pick-one';
-import { drawTube, type DrawnTube } from './tube-drawing';
-import { cutOpenInWords, kindName, looks, traits } from './tube-words';
+import { pickOne } from '../../variants/pick-one';
+import { drawTube, type DrawnTube } from '../../drawings/tube-drawing';
+import { cutOpenInWords, kindName, looks, traits } from '../../drawings/tube-words';
 
 const others = ({ world }: ItemDraw, { tubeType }: DrawnTube): DrawnTube[] =>
   world.kits.map(tubeOf).filter((tube) => tube.tubeType !== tubeType);

@@ -7,9 +7,9 @@ import { gatheringSpot } from './gathering-spot';
 import { someTube } from './item-tube';
 import { starRays } from '../../optics/light-rays';
 import { askers } from './askers';
-import { pickOne } from '../pick-one';
-import { drawTube, type DrawnTube } from './tube-drawing';
-import { cutOpenInWords, kindName, partName } from './tube-words';
+import { pickOne } from '../../variants/pick-one';
+import { drawTube, type DrawnTube } from '../../drawings/tube-drawing';
+import { cutOpenInWords, kindName, partName } from '../../drawings/tube-words';
 
 /** The parts that a ray past the small mirror meets, by tracing it. */
 const partsMet = (tube: DrawnTube): readonly LightPart[] =>

@@ -10,7 +10,7 @@ import { partAndJob } from './part-and-job';
 import { threeTubes } from './three-tubes';
 import { tubeOf } from './item-tube';
 import { wayOfLight } from './way-of-light';
-import { traits } from './tube-words';
+import { traits } from '../../drawings/tube-words';
 
 const world = loadItemWorld();
 const draws = (family: ItemFamily, template: string): Item[] =>

@@ -1,5 +1,5 @@
 import type { SettingsCard } from '../../faults/evidence';
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 
 /** The lines of a settings card, as they are read. */
 export const cardLines = (card: SettingsCard): readonly (readonly [string, string])[] => [

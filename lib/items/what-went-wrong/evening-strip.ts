@@ -1,4 +1,4 @@
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from '../../drawings/drawing';
 import { angleText } from '../align-on-two-stars/words';
 import { saidOf } from '../align-on-two-stars/aligning';
 import { missDeg, type Signature } from './some-evening';

@@ -6,7 +6,7 @@ import {
   type ChartMark,
   type ChartPlace,
 } from '../align-on-two-stars/sky-chart';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import type { ItemDraw } from '../item-family';
 
 type Riddle = {

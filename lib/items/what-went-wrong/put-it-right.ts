@@ -1,6 +1,6 @@
 import { faultIds, type CureId, type FaultId } from '../../faults/fault-ids';
 import { faultOf } from '../../faults/faults';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { choice, match } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { cureReason, cureText, happened } from './fault-phrases';

@@ -1,4 +1,4 @@
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { choice, order, several } from '../build-item';
 import type { ItemDraw } from '../item-family';
 

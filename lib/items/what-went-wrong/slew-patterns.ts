@@ -9,7 +9,7 @@ import {
   type ChartPlace,
 } from '../align-on-two-stars/sky-chart';
 import { deg, figures, placeText } from '../align-on-two-stars/words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { windOf } from '../../wording/compass-points';
 import { choice, match, numeric, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';

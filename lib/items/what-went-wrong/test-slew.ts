@@ -8,7 +8,7 @@ import {
   type ChartPlace,
 } from '../align-on-two-stars/sky-chart';
 import { deg, placeText } from '../align-on-two-stars/words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { choice, match, numeric, point } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { apartOf, firstSlew, landingText, suspectText, type Suspect } from './first-slew';

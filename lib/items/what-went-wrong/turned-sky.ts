@@ -10,7 +10,7 @@ import {
   type ChartPlace,
 } from '../align-on-two-stars/sky-chart';
 import { deg, figures } from '../align-on-two-stars/words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { choice, match, numeric, point } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { cardDrawing, cardLines } from './card-drawing';

@@ -1,6 +1,6 @@
 import type { FaultId } from '../../faults/fault-ids';
 import { angleText } from '../align-on-two-stars/words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { choice } from '../build-item';
 import type { ItemDraw } from '../item-family';
 import { eveningStrip } from './evening-strip';

@@ -1,6 +1,6 @@
 import type { FaultId } from '../../faults/fault-ids';
 import { angleText } from '../align-on-two-stars/words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { choice, match, order } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { eveningStrip } from './evening-strip';

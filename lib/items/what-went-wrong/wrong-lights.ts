@@ -1,7 +1,7 @@
 import { honestMount, outcomeOf, saidOf } from '../align-on-two-stars/aligning';
 import { chartPoint, chartWhere, type ChartPlace } from '../align-on-two-stars/sky-chart';
 import { deg, placeText } from '../align-on-two-stars/words';
-import { pickOne } from '../pick-one';
+import { pickOne } from '../../variants/pick-one';
 import { choice, numeric, order, point, several } from '../build-item';
 import type { ItemDraw, ItemFamily } from '../item-family';
 import { asked, chartOf, chartToPointAt, closeBy, wellApart } from './lights-around';

@@ -1,6 +1,6 @@
-import type { Shape } from '@/lib/items/drawing';
-import { degreesText, voltsText } from '@/lib/items/power-without-smoke/label-words';
-import { kindNames } from '@/lib/items/power-without-smoke/row-of-cells';
+import type { Shape } from '@/lib/drawings/drawing';
+import { degreesText, voltsText } from '@/lib/drawings/label-words';
+import { kindNames } from '@/lib/drawings/row-of-cells';
 import type { CellKind } from '@/lib/power/cell';
 import { nightAhead, type NightAhead } from '@/lib/power/night';
 

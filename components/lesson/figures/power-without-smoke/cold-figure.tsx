@@ -2,8 +2,8 @@
 
 import { useId, useState } from 'react';
 import { Select } from '@/components/ui/select';
-import { degreesText } from '@/lib/items/power-without-smoke/label-words';
-import { kindNames } from '@/lib/items/power-without-smoke/row-of-cells';
+import { degreesText } from '@/lib/drawings/label-words';
+import { kindNames } from '@/lib/drawings/row-of-cells';
 import { cellKinds } from '@/lib/power/cell';
 import { NumberControl } from '../level-enough/number-control';
 import { coldNight, coldShapes, coldWords, startingCold } from './cold-facts';

@@ -1,5 +1,5 @@
 import { DrawnShape } from '@/components/questions/item-picture';
-import type { Shape } from '@/lib/items/drawing';
+import type { Shape } from '@/lib/drawings/drawing';
 
 type DrawnProps = { width: number; height: number; shapes: readonly Shape[]; label: string };
 

@@ -1,5 +1,5 @@
-import { drawPlateAndLabel } from '@/lib/items/power-without-smoke/draw-labels';
-import { voltsText } from '@/lib/items/power-without-smoke/label-words';
+import { drawPlateAndLabel } from '@/lib/drawings/draw-labels';
+import { voltsText } from '@/lib/drawings/label-words';
 import {
   faultsOfSupply,
   suppliedV,

@@ -1,7 +1,7 @@
-import type { Shape } from '@/lib/items/drawing';
-import { holderShapes } from '@/lib/items/power-without-smoke/draw-holder';
-import { meterShapes } from '@/lib/items/power-without-smoke/draw-meter';
-import { voltsText } from '@/lib/items/power-without-smoke/label-words';
+import type { Shape } from '@/lib/drawings/drawing';
+import { holderShapes } from '@/lib/drawings/draw-holder';
+import { meterShapes } from '@/lib/drawings/draw-meter';
+import { voltsText } from '@/lib/drawings/label-words';
 import { bayEnds, otherEnd } from '@/lib/power/holder';
 import { benchAtStart, holderPlug, type PowerSetup } from '@/lib/power/power-bench';
 import { slewingV, terminalsOf, type ComputerState } from '@/lib/power/terminals';

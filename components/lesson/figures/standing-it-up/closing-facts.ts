@@ -1,7 +1,7 @@
 import { caughtUpToMm, fingerMm, gapMm, squeezeN } from '@/lib/assembly/pinch';
 import { degreesToRadians } from '@/lib/units/angle';
-import type { ItemDrawing } from '@/lib/items/drawing';
-import { drawLegs } from '@/lib/items/standing-it-up/legs-drawing';
+import type { ItemDrawing } from '@/lib/drawings/drawing';
+import { drawLegs } from '@/lib/drawings/legs-drawing';
 
 export type ClosingSetting = { splayDeg: number; fingerAtMm: number };
 export const startingClosing: ClosingSetting = { splayDeg: 24, fingerAtMm: 60 };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { standSteps } from '@/lib/items/standing-it-up/step-words';
+import { standSteps } from '@/lib/drawings/step-words';
 import { closingFacts } from './closing-facts';
 import { stepsInWords, waitsFor, type BuildStep } from './steps-facts';
 import {

@@ -1,8 +1,8 @@
 import { edgesOf, readySteps } from '@/lib/assembly/graph';
 import { standAfter } from '@/lib/assembly/stand';
 import type { AssemblyTask } from '@/lib/assembly/steps';
-import type { ItemDrawing, Shape } from '@/lib/items/drawing';
-import { becauseOf, standStepName, standSteps } from '@/lib/items/standing-it-up/step-words';
+import type { ItemDrawing, Shape } from '@/lib/drawings/drawing';
+import { becauseOf, standStepName, standSteps } from '@/lib/drawings/step-words';
 
 export type BuildStep = (typeof standSteps)[number];
 const task: AssemblyTask = { tubeType: 'refractor', kind: 'build' };

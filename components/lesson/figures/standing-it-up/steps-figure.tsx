@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import { Button } from '@/components/ui/button';
-import { standStepName, standSteps } from '@/lib/items/standing-it-up/step-words';
+import { standStepName, standSteps } from '@/lib/drawings/step-words';
 import { ShapePicture } from '../what-is-in-the-case/shape-picture';
 import { stepsDrawing, stepsInWords, waitsFor, type BuildStep } from './steps-facts';
 

@@ -1,4 +1,4 @@
-import { standSteps } from '@/lib/items/standing-it-up/step-words';
+import { standSteps } from '@/lib/drawings/step-words';
 import type { FigureStills } from '../figure-registry';
 import { ShapePicture } from '../what-is-in-the-case/shape-picture';
 import { closingFacts, startingClosing } from './closing-facts';

@@ -5,9 +5,9 @@ import {
   tippingPushN,
   type LoadedStand,
 } from '@/lib/assembly/stability';
-import type { ItemDrawing } from '@/lib/items/drawing';
-import { outcomeInWords, planDrawing } from '@/lib/items/standing-it-up/plan-drawing';
-import { plainStand } from '@/lib/items/standing-it-up/some-stand';
+import type { ItemDrawing } from '@/lib/drawings/drawing';
+import { outcomeInWords, planDrawing } from '@/lib/drawings/plan-drawing';
+import { plainStand } from '@/lib/drawings/some-stand';
 
 /** What one can change: legs, arm and ground. The ground falls towards the line B–C. */
 export type TriangleSetting = Pick<

@@ -1,6 +1,6 @@
-import type { Shape } from '@/lib/items/drawing';
+import type { Shape } from '@/lib/drawings/drawing';
 import { dewPointC, isDewy } from '@/lib/night/dew-point';
-import { thermometerShapes } from '@/lib/items/the-night/draw-thermometers';
+import { thermometerShapes } from '@/lib/drawings/draw-thermometers';
 
 type DewOf = { airC: number; humidityPercent: number; glassBelowAirC: number };
 export const startingDew: DewOf = { airC: 8, humidityPercent: 80, glassBelowAirC: 2 };

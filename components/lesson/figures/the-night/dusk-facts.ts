@@ -1,4 +1,4 @@
-import type { Shape } from '@/lib/items/drawing';
+import type { Shape } from '@/lib/drawings/drawing';
 import { sunDown, type SunDown } from './sun-down';
 
 type DuskOf = { latitudeDeg: number; dayOfYear: number };

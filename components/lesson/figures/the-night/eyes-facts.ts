@@ -1,10 +1,6 @@
-import type { Shape } from '@/lib/items/drawing';
+import type { Shape } from '@/lib/drawings/drawing';
 import { lightNeeded } from '@/lib/night/dark-adaptation';
-import {
-  adaptationPoint,
-  drawAdaptation,
-  minutesInTheDark,
-} from '@/lib/items/the-night/draw-adaptation';
+import { adaptationPoint, drawAdaptation, minutesInTheDark } from '@/lib/drawings/draw-adaptation';
 
 type EyesOf = { minute: number; flash: number | null };
 export const startingEyes: EyesOf = { minute: 12, flash: null };

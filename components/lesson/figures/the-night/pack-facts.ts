@@ -1,8 +1,8 @@
 import { standAfter, type Stand } from '@/lib/assembly/stand';
 import { assemblySteps, type AssemblyStep } from '@/lib/assembly/steps';
-import { standWords } from '@/lib/items/the-night/draw-stand';
-import { whyNotYet } from '@/lib/items/the-night/pack-up-graph';
-import { packUpName } from '@/lib/items/the-night/pack-up-words';
+import { standWords } from '@/lib/drawings/draw-stand';
+import { whyNotYet } from '@/lib/drawings/pack-up-graph';
+import { packUpName } from '@/lib/drawings/pack-up-words';
 import { packUpSteps, type PackUpStep } from '@/lib/rehearsal/pack-up';
 
 const isAssembly = (step: PackUpStep): step is AssemblyStep =>

@@ -2,8 +2,8 @@
 
 import { useState } from 'react';
 import { Button } from '@/components/ui/button';
-import { drawStand } from '@/lib/items/the-night/draw-stand';
-import { packUpName } from '@/lib/items/the-night/pack-up-words';
+import { drawStand } from '@/lib/drawings/draw-stand';
+import { packUpName } from '@/lib/drawings/pack-up-words';
 import { packUpSteps, type PackUpStep } from '@/lib/rehearsal/pack-up';
 import { Drawn } from '../power-without-smoke/drawn';
 import { isOver, leadsOf, packingAtStart, packWords, standOf, takeStep } from './pack-facts';

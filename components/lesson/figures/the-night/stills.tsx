@@ -1,4 +1,4 @@
-import { drawStand } from '@/lib/items/the-night/draw-stand';
+import { drawStand } from '@/lib/drawings/draw-stand';
 import type { FigureStills } from '../figure-registry';
 import { Drawn } from '../power-without-smoke/drawn';
 import { dewFacts, dewShapes, dewWords, startingDew } from './dew-facts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { DrawnTube } from '@/lib/items/what-is-in-the-case/tube-drawing';
+import type { DrawnTube } from '@/lib/drawings/tube-drawing';
 import { lightFacts } from './light-facts';
 import { widthFacts } from './width-facts';
 

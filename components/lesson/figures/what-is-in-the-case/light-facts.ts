@@ -1,7 +1,7 @@
-import type { ItemDrawing } from '@/lib/items/drawing';
+import type { ItemDrawing } from '@/lib/drawings/drawing';
 import { starRays } from '@/lib/optics/light-rays';
-import { drawTube, type DrawnTube } from '@/lib/items/what-is-in-the-case/tube-drawing';
-import { kindName, partName } from '@/lib/items/what-is-in-the-case/tube-words';
+import { drawTube, type DrawnTube } from '@/lib/drawings/tube-drawing';
+import { kindName, partName } from '@/lib/drawings/tube-words';
 import { lightPast } from '@/lib/optics/light-gathered';
 import { lightRay, lightTrain } from '@/lib/optics/light-path';
 import { degreesToRadians } from '@/lib/units/angle';

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { ItemDrawing, Shape, Tone } from '@/lib/items/drawing';
+import type { ItemDrawing, Shape, Tone } from '@/lib/drawings/drawing';
 
 type ShapePictureProps = { drawing: ItemDrawing; label: string; children?: ReactNode };
 

@@ -1,4 +1,4 @@
-import type { ItemDrawing, Shape } from '@/lib/items/drawing';
+import type { ItemDrawing, Shape } from '@/lib/drawings/drawing';
 import { darkPupilMm, lightRatio } from '@/lib/optics/light-gathered';
 import type { FigureKit } from '../figure-data';
 

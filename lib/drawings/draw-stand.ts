@@ -1,5 +1,5 @@
-import type { Stand } from '../../assembly/stand';
-import type { ItemDrawing, Shape } from '../drawing';
+import type { Stand } from '../assembly/stand';
+import type { ItemDrawing, Shape } from './drawing';
 
 /** What the telescope's leads do beside the stand. */
 type Leads = { on: boolean; supply: boolean; handControl: boolean };

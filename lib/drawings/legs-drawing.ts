@@ -1,5 +1,5 @@
-import { degreesToRadians } from '../../units/angle';
-import type { Shape } from '../drawing';
+import { degreesToRadians } from '../units/angle';
+import type { Shape } from './drawing';
 
 export type LegsPlace = 'joint' | 'spreader' | 'lock' | 'foot' | 'head';
 

@@ -1,5 +1,5 @@
-import type { ItemDrawing, Shape } from '../drawing';
-import { lightNeeded } from '../../night/dark-adaptation';
+import type { ItemDrawing, Shape } from './drawing';
+import { lightNeeded } from '../night/dark-adaptation';
 
 const left = 62;
 const right = 310;

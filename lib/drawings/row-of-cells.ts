@@ -1,7 +1,7 @@
-import type { CellKind } from '../../power/cell';
-import { bayEnds, otherEnd, type Bay } from '../../power/holder';
-import type { Random } from '../../variants/random';
-import { pickOne } from '../pick-one';
+import type { CellKind } from '../power/cell';
+import { bayEnds, otherEnd, type Bay } from '../power/holder';
+import type { Random } from '../variants/random';
+import { pickOne } from '../variants/pick-one';
 
 /** Fresh cells of one kind in a row; the bays in `turned` hold theirs the wrong way round. */
 export function rowOfCells(

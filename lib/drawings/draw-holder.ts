@@ -1,5 +1,5 @@
-import type { Bay, BayEnd } from '../../power/holder';
-import type { ItemDrawing, Shape } from '../drawing';
+import type { Bay, BayEnd } from '../power/holder';
+import type { ItemDrawing, Shape } from './drawing';
 
 /** Bays stand upright beside each other; the first on the left. */
 const top = 14;

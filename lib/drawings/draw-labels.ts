@@ -1,5 +1,5 @@
-import type { Centre, Supply, TelescopeNeeds } from '../../power/supply';
-import type { ItemDrawing, Shape } from '../drawing';
+import type { Centre, Supply, TelescopeNeeds } from '../power/supply';
+import type { ItemDrawing, Shape } from './drawing';
 import { centreWord, formNames } from './label-words';
 
 /**

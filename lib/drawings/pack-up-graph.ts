@@ -1,4 +1,4 @@
-import { packedUp, packUpSteps, type PackUpRule, type PackUpStep } from '../../rehearsal/pack-up';
+import { packedUp, packUpSteps, type PackUpRule, type PackUpStep } from '../rehearsal/pack-up';
 import { consequences, packUpName } from './pack-up-words';
 
 /** The rules between two steps alone: what `packedUp` says of doing them the wrong way round. */

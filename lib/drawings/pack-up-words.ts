@@ -1,4 +1,4 @@
-import type { PackUpStep } from '../../rehearsal/pack-up';
+import type { PackUpStep } from '../rehearsal/pack-up';
 
 const names: Readonly<Partial<Record<PackUpStep, string>>> = {
   'tube-level': 'Bring the tube level with the motors',

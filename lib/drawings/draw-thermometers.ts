@@ -1,4 +1,4 @@
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from './drawing';
 
 const bulbY = 150;
 const topY = 20;

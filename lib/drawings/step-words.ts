@@ -1,4 +1,4 @@
-import type { AssemblyStep } from '../../assembly/steps';
+import type { AssemblyStep } from '../assembly/steps';
 
 /** The steps of this lesson: the stand, without the tube. */
 export const standSteps = [

@@ -1,4 +1,4 @@
-import type { Random } from '../variants/random';
+import type { Random } from './random';
 
 /** One of a list. @throws {RangeError} for an empty one: a family with nothing to choose from is a bug. */
 export function pickOne<const T>(random: Random, items: readonly T[]): T {

@@ -1,5 +1,5 @@
-import { feetOf, plumbPoint, stabilityOf, type LoadedStand } from '../../assembly/stability';
-import type { ItemDrawing, Shape } from '../drawing';
+import { feetOf, plumbPoint, stabilityOf, type LoadedStand } from '../assembly/stability';
+import type { ItemDrawing, Shape } from './drawing';
 import { footName, lineName } from './some-stand';
 
 const [width, height] = [320, 250];

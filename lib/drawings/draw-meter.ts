@@ -1,4 +1,4 @@
-import type { ItemDrawing, Shape } from '../drawing';
+import type { ItemDrawing, Shape } from './drawing';
 import { voltsText } from './label-words';
 
 /** A meter's box with what it shows; `volts` null: an open circuit. About 150 by 62. */

@@ -1,5 +1,5 @@
-import type { TubeType } from '../../optics/image-orientation';
-import { isMirror, lightTrain, type LightPart } from '../../optics/light-path';
+import type { TubeType } from '../optics/image-orientation';
+import { isMirror, lightTrain, type LightPart } from '../optics/light-path';
 import type { DrawnTube } from './tube-drawing';
 
 export const kindName: Readonly<Record<TubeType, string>> = {

@@ -1,6 +1,6 @@
-import { lightTrain, type LightRay, type LightTrain, type Spot } from '../../optics/light-path';
-import type { TubeOptics } from '../../optics/light-path';
-import type { Shape } from '../drawing';
+import { lightTrain, type LightRay, type LightTrain, type Spot } from '../optics/light-path';
+import type { TubeOptics } from '../optics/light-path';
+import type { Shape } from './drawing';
 
 /** A telescope as it is drawn open, so that one sees its light. */
 export type DrawnTube = TubeOptics & { name: string; diameterMm: number };

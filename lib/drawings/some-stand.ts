@@ -1,5 +1,5 @@
-import { standBuild, type LoadedStand } from '../../assembly/stability';
-import type { Random } from '../../variants/random';
+import { standBuild, type LoadedStand } from '../assembly/stability';
+import type { Random } from '../variants/random';
 
 /** One of our stands, set up somehow; feet A, B and C in this order, clockwise from above. */
 export const plainStand: LoadedStand = {

@@ -1,4 +1,4 @@
-import type { Centre, Supply, SupplyForm, TelescopeNeeds } from '../../power/supply';
+import type { Centre, Supply, SupplyForm, TelescopeNeeds } from '../power/supply';
 
 export const formNames: Readonly<Record<SupplyForm, string>> = {
   'battery-pack': 'battery pack',
