@@ -10,6 +10,7 @@ import { classOfStudent, mayWithClass } from './access';
 import { systemClock, type Clock } from './clock';
 import { cellOf, labOfPart, type GradebookCell } from './gradebook-cell';
 import { gradebookCsv } from './gradebook-csv';
+import { mapInTurns } from './in-turns';
 import { signedOffSkills } from './observations';
 import { loadGradebookRows, type AttemptRow, type GradebookPart } from './gradebook-rows';
 
@@ -89,7 +90,7 @@ async function readGradebook(classId: string, only: GradebookPart, now: Date): P
   const asked = assignments.map(({ needsSignOff, parts }) =>
     needsSignOff ? skillsOfLabs(parts.map(labOfPart)) : [],
   );
-  const rows = ordered.map((student) => ({
+  const rows = await mapInTurns(ordered, (student) => ({
     student,
     cells: assignments.map((assignment, index) =>
       cellOf(student, assignment, attemptsOf.get(`${student.id} ${assignment.id}`) ?? [], {

@@ -3,8 +3,9 @@ import { canSeeClass, type Viewer } from '../auth/policy';
 import { fortnightFrom, type Fortnight } from '../night/fortnight';
 import { mayWithClass } from './access';
 import { systemClock, type Clock } from './clock';
+import { givesWay } from './in-turns';
 import { keepLast } from './keep-last';
-import { givesWay, planEvening, type PlannedEvening, type PlanOrNone } from './planned-night';
+import { planEvening, type PlannedEvening, type PlanOrNone } from './planned-night';
 import { notFound, success, type Result } from './result';
 
 /** What is asked for is there at once, what is reckoned a while later, when it is first wanted. */

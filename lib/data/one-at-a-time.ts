@@ -1,5 +1,5 @@
 import type { PrismaBetterSQLite3 } from '@prisma/adapter-better-sqlite3';
-import { setImmediate } from 'node:timers/promises';
+import { givesWay } from './in-turns';
 
 type Connection = Awaited<ReturnType<PrismaBetterSQLite3['connect']>>;
 
@@ -10,10 +10,11 @@ type Connection = Awaited<ReturnType<PrismaBetterSQLite3['connect']>>;
  * use `transaction` alone: a query through the client itself would wait for its own end.
  *
  * SQLite answers without ever leaving the thread, so a page of many queries would hold the process from
- * the first to the last. Before each the others get their turn, and what is ready of a page is sent.
+ * the first to the last. Between them the others get their turn, and what is ready of a page is sent.
  */
 export function oneAtATime(connection: Connection): Connection {
   let last = Promise.resolve();
+  const pause = givesWay();
   const turn = async (): Promise<() => void> => {
     const before = last;
     let end: () => void = () => undefined;
@@ -21,7 +22,7 @@ export function oneAtATime(connection: Connection): Connection {
       end = resolve;
     });
     await before;
-    await setImmediate();
+    await pause();
     return end;
   };
   const inTurn = async <T>(work: () => Promise<T>): Promise<T> => {

@@ -1,5 +1,4 @@
 import 'server-only';
-import { setImmediate } from 'node:timers/promises';
 import { z } from 'zod';
 import { loadCatalogue } from '../content/sky-catalogue';
 import type { NightSite, NoEvening } from '../night/evening';
@@ -13,6 +12,7 @@ import {
   type NightSiteChoice,
   type NightStand,
 } from './night-sites';
+import { givesWay } from './in-turns';
 import { keepLast } from './keep-last';
 import { failure, success, type Result } from './result';
 
@@ -50,22 +50,6 @@ const requestSchema = z.object({
 
 /** Of place, skyline, telescopes and date alone: nothing of any class or person. */
 const lastPlans = keepLast<PlanOrNone>(24);
-
-/** So long may a reckoning hold the process before others get their turn. */
-const stretchMs = 25;
-
-/**
- * Others' turn between pieces of a long reckoning, one for each reckoning. Not at every piece: on a busy
- * server each turn is a wait for all who ask for something.
- */
-export function givesWay(): () => Promise<void> {
-  let since = performance.now();
-  return async () => {
-    if (performance.now() - since < stretchMs) return;
-    await setImmediate();
-    since = performance.now();
-  };
-}
 
 /** When school nights end unless a teacher says otherwise; our judgement. */
 const usualEnd = '22:30';

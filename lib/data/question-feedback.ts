@@ -1,4 +1,5 @@
 import { rightAnswer } from '../items/answers-to-try';
+import { shownMark } from '../grading/shown-mark';
 import { gradeItem, verdictOf, type ItemFeedback } from '../items/grade-item';
 import { itemAnswerSchema } from '../items/item-answer';
 import type { Item } from '../items/item';
@@ -10,9 +11,6 @@ type KeptAnswer = {
   /** 0–100, as it was given. */
   mark: number | null;
 };
-
-/** Marks agree when they differ by less than binary fractions do. */
-const sameMark = 1e-6;
 
 /**
  * What the answer that counts came to, from its row. The mark that was given stands, and with it the
@@ -33,7 +31,9 @@ export function feedbackOf({ item: stored, answer, mark }: KeptAnswer): ItemFeed
     };
   }
   const today = grading.feedback;
-  if (Math.abs(today.mark - kept) < sameMark) return today;
+  // Marks that read alike are the same to whoever reads them: nothing is to be explained then.
+  if (outOf100(today.mark) === outOf100(kept))
+    return { ...today, mark: kept, verdict: verdictOf(kept) };
   return {
     ...today,
     mark: kept,
@@ -46,7 +46,7 @@ export function feedbackOf({ item: stored, answer, mark }: KeptAnswer): ItemFeed
   };
 }
 
-const outOf100 = (mark: number): string => `${String(Math.round(100 * mark))} of 100`;
+const outOf100 = (mark: number): string => `${String(shownMark(100 * mark))} of 100`;
 const standsText = (kept: number): string =>
   `An earlier marking gave ${outOf100(kept)}, and that mark stands.`;
 
