@@ -22,6 +22,10 @@ export type Observation = {
 export const neededLevels = [3, 4] as const;
 export type NeededLevel = (typeof neededLevels)[number];
 
+/** "level 3 or above"; there is none above 4. */
+export const enough = (needed: NeededLevel): string =>
+  needed === 4 ? 'level 4' : `level ${String(needed)} or above`;
+
 /** How many dated observations it takes at least. */
 export const observationsNeeded = 2;
 

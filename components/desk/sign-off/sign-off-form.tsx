@@ -1,5 +1,6 @@
 import { skills, skillTitles } from '@/lib/course/skills';
 import {
+  enough,
   helpLevels,
   helpWords,
   observationsNeeded,
@@ -8,6 +9,7 @@ import {
 import { gateLetter, gatesOfSkill, gateText } from '@/lib/mastery/sign-off-gates';
 import type { KnownNote } from '@/lib/mastery/sign-off-note';
 import type { SignOffGroup, SignOffStudent } from '@/lib/mastery/sign-off-sheet';
+import { capitalised } from '@/lib/wording/capital';
 import { groupWithTelescope } from '@/lib/wording/group-name';
 import { cellView } from './cell-view';
 
@@ -93,8 +95,8 @@ export function SignOffForm({
         Ring one level:{' '}
         {helpLevels.map((level) => `${String(level)} ${helpWords[level]}`).join(' · ')}. Cross out
         the letter of a gate that failed: then it is “not yet”, whatever the level. A stroke in the
-        cell for each prompt. Level {needed} or above on {observationsNeeded} evenings signs off; in
-        the corner, how many there are so far.
+        cell for each prompt. {capitalised(enough(needed))} on {observationsNeeded} evenings signs
+        off; in the corner, how many there are so far.
       </p>
       <p className="mt-1 text-sm font-semibold print:mt-0">
         Tube and finder stay capped until the Sun has set. Nobody lifts alone.

@@ -1,7 +1,7 @@
 import { Ban, CircleCheck, CircleHelp, Clock, House } from 'lucide-react';
 import { TableFrame } from '@/components/ui/table-frame';
 import { skills, skillTitles, type Skill } from '@/lib/course/skills';
-import { observationsNeeded } from '@/lib/mastery/sign-off';
+import { enough, observationsNeeded, type NeededLevel } from '@/lib/mastery/sign-off';
 import type { SignOffStudent } from '@/lib/mastery/sign-off-sheet';
 import { cellWords, type CellView } from './cell-view';
 
@@ -113,13 +113,10 @@ function CellFace({ view, indoors }: { view: CellView; indoors: boolean }) {
   );
 }
 
-export function SignOffLegend({ needed }: { needed: number }) {
+export function SignOffLegend({ needed }: { needed: NeededLevel }) {
   const lines = [
     ['3', 'the level of help of the latest evening, 1 to 4'],
-    [
-      '1/2',
-      `evenings at level ${String(needed)} or above with no gate failed, of the two it takes`,
-    ],
+    ['1/2', `evenings at ${enough(needed)} with no gate failed, of the two it takes`],
     [<CircleCheck key="off" className="inline size-4 text-good" />, 'signed off'],
     [<Ban key="gate" className="inline size-4 text-danger" />, 'a gate failed: not yet'],
     [<House key="in" className="inline size-4" />, 'mastered indoors, in the labs'],

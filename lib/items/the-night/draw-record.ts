@@ -1,6 +1,5 @@
 import type { ItemDrawing, Shape } from '../../drawings/drawing';
-import { enough } from './sign-off-words';
-import { helpWords, type NeededLevel, type Observation } from '../../mastery/sign-off';
+import { enough, helpWords, type NeededLevel, type Observation } from '../../mastery/sign-off';
 
 const rowHeight = 64;
 

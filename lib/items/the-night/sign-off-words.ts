@@ -1,4 +1,4 @@
-import type { HelpLevel, NeededLevel } from '../../mastery/sign-off';
+import type { HelpLevel } from '../../mastery/sign-off';
 
 /** What a teacher sees, by the help that it took. */
 export const vignettes: Readonly<Record<HelpLevel, readonly string[]>> = {
@@ -32,7 +32,3 @@ export const gateSlips = [
   'mount lifted alone',
   'fingers in the folding legs',
 ] as const;
-
-/** "level 3 or above"; there is none above 4. */
-export const enough = (needed: NeededLevel): string =>
-  needed === 4 ? 'level 4' : `level ${String(needed)} or above`;

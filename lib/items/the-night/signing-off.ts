@@ -5,6 +5,7 @@ import { pickOne } from '../../variants/pick-one';
 import { drawRecord } from './draw-record';
 import {
   counts,
+  enough,
   helpLevels,
   helpWords,
   observationsNeeded,
@@ -14,7 +15,7 @@ import {
   type Observation,
   type Standing,
 } from '../../mastery/sign-off';
-import { enough, gateSlips, vignettes } from './sign-off-words';
+import { gateSlips, vignettes } from './sign-off-words';
 
 const rule =
   'Signed off means: seen on two dates at least, at the level that the teacher has set, and no gate failed. No score makes up for a failed gate.';
