@@ -1,5 +1,5 @@
 import 'server-only';
-import { eveningOf } from '../mastery/evening';
+import { lastEveningBegun } from '../mastery/evening';
 import type { OutgoingNote } from '../mastery/sign-off-note';
 import { instantOfLocalTime } from '../sky/local-time';
 
@@ -8,23 +8,22 @@ const aheadMs = 15 * 60_000;
 const oldestMs = 400 * 24 * 3_600_000;
 
 /**
- * When it was seen: the device's own time, or eight in the evening (noon by day) of a date on paper. A
- * sentence where it cannot have been then.
+ * When it was seen: the device's own time, or eight in the evening (noon by day) of a date on paper, which
+ * must have begun by the class's clock. A sentence where it cannot have been then.
  */
 export function observedAtOf(note: OutgoingNote, timeZone: string, now: Date): Date | string {
   let instant = note.observedAt;
   const isDate = instant.length === 10;
   if (isDate) {
+    if (instant > lastEveningBegun(now, timeZone, note.conditions.light)) {
+      return 'This evening is still to come. Look at the date.';
+    }
     const hour = note.conditions.light === 'day' ? '12:00' : '20:00';
     const local = instantOfLocalTime(`${instant}T${hour}`, timeZone);
     if (!local.ok) return 'The date of the evening cannot be read. Give it once more.';
     instant = local.instant;
     // Typed in the same evening before eight.
-    if (Date.parse(instant) > now.getTime()) {
-      const today = eveningOf(now, timeZone, note.conditions.light);
-      if (today === note.observedAt) return now;
-      return 'This evening is still to come. Look at the date.';
-    }
+    if (Date.parse(instant) > now.getTime()) return now;
   }
   const at = new Date(instant);
   if (at.getTime() > now.getTime() + aheadMs) {

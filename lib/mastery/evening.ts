@@ -2,7 +2,8 @@ export const lights = ['night', 'day'] as const;
 /** Whether somebody was watched by night or by day. */
 export type Light = (typeof lights)[number];
 
-const dayMs = 24 * 3_600_000;
+const hourMs = 3_600_000;
+const dayMs = 24 * hourMs;
 
 /**
  * The evening that a look belongs to, as the date (YYYY-MM-DD) on which it began on the class's clock.
@@ -27,3 +28,18 @@ export function eveningOf(at: Date, timeZone: string, light: Light): string {
   if (light === 'day' || Number(part('hour')) >= 12) return date;
   return new Date(Date.parse(`${date}T00:00:00Z`) - dayMs).toISOString().slice(0, 10);
 }
+
+/** O'clock. Nobody observes with a class by night before it; our judgement. */
+export const eveningsBegin = 16;
+
+/**
+ * The latest evening (YYYY-MM-DD) that somebody can have been seen on: tonight's only once it has begun on
+ * the class's clock, so that last night's paper is not taken for tonight's in the afternoon.
+ *
+ * @throws {RangeError} for a zone that is none.
+ */
+export const lastEveningBegun = (now: Date, timeZone: string, light: Light): string =>
+  light === 'day'
+    ? eveningOf(now, timeZone, light)
+    : // The evening after noon begins at noon: later by as much.
+      eveningOf(new Date(now.getTime() - (eveningsBegin - 12) * hourMs), timeZone, light);

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { skills } from '../course/skills';
-import { eveningOf } from './evening';
-import { countedDates, standingOf, type Observation } from './sign-off';
+import { eveningOf, lastEveningBegun } from './evening';
+import { countedDates, enough, standingOf, type Observation } from './sign-off';
 import { failedGatesText, gateIds, gatesOfSkill } from './sign-off-gates';
 import { meetEarlier } from './sign-off-note';
 
@@ -108,6 +108,23 @@ describe('an evening', () => {
   ] as const)('is %s', (_, at, zone, light, evening) => {
     expect(eveningOf(new Date(at), zone, light)).toBe(evening);
   });
+});
+
+// Four o'clock is our judgement.
+describe('the last evening that has begun', () => {
+  it.each([
+    ['at one in the morning', '2026-07-04T00:00:00Z', 'night', '2026-07-03'],
+    ['in the morning', '2026-07-03T08:00:00Z', 'night', '2026-07-02'],
+    ['at three in the afternoon', '2026-07-03T14:00:00Z', 'night', '2026-07-02'],
+    ['at four', '2026-07-03T15:00:00Z', 'night', '2026-07-03'],
+    ['by day', '2026-07-03T08:00:00Z', 'day', '2026-07-03'],
+  ] as const)('is known %s', (_, now, light, evening) => {
+    expect(lastEveningBegun(new Date(now), 'Europe/London', light)).toBe(evening);
+  });
+});
+
+test('there is no level above 4 that would be enough', () => {
+  expect([enough(3), enough(4)]).toEqual(['level 3 or above', 'level 4']);
 });
 
 type Newer = Parameters<typeof meetEarlier>[0];

@@ -177,6 +177,18 @@ describe('a note', () => {
       { outcome: 'stored', known: { evening: '2026-12-05' } },
     ]);
   });
+
+  it('typed in from paper in the afternoon is not of that day’s night, which has not begun', async () => {
+    const typedAt = async (clock: string, light: 'night' | 'day') => {
+      const typed = note({ observedAt: '2026-07-03', conditions: { light, cloud: 'clear' } });
+      return (await send([typed], school.owner, at(clock))).map(({ outcome }) => outcome);
+    };
+    // A minute before four, and four o'clock, on the class's clock, which is an hour ahead of UTC in July.
+    expect(await typedAt('2026-07-03T14:59:00Z', 'night')).toEqual(['refused']);
+    expect(await typedAt('2026-07-03T15:00:00Z', 'night')).toEqual(['stored']);
+    await db().observation.deleteMany();
+    expect(await typedAt('2026-07-03T09:00:00Z', 'day')).toEqual(['stored']);
+  });
 });
 
 describe('two notes of one assessor, student, skill and evening that differ', () => {
