@@ -165,6 +165,7 @@ export function SignOffBoard({
       <TakeOutside sheet={{ ...sheet, notes: [...state.ledger.known] }} owner={owner} />
       <TypingTable
         students={students}
+        everybody={sheet.students}
         groups={sheet.groups}
         timeZone={timeZone}
         settings={settings}

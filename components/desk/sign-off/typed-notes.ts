@@ -8,8 +8,10 @@ import { newKey } from './new-key';
 /** What stands in the cells of the typing table, by student and skill. */
 export type Typed = Readonly<Record<string, string>>;
 
-export const typedName = (student: SignOffStudent, skill: Skill): string =>
-  `${student.id} ${skill}`;
+export const typedName = ({ id }: Pick<SignOffStudent, 'id'>, skill: Skill): string =>
+  `${id} ${skill}`;
+
+export const isFilled = (text: string): boolean => text.trim() !== '';
 
 /** As the paper forms lie in a pile: group by group, and last who is in none. */
 export function inPaperOrder(

@@ -1,12 +1,10 @@
 'use client';
 
-import { useState } from 'react';
 import { Button } from '@/components/ui/button';
 import { Field } from '@/components/ui/field';
 import { StatusLine } from '@/components/ui/status-line';
 import { TextInput } from '@/components/ui/text-input';
-import { skillTitles, type Skill } from '@/lib/course/skills';
-import { eveningOf } from '@/lib/mastery/evening';
+import type { Skill } from '@/lib/course/skills';
 import type { OutgoingNote } from '@/lib/mastery/sign-off-note';
 import type { Ledger, SeenNote } from '@/lib/mastery/sign-off-queue';
 import type { SignOffGroup, SignOffStudent } from '@/lib/mastery/sign-off-sheet';
@@ -15,13 +13,13 @@ import { eveningText } from './cell-view';
 import type { EveningSettings } from './kept-on-device';
 import { inPaperOrder, notesFromTyped, typedCells } from './typed-notes';
 import { TypingCells } from './typing-cells';
+import { elsewhereText, newsText, notesText, unclearText, wrongDate } from './typing-words';
 import type { Typing } from './use-typing';
-
-const notesText = (count: number): string => (count === 1 ? '1 note' : `${String(count)} notes`);
 
 /** For what was noted on paper: the form's layout, a digit a cell, all saved together. */
 export function TypingTable({
   students: inGroup,
+  everybody,
   groups,
   timeZone,
   settings,
@@ -31,7 +29,9 @@ export function TypingTable({
   notesOf,
   onSave,
 }: {
+  /** Of the group that is chosen. */
   students: readonly SignOffStudent[];
+  everybody: readonly SignOffStudent[];
   groups: readonly SignOffGroup[];
   timeZone: string;
   settings: EveningSettings;
@@ -41,20 +41,27 @@ export function TypingTable({
   notesOf: (studentId: string, skill: Skill) => readonly SeenNote[];
   onSave: (notes: readonly OutgoingNote[]) => void;
 }) {
-  const [date, setDate] = useState<string | null>(null);
+  const { typed, evening } = typing;
   // Of the paper's evening, which need not be tonight's.
-  const [own, setOwn] = useState<EveningSettings['conditions'] | null>(null);
-  const conditions = own ?? settings.conditions;
-  const evening = date ?? settings.evening;
-  const wrong =
-    date === null ? null : wrongDate(date, eveningOf(new Date(), timeZone, conditions.light));
+  const conditions = evening.conditions ?? settings.conditions;
+  const { light } = conditions;
+  const wrong = wrongDate(evening.date, { now: new Date(), timeZone, light });
   const students = inPaperOrder(inGroup, groups);
-  const cells = typedCells(typing.typed, students);
+  const cells = typedCells(typed, students);
   const filled = cells.filter(({ read }) => read.kind === 'level').length;
   const unclear = cells.filter(({ read }) => read.kind === 'unclear');
+  const news = newsText(typing.news, ledger, everybody);
+  const date = filled > 0 && wrong !== null ? 'Look at the date of the evening.' : '';
+  const said = unclear.length > 0 ? [unclearText(unclear)] : [news, date];
+  const elsewhere = elsewhereText(typed, { shown: students, everybody, groups });
 
   const save = () => {
-    const notes = notesFromTyped(cells, { date: evening, conditions, telescopeOf, notesOf });
+    const notes = notesFromTyped(cells, {
+      date: evening.date,
+      conditions,
+      telescopeOf,
+      notesOf,
+    });
     typing.save(notes);
     onSave(notes);
   };
@@ -71,12 +78,16 @@ export function TypingTable({
               <TextInput
                 {...control}
                 type="date"
-                value={evening}
-                onChange={({ target }) => setDate(target.value)}
+                value={evening.date}
+                onChange={({ target }) => typing.setEvening({ ...evening, date: target.value })}
               />
             )}
           </Field>
-          <ConditionFields id="typed" conditions={conditions} onChange={setOwn} />
+          <ConditionFields
+            id="typed"
+            conditions={conditions}
+            onChange={(changed) => typing.setEvening({ ...evening, conditions: changed })}
+          />
         </div>
         <p className="max-w-measure text-sm text-soft">
           A level from 1 to 4 in each cell; after it the letter of a gate that failed, and a stroke
@@ -93,42 +104,11 @@ export function TypingTable({
             onClick={save}
           >
             Save {filled === 0 ? 'notes' : notesText(filled)}{' '}
-            {wrong === null ? `of ${eveningText(evening)}` : ''}
+            {wrong === null ? `of ${eveningText(evening.date)}` : ''}
           </Button>
-          <StatusLine>
-            {unclear.length > 0
-              ? `Unclear: ${unclear
-                  .slice(0, 3)
-                  .map(({ student, skill }) => `${student.displayName}, ${skillTitles[skill]}`)
-                  .join(
-                    '; ',
-                  )}${unclear.length > 3 ? ` and ${String(unclear.length - 3)} more` : ''}. A level from 1 to 4, then letters of its gates, then strokes.`
-              : savedText(typing.savedKeys, ledger)}
-          </StatusLine>
+          <StatusLine>{[...said, elsewhere].filter((part) => part !== '').join(' ')}</StatusLine>
         </div>
       </div>
     </details>
   );
-}
-
-function wrongDate(date: string, latest: string): string | null {
-  if (date === '') return 'Give the date that stands on the paper.';
-  return date > latest ? 'This evening is still to come.' : null;
-}
-
-/** Where the notes of the last saving are. */
-function savedText(keys: readonly string[], { waiting }: Ledger): string {
-  if (keys.length === 0) return '';
-  const here = waiting.filter(({ item }) => keys.includes(item.key));
-  const asking = here.filter(({ state }) => state.kind !== 'queued').length;
-  const queued = here.length - asking;
-  return [
-    `${notesText(keys.length)} taken over`,
-    queued === 0 ? '' : `${String(queued)} kept on this device, not sent yet`,
-    asking === 0 ? '' : `${String(asking)} at the top of the page, for your word`,
-    here.length === 0 ? 'all sent' : '',
-  ]
-    .filter((part) => part !== '')
-    .join('; ')
-    .concat('.');
 }
