@@ -54,6 +54,12 @@ export default defineConfig(
           message:
             'Write the members out. A spread literal hides what the object holds and takes many times as long to make.',
         },
+        {
+          selector:
+            'Program:has(> ExpressionStatement[directive="use server"]) > ExportNamedDeclaration > FunctionDeclaration > Identifier.params:not([name=/^(_|_before|state)$/]) > TSTypeAnnotation > :not(TSUnknownKeyword, TSTypeReference[typeName.name="FormData"])',
+          message:
+            'Whoever calls an action sends what they like, bound arguments too: take it as unknown, and parse it (lib/data/ids).',
+        },
       ],
     },
   },

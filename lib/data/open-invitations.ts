@@ -4,6 +4,7 @@ import { classAccessSelect, mayWithClass, teacherIdOf } from './access';
 import { writeAudit } from './audit';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
+import { idOrNull } from './ids';
 import { notFound, success, type Result } from './result';
 import { logSecurityEvent } from './security-log';
 
@@ -94,10 +95,12 @@ async function list(
  */
 export async function takeBackInvitation(
   viewer: Viewer,
-  invitationId: string,
+  invitationId: unknown,
   clock: Clock = systemClock,
 ): Promise<Result<null>> {
-  const where = { id: invitationId, ...open(clock.now()) };
+  const id = idOrNull(invitationId);
+  if (id === null) return notFound();
+  const where = { id, ...open(clock.now()) };
   const invitation = await db().invitation.findFirst({ where, select });
   if (invitation === null || !mayTakeBack(viewer, invitation)) return notFound();
   const gone = await db().$transaction(async (transaction) => {
@@ -107,7 +110,7 @@ export async function takeBackInvitation(
       const entry = {
         classId: invitation.class.id,
         action: 'invitation-taken-back',
-        subject: `invitation ${invitationId}`,
+        subject: `invitation ${id}`,
         before: { role: invitation.role, expiresAt: invitation.expiresAt.toISOString() },
       };
       await writeAudit(transaction, viewer, entry, clock);

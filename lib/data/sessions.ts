@@ -2,6 +2,7 @@ import 'server-only';
 import type { Viewer } from '../auth/policy';
 import { systemClock, type Clock } from './clock';
 import { db } from './db';
+import { idOrNull } from './ids';
 import { notFound, success, type Result } from './result';
 import { logSecurityEvent } from './security-log';
 import { newToken, tokenHashOf } from './tokens';
@@ -215,13 +216,13 @@ export async function listSessionsOf(
 /** Ends one of the viewer's own sessions, wherever it is open. */
 export async function endSessionById(
   viewer: Viewer,
-  sessionId: string,
+  sessionId: unknown,
   clock: Clock = systemClock,
 ): Promise<Result<null>> {
-  const owner = ownedBy(viewer);
-  if (owner === null) return notFound();
+  const [owner, id] = [ownedBy(viewer), idOrNull(sessionId)];
+  if (owner === null || id === null) return notFound();
   const { count } = await db().session.updateMany({
-    where: { id: sessionId, ...owner, endedAt: null },
+    where: { id, ...owner, endedAt: null },
     data: { endedAt: clock.now() },
   });
   if (count === 0) return notFound();

@@ -152,6 +152,21 @@ describe('taking an invitation back', () => {
     expect(await readInvitation(token, monday)).toBeNull();
   });
 
+  test('takes back the one that was asked about: what is no id reaches none, one’s own or another’s', async () => {
+    const others = await toAccount(school.stranger);
+    const own = await toAccount(school.colleague);
+    const ids = [own.id, others.id];
+    const notIds = [{ in: ids }, { gte: '' }, { not: 'x' }, { equals: own.id }, ids, null, 7, ''];
+    for (const notId of notIds) {
+      expect(codeOf(await takeBackInvitation(school.colleague, notId, monday))).toBe('not-found');
+    }
+    for (const { token } of [own, others]) {
+      expect(await readInvitation(token, monday)).not.toBeNull();
+    }
+    expect(codeOf(await takeBackInvitation(school.colleague, own.id, monday))).toBe('ok');
+    expect(await readInvitation(others.token, monday)).not.toBeNull();
+  });
+
   test('works for one into an archived class, by whoever made it', async () => {
     const { id } = await intoClass();
     valueOf(await archiveClass(school.owner, school.classId, monday));

@@ -141,6 +141,9 @@ describe("one's own sessions", () => {
     for (const viewer of [school.owner, school.ann, school.anonymous]) {
       expect(codeOf(await endSessionById(viewer, session.id, monday))).toBe('not-found');
     }
+    for (const notId of [{ not: 'x' }, { in: [session.id] }, [session.id], '']) {
+      expect(codeOf(await endSessionById(observer, notId, monday))).toBe('not-found');
+    }
     expect(await kindOf(token, 1)).toBe('teacher');
     valueOf(await endSessionById(observer, session.id, monday));
     expect(await kindOf(token, 1)).toBe('anonymous');

@@ -6,12 +6,12 @@ import type { DraftInput, DraftProblem } from '@/components/desk/assignment-form
 import type {
   DuskAnswer,
   MomentAnswer,
-  MomentQuestion,
   SaveAnswer,
   SaveQuestion,
 } from '@/components/desk/assignment-form/form-actions';
 import { getViewer } from '@/lib/auth/session';
 import { createAssignment, getAssignment, updateAssignment } from '@/lib/data/assignments';
+import { parsedId } from '@/lib/data/ids';
 import { searchPlaces, type Place } from '@/lib/data/places';
 import { scenarioSchema } from '@/lib/pointing/scenario';
 import { routes } from '@/lib/routes';
@@ -25,7 +25,7 @@ const placeSchema = scenarioSchema.shape.place;
 /** Places and dusk are no secret; this only keeps strangers from making the server look them up. */
 const isTeacher = async (): Promise<boolean> => (await getViewer()).kind === 'teacher';
 
-export async function findPlaces(query: string): Promise<Place[]> {
+export async function findPlaces(query: unknown): Promise<Place[]> {
   const parsed = z.string().max(100).safeParse(query);
   return parsed.success && (await isTeacher()) ? searchPlaces(parsed.data) : [];
 }
@@ -36,7 +36,7 @@ const momentSchema = z.object({
   place: placeSchema.nullable(),
 });
 
-export async function lookUpMoment(question: MomentQuestion): Promise<MomentAnswer> {
+export async function lookUpMoment(question: unknown): Promise<MomentAnswer> {
   const parsed = momentSchema.safeParse(question);
   if (!parsed.success || !(await isTeacher()))
     return { ok: false, message: 'This time cannot be read.', candidates: [] };
@@ -56,11 +56,7 @@ const duskSchema = z.object({
   timeZone: zoneSchema,
 });
 
-export async function duskTonight(question: {
-  latitudeDeg: number;
-  longitudeDeg: number;
-  timeZone: string;
-}): Promise<DuskAnswer> {
+export async function duskTonight(question: unknown): Promise<DuskAnswer> {
   const parsed = duskSchema.safeParse(question);
   if (!parsed.success || !(await isTeacher()) || !isTimeZone(parsed.data.timeZone)) {
     return { ok: false, message: 'Choose a place and its time zone first: dusk depends on them.' };
@@ -115,7 +111,8 @@ const draftInputSchema = z.object({
   dueLocalTime: z.string().max(40).nullable(),
 });
 
-export async function saveNew(classId: string, draft: DraftInput): Promise<SaveAnswer> {
+export async function saveNew(sentId: unknown, draft: unknown): Promise<SaveAnswer> {
+  const classId = parsedId(sentId);
   const parsed = draftInputSchema.safeParse(draft);
   if (!parsed.success) return unreadable;
   const due = withDue(parsed.data);
@@ -127,14 +124,18 @@ export async function saveNew(classId: string, draft: DraftInput): Promise<SaveA
 }
 
 export async function saveChanged(
-  assignmentId: string,
-  version: number,
-  draft: DraftInput,
-  confirmed: boolean,
+  sentId: unknown,
+  sentVersion: unknown,
+  draft: unknown,
+  sentConfirmed: unknown,
 ): Promise<SaveAnswer> {
-  const parsed = draftInputSchema.safeParse(draft);
+  const assignmentId = parsedId(sentId);
+  const parsed = z
+    .object({ draft: draftInputSchema, version: z.number().int(), confirmed: z.boolean() })
+    .safeParse({ draft, version: sentVersion, confirmed: sentConfirmed });
   if (!parsed.success) return unreadable;
-  const due = withDue(parsed.data);
+  const { version, confirmed } = parsed.data;
+  const due = withDue(parsed.data.draft);
   if (!due.ok) return { ok: false, problems: [due.problem] };
   const viewer = await getViewer();
   if (!confirmed && due.dueAt !== null) {

@@ -3,11 +3,11 @@
 import { revalidatePath } from 'next/cache';
 import { z } from 'zod';
 import type { FormAnswer } from '@/components/desk/action-form';
-import type { DecisionTarget } from '@/components/desk/decision-forms';
 import { joinLocalTime } from '@/components/desk/local-time-text';
 import { readNumber } from '@/components/desk/read-number';
 import { getViewer } from '@/lib/auth/session';
 import { excuse, extendDue, overrideMark } from '@/lib/data/gradebook';
+import { idSchema } from '@/lib/data/ids';
 import type { Problem } from '@/lib/data/result';
 import { routes } from '@/lib/routes';
 import { instantOfLocalTime } from '@/lib/sky/local-time';
@@ -15,8 +15,8 @@ import { localTimeProblem } from './moment-text';
 import { done, readForm, refused } from './read-form';
 
 const targetSchema = z.object({
-  studentId: z.string(),
-  assignmentId: z.string(),
+  studentId: idSchema,
+  assignmentId: idSchema,
   timeZone: z.string(),
   openedOn: z.object({ override: z.string().nullable(), due: z.string().nullable() }),
 });
@@ -35,7 +35,7 @@ function notSaved(problem: Problem, kept: FormAnswer['kept']): FormAnswer {
 
 /** An empty mark takes the teacher's own mark back. */
 export async function decideMark(
-  target: DecisionTarget,
+  target: unknown,
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
@@ -71,7 +71,7 @@ export async function decideMark(
 }
 
 export async function decideExcuse(
-  target: DecisionTarget,
+  target: unknown,
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
@@ -93,7 +93,7 @@ export async function decideExcuse(
 
 /** Both fields empty take the extension back. */
 export async function decideDue(
-  target: DecisionTarget,
+  target: unknown,
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {

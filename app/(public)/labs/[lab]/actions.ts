@@ -8,10 +8,11 @@ import { gradeRoundOf } from '../grade-round';
 
 /** Marks a visitor's answer. Nothing is kept. */
 export async function gradeRound(
-  lab: string,
+  lab: unknown,
   round: unknown,
   sent: unknown,
 ): Promise<Result<{ result: AnyBenchResult | null; late: boolean }>> {
-  if (!isBenchLab(lab)) return failure('bad-input', 'There is no such lab.');
+  if (typeof lab !== 'string' || !isBenchLab(lab))
+    return failure('bad-input', 'There is no such lab.');
   return gradeRoundOf<AnyBenchResult>(labTasks[lab], round, sent);
 }

@@ -39,10 +39,7 @@ const invitationSchema = z.object({
 });
 
 /** The path alone leaves the server, once: whoever has it can open an account. */
-export async function invite(input: {
-  classId: string | null;
-  role: 'teacher' | 'observer';
-}): Promise<Result<{ path: string; expiresAt: string }>> {
+export async function invite(input: unknown): Promise<Result<{ path: string; expiresAt: string }>> {
   const parsed = invitationSchema.safeParse(input);
   if (!parsed.success) return failure('bad-input', 'Choose a class and a role.');
   const invited = await inviteTeacher(await getViewer(), parsed.data);
@@ -54,7 +51,7 @@ export async function invite(input: {
   };
 }
 
-export async function takeBackLink(invitationId: string): Promise<FormAnswer> {
+export async function takeBackLink(invitationId: unknown): Promise<FormAnswer> {
   const taken = await takeBackInvitation(await getViewer(), invitationId);
   if (!taken.ok) return refused(taken.problem, {});
   revalidatePath(routes.teacher.account());

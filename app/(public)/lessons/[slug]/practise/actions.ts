@@ -6,6 +6,7 @@ import { answerField, type PracticeState } from '@/components/questions/practice
 import { skillStanding } from '@/components/questions/skill-standing';
 import { getViewer, visitorMayAskQuestion } from '@/lib/auth/session';
 import { systemClock } from '@/lib/data/clock';
+import { parsedId } from '@/lib/data/ids';
 import { answerQuestion } from '@/lib/data/questions';
 import { markVisitorQuestion } from '@/lib/data/visitor-question';
 import type { ItemAnswer } from '@/lib/items/item-answer';
@@ -35,11 +36,11 @@ async function answered(
 
 /** Marks a student's answer; the first one counts and is kept. */
 export async function answerOwnQuestion(
-  questionId: string,
+  sentId: unknown,
   state: PracticeState,
   form: FormData,
 ): Promise<PracticeState> {
-  const id = z.string().max(60).parse(questionId);
+  const id = parsedId(sentId);
   return answered(state, id, form, async (given) => {
     const result = await answerQuestion(await getViewer(), id, given);
     if (!result.ok) {
@@ -58,7 +59,7 @@ const signedOut =
 
 /** Marks a visitor's answer from the question's address. Nothing is kept. */
 export async function answerVisitorQuestion(
-  address: { key: string },
+  address: unknown,
   state: PracticeState,
   form: FormData,
 ): Promise<PracticeState> {

@@ -5,6 +5,7 @@ import { wholeFaultView } from '@/components/lab/fault/fault-view';
 import { getViewer } from '@/lib/auth/session';
 import { loadCatalogue } from '@/lib/content/sky-catalogue';
 import { getAttemptResult, lookAt, saveDraft, submitAttempt } from '@/lib/data/attempts';
+import { parsedId } from '@/lib/data/ids';
 import type { LabResult } from '@/lib/data/lab-tasks/lab-tasks';
 import type { Result } from '@/lib/data/result';
 import type { AnyBenchResult } from '@/lib/grading/bench/any-bench-result';
@@ -13,21 +14,21 @@ import type { FaultSeen } from '@/lib/variants/fault-seen';
 
 /** Keeps work in progress. `input` is parsed in lib/data, where ownership is decided too. */
 export async function saveAttemptDraft(
-  attemptId: string,
+  sentId: unknown,
   input: unknown,
 ): Promise<Result<{ sequence: number }>> {
-  return saveDraft(await getViewer(), attemptId, input);
+  return saveDraft(await getViewer(), parsedId(sentId), input);
 }
 
 type Sent<R> = Promise<Result<{ result: R | null; late: boolean }>>;
 
 /** Submits once, however often the same submission arrives. The attempt itself knows its lab. */
 async function send<R extends LabResult>(
-  attemptId: string,
+  sentId: unknown,
   input: unknown,
   isOfLab: (result: LabResult) => result is R,
 ): Sent<R> {
-  const sent = await submitAttempt(await getViewer(), attemptId, input);
+  const sent = await submitAttempt(await getViewer(), parsedId(sentId), input);
   if (!sent.ok) return sent;
   const { result, late } = sent.value;
   if (result !== null && !isOfLab(result)) {
@@ -36,30 +37,31 @@ async function send<R extends LabResult>(
   return { ok: true, value: { result, late } };
 }
 
-export async function sendPairAttempt(attemptId: string, input: unknown) {
-  return send(attemptId, input, (result) => result.lab === 'pick-the-pair');
+export async function sendPairAttempt(sentId: unknown, input: unknown) {
+  return send(sentId, input, (result) => result.lab === 'pick-the-pair');
 }
 
-export async function sendRunAttempt(attemptId: string, input: unknown) {
-  return send(attemptId, input, (result) => result.lab === 'alignment-run');
+export async function sendRunAttempt(sentId: unknown, input: unknown) {
+  return send(sentId, input, (result) => result.lab === 'alignment-run');
 }
 
-export async function sendQuestionsAttempt(attemptId: string, input: unknown) {
-  return send(attemptId, input, (result) => result.lab === 'lesson-questions');
+export async function sendQuestionsAttempt(sentId: unknown, input: unknown) {
+  return send(sentId, input, (result) => result.lab === 'lesson-questions');
 }
 
-export async function sendBenchAttempt(attemptId: string, input: unknown) {
-  return send(attemptId, input, isOfBench);
+export async function sendBenchAttempt(sentId: unknown, input: unknown) {
+  return send(sentId, input, isOfBench);
 }
 
 const isOfBench = (result: LabResult): result is AnyBenchResult => isBenchLab(result.lab);
 
 /** With all the evidence, where the result may be seen: the page has only what was looked at. */
-export async function sendFaultAttempt(attemptId: string, input: unknown): Sent<FaultDebrief> {
-  const sent = await send(attemptId, input, (result) => result.lab === 'what-went-wrong');
+export async function sendFaultAttempt(sentId: unknown, input: unknown): Sent<FaultDebrief> {
+  const sent = await send(sentId, input, (result) => result.lab === 'what-went-wrong');
   if (!sent.ok) return sent;
   const { result, late } = sent.value;
-  const attempt = result === null ? null : await getAttemptResult(await getViewer(), attemptId);
+  const attempt =
+    result === null ? null : await getAttemptResult(await getViewer(), parsedId(sentId));
   if (result === null || attempt?.lab !== 'what-went-wrong')
     return { ok: true, value: { result: null, late } };
   const { placeName } = attempt;
@@ -69,8 +71,8 @@ export async function sendFaultAttempt(attemptId: string, input: unknown): Sent<
 
 /** Gives out one piece of evidence, once however often it is asked for. */
 export async function lookInFaultAttempt(
-  attemptId: string,
+  sentId: unknown,
   what: unknown,
 ): Promise<Result<FaultSeen>> {
-  return lookAt(await getViewer(), attemptId, what);
+  return lookAt(await getViewer(), parsedId(sentId), what);
 }

@@ -10,10 +10,12 @@ import {
   publishAssignment,
   releaseFeedback,
 } from '@/lib/data/assignments';
+import { parsedId } from '@/lib/data/ids';
 import { routes } from '@/lib/routes';
 import { done, refused } from '../../read-form';
 
-export async function publish(assignmentId: string): Promise<FormAnswer> {
+export async function publish(sentId: unknown): Promise<FormAnswer> {
+  const assignmentId = parsedId(sentId);
   const published = await publishAssignment(await getViewer(), assignmentId);
   // The due time is changed on the form, not here.
   if (!published.ok)
@@ -22,14 +24,16 @@ export async function publish(assignmentId: string): Promise<FormAnswer> {
   return done('Published: students see it now.');
 }
 
-export async function release(assignmentId: string): Promise<FormAnswer> {
+export async function release(sentId: unknown): Promise<FormAnswer> {
+  const assignmentId = parsedId(sentId);
   const released = await releaseFeedback(await getViewer(), assignmentId);
   if (!released.ok) return refused(released.problem, {});
   revalidatePath(routes.teacher.assignment(assignmentId), 'layout');
   return done('Released: students see marks and feedback now.');
 }
 
-export async function removeAssignment(assignmentId: string): Promise<FormAnswer> {
+export async function removeAssignment(sentId: unknown): Promise<FormAnswer> {
+  const assignmentId = parsedId(sentId);
   const viewer = await getViewer();
   const assignment = await getAssignment(viewer, assignmentId);
   const deleted = await deleteAssignment(viewer, assignmentId);

@@ -6,6 +6,7 @@ import type { FormAnswer } from '@/components/desk/action-form';
 import { getViewer } from '@/lib/auth/session';
 import { extendDueOf } from '@/lib/data/assignment-extensions';
 import { getAssignment } from '@/lib/data/assignments';
+import { parsedId } from '@/lib/data/ids';
 import { routes } from '@/lib/routes';
 import { done, readForm, refused } from '../../read-form';
 import { typedDue } from '../../typed-due';
@@ -35,10 +36,11 @@ const show = (): void => {
 
 /** A due time of their own for a student or a group, on the clock of the class. */
 export async function giveMoreTime(
-  assignmentId: string,
+  sentId: unknown,
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
+  const assignmentId = parsedId(sentId);
   const form = readForm(formSchema, formData);
   if (!form.ok) return form.answer;
   const viewer = await getViewer();
@@ -64,7 +66,8 @@ export async function giveMoreTime(
 }
 
 /** Takes one of them back; the class's due time, or another group's, holds again. */
-export async function takeTimeBack(assignmentId: string, who: string): Promise<FormAnswer> {
+export async function takeTimeBack(sentId: unknown, who: unknown): Promise<FormAnswer> {
+  const assignmentId = parsedId(sentId);
   const parsed = whoSchema.safeParse(who);
   if (!parsed.success)
     return refused({ code: 'bad-input', message: 'This page is out of date. Load it again.' }, {});

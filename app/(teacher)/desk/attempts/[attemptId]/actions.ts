@@ -5,6 +5,7 @@ import { z } from 'zod';
 import type { FormAnswer } from '@/components/desk/action-form';
 import { getViewer } from '@/lib/auth/session';
 import { writeComment } from '@/lib/data/comments';
+import { parsedId } from '@/lib/data/ids';
 import type { Problem } from '@/lib/data/result';
 import { giveBack, takeBack } from '@/lib/data/returned-work';
 import { routes } from '@/lib/routes';
@@ -24,10 +25,11 @@ function notSaved(problem: Problem, kept: FormAnswer['kept']): FormAnswer {
 }
 
 export async function comment(
-  attemptId: string,
+  sentId: unknown,
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
+  const attemptId = parsedId(sentId);
   const form = readForm(z.object({ criterion: z.string(), text: z.string(), openedOn }), formData);
   if (!form.ok) return form.answer;
   const written = await writeComment(await getViewer(), { attemptId, ...form.value });
@@ -37,10 +39,11 @@ export async function comment(
 }
 
 export async function returnWork(
-  attemptId: string,
+  sentId: unknown,
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
+  const attemptId = parsedId(sentId);
   const form = readForm(z.object({ text: z.string(), openedOn }), formData);
   if (!form.ok) return form.answer;
   const given = await giveBack(await getViewer(), { attemptId, ...form.value });
@@ -49,7 +52,8 @@ export async function returnWork(
   return done('Given back.');
 }
 
-export async function undoReturn(attemptId: string): Promise<FormAnswer> {
+export async function undoReturn(sentId: unknown): Promise<FormAnswer> {
+  const attemptId = parsedId(sentId);
   const taken = await takeBack(await getViewer(), attemptId);
   if (!taken.ok) return refused(taken.problem, {});
   show();

@@ -7,6 +7,7 @@ import type { FormAnswer } from '@/components/desk/action-form';
 import { getViewer } from '@/lib/auth/session';
 import { copyAssignment } from '@/lib/data/assignment-copy';
 import { getClass } from '@/lib/data/classes';
+import { parsedId } from '@/lib/data/ids';
 import { routes } from '@/lib/routes';
 import { readForm, refused } from '../../../read-form';
 import { typedDue } from '../../../typed-due';
@@ -20,10 +21,11 @@ const formSchema = z.object({
 
 /** A draft of the assignment in the chosen class; its due time is on that class's clock. */
 export async function makeCopy(
-  assignmentId: string,
+  sentId: unknown,
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
+  const assignmentId = parsedId(sentId);
   const form = readForm(formSchema, formData);
   if (!form.ok) return form.answer;
   const { classId, title, date, time } = form.value;

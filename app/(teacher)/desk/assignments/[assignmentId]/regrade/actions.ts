@@ -3,6 +3,7 @@
 import { revalidatePath } from 'next/cache';
 import type { FormAnswer } from '@/components/desk/action-form';
 import { getViewer } from '@/lib/auth/session';
+import { parsedId } from '@/lib/data/ids';
 import { acceptRegrade } from '@/lib/data/regrade';
 import { routes } from '@/lib/routes';
 import { done, refused } from '../../../read-form';
@@ -12,10 +13,11 @@ const ticked = (formData: FormData, name: string): string[] =>
 
 /** Takes over what was ticked. Which marks come out is reckoned anew on the server. */
 export async function takeOver(
-  assignmentId: string,
+  sentId: unknown,
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
+  const assignmentId = parsedId(sentId);
   const regraded = await acceptRegrade(await getViewer(), {
     assignmentId,
     accepted: ticked(formData, 'accept'),

@@ -3,6 +3,7 @@
 import { revalidatePath } from 'next/cache';
 import { z } from 'zod';
 import { getViewer } from '@/lib/auth/session';
+import { idSchema } from '@/lib/data/ids';
 import { failure, type Result } from '@/lib/data/result';
 import {
   removeStudent,
@@ -20,13 +21,19 @@ import {
 } from '@/lib/data/roster-import';
 import { routes } from '@/lib/routes';
 
-const idSchema = z.string().min(1).max(100);
+const idsSchema = z.tuple([idSchema, idSchema]);
 const incomplete = () =>
   failure('bad-input', 'The request arrived incomplete. Reload the page and try again.');
 
+/** The roster shows what was done. */
+function shown<T>(classId: string, result: Result<T>): Result<T> {
+  if (result.ok) revalidatePath(routes.teacher.classRoster(classId));
+  return result;
+}
+
 /** A list comes as an unknown: it is parsed where it is used, with a sentence for each fault. */
 export async function previewImport(
-  classId: string,
+  classId: unknown,
   list: unknown,
 ): Promise<Result<RosterPreview>> {
   const parsed = idSchema.safeParse(classId);
@@ -35,79 +42,72 @@ export async function previewImport(
 }
 
 export async function commitImport(
-  classId: string,
+  classId: unknown,
   list: unknown,
-  fingerprint: string,
+  fingerprint: unknown,
 ): Promise<Result<ImportOutcome>> {
   const parsed = z.tuple([idSchema, z.string().max(100)]).safeParse([classId, fingerprint]);
   if (!parsed.success) return incomplete();
   const [id, previewed] = parsed.data;
-  const imported = await commitRoster(await getViewer(), id, list, previewed);
-  if (imported.ok) revalidatePath(routes.teacher.classRoster(classId));
-  return imported;
+  return shown(id, await commitRoster(await getViewer(), id, list, previewed));
 }
 
-export async function takeBack(classId: string, undo: unknown): Promise<Result<null>> {
+export async function takeBack(classId: unknown, undo: unknown): Promise<Result<null>> {
   const parsed = idSchema.safeParse(classId);
   if (!parsed.success) return incomplete();
-  const taken = await takeBackImport(await getViewer(), parsed.data, undo);
-  if (taken.ok) revalidatePath(routes.teacher.classRoster(classId));
-  return taken;
+  return shown(parsed.data, await takeBackImport(await getViewer(), parsed.data, undo));
 }
 
 export async function rename(
-  classId: string,
-  studentId: string,
-  name: string,
+  classId: unknown,
+  studentId: unknown,
+  name: unknown,
 ): Promise<Result<null>> {
-  const parsed = z.tuple([idSchema, z.string().max(1000)]).safeParse([studentId, name]);
+  const parsed = z
+    .tuple([idSchema, idSchema, z.string().max(1000)])
+    .safeParse([classId, studentId, name]);
   if (!parsed.success) return incomplete();
-  const renamed = await renameStudent(await getViewer(), ...parsed.data);
-  if (renamed.ok) revalidatePath(routes.teacher.classRoster(classId));
-  return renamed;
+  const [id, student, newName] = parsed.data;
+  return shown(id, await renameStudent(await getViewer(), student, newName));
 }
 
 export async function allowExtraAttempts(
-  classId: string,
-  studentId: string,
-  extra: number,
+  classId: unknown,
+  studentId: unknown,
+  extra: unknown,
 ): Promise<Result<null>> {
-  const parsed = z.tuple([idSchema, z.number()]).safeParse([studentId, extra]);
+  const parsed = z.tuple([idSchema, idSchema, z.number()]).safeParse([classId, studentId, extra]);
   if (!parsed.success) return incomplete();
-  const allowed = await setExtraAttempts(await getViewer(), ...parsed.data);
-  if (allowed.ok) revalidatePath(routes.teacher.classRoster(classId));
-  return allowed;
+  const [id, student, more] = parsed.data;
+  return shown(id, await setExtraAttempts(await getViewer(), student, more));
 }
 
 export async function allowExtraTime(
-  classId: string,
-  studentId: string,
-  extraTime: string,
+  classId: unknown,
+  studentId: unknown,
+  extraTime: unknown,
 ): Promise<Result<null>> {
-  const parsed = idSchema.safeParse(studentId);
+  const parsed = idsSchema.safeParse([classId, studentId]);
   if (!parsed.success) return incomplete();
-  const allowed = await setExtraTime(await getViewer(), parsed.data, extraTime);
-  if (allowed.ok) revalidatePath(routes.teacher.classRoster(classId));
-  return allowed;
+  const [id, student] = parsed.data;
+  return shown(id, await setExtraTime(await getViewer(), student, extraTime));
 }
 
-export async function remove(classId: string, studentId: string): Promise<Result<null>> {
-  const parsed = idSchema.safeParse(studentId);
+export async function remove(classId: unknown, studentId: unknown): Promise<Result<null>> {
+  const parsed = idsSchema.safeParse([classId, studentId]);
   if (!parsed.success) return incomplete();
-  const removed = await removeStudent(await getViewer(), parsed.data);
-  if (removed.ok) revalidatePath(routes.teacher.classRoster(classId));
-  return removed;
+  const [id, student] = parsed.data;
+  return shown(id, await removeStudent(await getViewer(), student));
 }
 
 /** Has left the class, or is back in it. */
 export async function markLeft(
-  classId: string,
-  studentId: string,
-  left: boolean,
+  classId: unknown,
+  studentId: unknown,
+  left: unknown,
 ): Promise<Result<null>> {
-  const parsed = z.tuple([idSchema, z.boolean()]).safeParse([studentId, left]);
+  const parsed = z.tuple([idSchema, idSchema, z.boolean()]).safeParse([classId, studentId, left]);
   if (!parsed.success) return incomplete();
-  const marked = await setLeft(await getViewer(), ...parsed.data);
-  if (marked.ok) revalidatePath(routes.teacher.classRoster(classId));
-  return marked;
+  const [id, student, hasLeft] = parsed.data;
+  return shown(id, await setLeft(await getViewer(), student, hasLeft));
 }

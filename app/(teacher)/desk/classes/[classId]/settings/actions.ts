@@ -15,14 +15,16 @@ import {
   setIdleSignOut,
   setRetentionDate,
 } from '@/lib/data/classes';
+import { parsedId } from '@/lib/data/ids';
 import { routes } from '@/lib/routes';
 import { done, readForm, refused } from '../../../read-form';
 
 export async function rename(
-  classId: string,
+  sentClassId: unknown,
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
+  const classId = parsedId(sentClassId);
   const form = readForm(z.object({ name: z.string() }), formData);
   if (!form.ok) return form.answer;
   const renamed = await renameClass(await getViewer(), classId, form.value.name);
@@ -31,7 +33,8 @@ export async function rename(
   return { ...done('Renamed.'), kept: form.kept };
 }
 
-export async function newCode(classId: string): Promise<FormAnswer> {
+export async function newCode(sentClassId: unknown): Promise<FormAnswer> {
+  const classId = parsedId(sentClassId);
   const rotated = await rotateClassCode(await getViewer(), classId);
   if (!rotated.ok) return refused(rotated.problem, {});
   revalidatePath(routes.teacher.classGradebook(classId), 'layout');
@@ -41,10 +44,11 @@ export async function newCode(classId: string): Promise<FormAnswer> {
 const idleChoice = z.object({ idle: z.enum(['usual', '10', '20', '40']) });
 
 export async function chooseIdle(
-  classId: string,
+  sentClassId: unknown,
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
+  const classId = parsedId(sentClassId);
   const form = readForm(idleChoice, formData);
   if (!form.ok) return form.answer;
   const minutes = form.value.idle === 'usual' ? null : Number(form.value.idle);
@@ -55,10 +59,11 @@ export async function chooseIdle(
 }
 
 export async function chooseRetention(
-  classId: string,
+  sentClassId: unknown,
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
+  const classId = parsedId(sentClassId);
   const form = readForm(z.object({ retentionDate: z.string() }), formData);
   if (!form.ok) return form.answer;
   const chosen = await setRetentionDate(await getViewer(), classId, form.value.retentionDate);
@@ -67,7 +72,8 @@ export async function chooseRetention(
   return { ...done('Saved.'), kept: form.kept };
 }
 
-export async function archive(classId: string): Promise<FormAnswer> {
+export async function archive(sentClassId: unknown): Promise<FormAnswer> {
+  const classId = parsedId(sentClassId);
   const archived = await archiveClass(await getViewer(), classId);
   if (!archived.ok) return refused(archived.problem, {});
   revalidatePath(routes.teacher.desk());
@@ -75,7 +81,8 @@ export async function archive(classId: string): Promise<FormAnswer> {
   return done('Archived.');
 }
 
-export async function takeBack(classId: string): Promise<FormAnswer> {
+export async function takeBack(sentClassId: unknown): Promise<FormAnswer> {
+  const classId = parsedId(sentClassId);
   const taken = await takeBackClass(await getViewer(), classId);
   if (!taken.ok) return refused(taken.problem, {});
   revalidatePath(routes.teacher.desk());
@@ -85,10 +92,11 @@ export async function takeBack(classId: string): Promise<FormAnswer> {
 
 /** The name must be typed: a wrong click must not delete a class. */
 export async function removeClass(
-  classId: string,
+  sentClassId: unknown,
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
+  const classId = parsedId(sentClassId);
   const form = readForm(z.object({ typedName: z.string() }), formData);
   if (!form.ok) return form.answer;
   const viewer = await getViewer();

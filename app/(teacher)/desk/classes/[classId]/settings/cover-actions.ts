@@ -7,14 +7,16 @@ import { coverEndText } from '@/components/desk/people/cover-end-text';
 import { getViewer } from '@/lib/auth/session';
 import { getClass } from '@/lib/data/classes';
 import { createCoverLink, endCoverLink } from '@/lib/data/cover';
+import { parsedId } from '@/lib/data/ids';
 import { notFound, type Result } from '@/lib/data/result';
 import { routes } from '@/lib/routes';
 import { done, readForm, refused } from '../../../read-form';
 
 /** The path leaves the server here, once. */
 export async function makeCoverLink(
-  classId: string,
+  sentClassId: unknown,
 ): Promise<Result<{ path: string; until: string }>> {
+  const classId = parsedId(sentClassId);
   const viewer = await getViewer();
   const details = await getClass(viewer, classId);
   if (details === null) return notFound();
@@ -29,10 +31,11 @@ export async function makeCoverLink(
 }
 
 export async function endCover(
-  classId: string,
+  sentClassId: unknown,
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
+  const classId = parsedId(sentClassId);
   const form = readForm(z.object({ coverId: z.string().max(100) }), formData);
   if (!form.ok) return form.answer;
   const ended = await endCoverLink(await getViewer(), form.value.coverId);

@@ -5,6 +5,7 @@ import { redirect } from 'next/navigation';
 import { z } from 'zod';
 import type { FormAnswer } from '@/components/desk/action-form';
 import { getViewer } from '@/lib/auth/session';
+import { parsedId } from '@/lib/data/ids';
 import { inviteTeacher } from '@/lib/data/invitations';
 import { takeBackInvitation } from '@/lib/data/open-invitations';
 import { changeRole, handOverClass, removeMember } from '@/lib/data/members';
@@ -15,11 +16,13 @@ import { done, readForm, refused } from '../../../read-form';
 const role = z.enum(['teacher', 'observer']);
 
 export async function giveRole(
-  classId: string,
-  teacherId: string,
+  sentClassId: unknown,
+  sentTeacherId: unknown,
   _before: FormAnswer,
   formData: FormData,
 ): Promise<FormAnswer> {
+  const classId = parsedId(sentClassId);
+  const teacherId = parsedId(sentTeacherId);
   const form = readForm(z.object({ from: role, to: role }), formData);
   if (!form.ok) return form.answer;
   const changed = await changeRole(await getViewer(), classId, { teacherId, ...form.value });
@@ -28,14 +31,17 @@ export async function giveRole(
   return done('');
 }
 
-export async function takeOut(classId: string, teacherId: string): Promise<FormAnswer> {
+export async function takeOut(sentClassId: unknown, sentTeacherId: unknown): Promise<FormAnswer> {
+  const classId = parsedId(sentClassId);
+  const teacherId = parsedId(sentTeacherId);
   const removed = await removeMember(await getViewer(), classId, teacherId);
   if (!removed.ok) return refused(removed.problem, {});
   revalidatePath(routes.teacher.classSettings(classId));
   return done('Taken out.');
 }
 
-export async function leaveClass(classId: string): Promise<FormAnswer> {
+export async function leaveClass(sentClassId: unknown): Promise<FormAnswer> {
+  const classId = parsedId(sentClassId);
   const viewer = await getViewer();
   const left = await removeMember(
     viewer,
@@ -47,7 +53,9 @@ export async function leaveClass(classId: string): Promise<FormAnswer> {
   redirect(routes.teacher.desk());
 }
 
-export async function handOver(classId: string, teacherId: string): Promise<FormAnswer> {
+export async function handOver(sentClassId: unknown, sentTeacherId: unknown): Promise<FormAnswer> {
+  const classId = parsedId(sentClassId);
+  const teacherId = parsedId(sentTeacherId);
   const handed = await handOverClass(await getViewer(), classId, teacherId);
   if (!handed.ok) return refused(handed.problem, {});
   revalidatePath(routes.teacher.classGradebook(classId), 'layout');
@@ -57,10 +65,9 @@ export async function handOver(classId: string, teacherId: string): Promise<Form
 const invitationSchema = z.object({ classId: z.string().max(100), role });
 
 /** The path alone leaves the server, once: whoever has it can open an account. */
-export async function inviteInto(input: {
-  classId: string | null;
-  role: 'teacher' | 'observer';
-}): Promise<Result<{ path: string; expiresAt: string }>> {
+export async function inviteInto(
+  input: unknown,
+): Promise<Result<{ path: string; expiresAt: string }>> {
   const parsed = invitationSchema.safeParse(input);
   if (!parsed.success) return failure('bad-input', 'Choose a role.');
   const invited = await inviteTeacher(await getViewer(), parsed.data);
@@ -70,7 +77,11 @@ export async function inviteInto(input: {
   return { ok: true, value: { path: routes.invitation(token), expiresAt } };
 }
 
-export async function takeBackLink(classId: string, invitationId: string): Promise<FormAnswer> {
+export async function takeBackLink(
+  sentClassId: unknown,
+  invitationId: unknown,
+): Promise<FormAnswer> {
+  const classId = parsedId(sentClassId);
   const taken = await takeBackInvitation(await getViewer(), invitationId);
   if (!taken.ok) return refused(taken.problem, {});
   revalidatePath(routes.teacher.classSettings(classId));
