@@ -37,8 +37,8 @@ export function readWaiting(text: string | null): { waiting: Waiting[]; unread: 
   return { waiting, unread };
 }
 
-/** What is no list, or no JSON, counts as one item. */
-function listIn(text: string | null): unknown[] {
+/** What a device has written down, unread. What is no list, or no JSON, counts as one item. */
+export function listIn(text: string | null): unknown[] {
   if (text === null) return [];
   try {
     const read: unknown = JSON.parse(text);

@@ -55,6 +55,25 @@ class Disk {
   }
 }
 
+/** One that has room for so many characters, names and texts together. */
+class SmallDisk extends Disk {
+  #room = Infinity;
+  fillUp(): void {
+    this.#room = this.#used();
+  }
+  override setItem(name: string, text: string): void {
+    const before = this.getItem(name);
+    super.setItem(name, text);
+    if (this.#used() <= this.#room) return;
+    if (before === null) this.removeItem(name);
+    else super.setItem(name, before);
+    throw new Error('The quota has been exceeded.');
+  }
+  #used(): number {
+    return Object.entries(this).join('').length;
+  }
+}
+
 let disk: Disk;
 beforeEach(() => {
   disk = new Disk();
@@ -82,6 +101,50 @@ test('one that is put aside later takes nobody’s place', () => {
   writeQueue(owner, []);
   expect(countUnread(owner)).toBe(3);
   expect(JSON.stringify(disk)).toContain('two');
+});
+
+describe('on a device that is full to the last character', () => {
+  const strange = ['one', 'two', 'three'].map((of) => ({ of }));
+  let small: SmallDisk;
+  beforeEach(() => {
+    small = new SmallDisk();
+    vi.stubGlobal('window', { localStorage: small });
+    small.setItem(queueName, JSON.stringify([...strange, waiting]));
+    small.fillUp();
+  });
+  const here = () => JSON.stringify(small);
+  const expectAll = () => {
+    for (const { of } of strange) expect(here().split(`\\"${of}\\"`)).toHaveLength(2);
+    expect(countUnread(owner)).toBe(3);
+  };
+
+  it('no note that cannot be read is lost, nor one that can', () => {
+    expect(readQueue(owner)).toEqual([waiting]);
+    expectAll();
+    expect(readQueue(owner)).toEqual([waiting]);
+    expectAll();
+  });
+
+  it('they stay when the others have been sent, and are given up with the class’s notes', () => {
+    expect(writeQueue(owner, readQueue(owner))).toBe(true);
+    expectAll();
+    expect(writeQueue(owner, [])).toBe(true);
+    expect(readQueue(owner)).toEqual([]);
+    expectAll();
+    forgetQueue(owner);
+    expect(countUnread(owner)).toBe(0);
+    expect(here()).toBe('{}');
+  });
+});
+
+test('a page that went while it put notes aside has put none aside twice', () => {
+  const text = JSON.stringify([{ of: 'tomorrow' }, waiting]);
+  disk.setItem(queueName, text);
+  readQueue(owner);
+  disk.setItem(queueName, text);
+  expect(countUnread(owner)).toBe(1);
+  expect(readQueue(owner)).toEqual([waiting]);
+  expect(countUnread(owner)).toBe(1);
 });
 
 const sheet: SignOffSheet = {

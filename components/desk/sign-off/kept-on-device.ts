@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { conditionsSchema } from '@/lib/mastery/sign-off-note';
-import { readWaiting, type Waiting } from '@/lib/mastery/sign-off-queue';
+import { listIn, readWaiting, type Waiting } from '@/lib/mastery/sign-off-queue';
 import { signOffSheetSchema, type SignOffSheet } from '@/lib/mastery/sign-off-sheet';
 
 /**
@@ -50,38 +50,53 @@ function read<T>(name: string, schema: z.ZodType<T>): T | null {
 const names = (prefix: string): string[] =>
   Object.keys(storage() ?? {}).filter((name) => name.startsWith(`${prefix}:`));
 
-const unreadPrefix = (owner: Owner): string => `${nameOf(queuePrefix, owner)}:unread:`;
-const unreadNames = (owner: Owner): string[] =>
-  Object.keys(storage() ?? {}).filter((name) => name.startsWith(unreadPrefix(owner)));
+const asideName = (owner: Owner): string => `${nameOf(queuePrefix, owner)}:unread`;
+/** Earlier versions of the page put each note aside under a name of its own, which begins alike. */
+const asideNames = (owner: Owner): string[] =>
+  names(queuePrefix).filter((name) => name.startsWith(asideName(owner)));
 
-/** Notes that another version of the page has written are put aside one by one, never written over. */
+const textAt = (name: string): string | null => storage()?.getItem(name) ?? null;
+const unreadInQueue = (owner: Owner): unknown[] =>
+  readWaiting(textAt(nameOf(queuePrefix, owner))).unread;
+
+/** Those that are not in the list yet: a page may have gone between putting aside and shortening the queue. */
+function newIn(unread: readonly unknown[], aside: readonly unknown[]): unknown[] {
+  const known = new Set(aside.map((one) => JSON.stringify(one)));
+  return unread.filter((one) => !known.has(JSON.stringify(one)));
+}
+
+/**
+ * Notes that another version of the page has written are put aside, never written over. Where there is no
+ * room to put them aside, they stay in the queue.
+ */
 export function readQueue(owner: Owner): Waiting[] {
-  const name = nameOf(queuePrefix, owner);
-  const { waiting, unread } = readWaiting(storage()?.getItem(name) ?? null);
+  const { waiting, unread } = readWaiting(textAt(nameOf(queuePrefix, owner)));
   if (unread.length > 0) {
-    // As much is kept as before; in this order it never needs more room than there is.
-    writeQueue(owner, waiting);
-    const taken = new Set(unreadNames(owner));
-    let number = 0;
-    for (const one of unread) {
-      while (taken.has(`${unreadPrefix(owner)}${String(number)}`)) number += 1;
-      write(`${unreadPrefix(owner)}${String(number)}`, one);
-      number += 1;
+    const aside = listIn(textAt(asideName(owner)));
+    // First there, then no longer here: at every instant each is in one of the two at least.
+    if (write(asideName(owner), [...aside, ...newIn(unread, aside)])) {
+      writeOnly(owner, waiting);
     }
   }
   return waiting;
 }
 
-/** How many notes lie aside, since this version of the page cannot read them. */
-export const countUnread = (owner: Owner): number => unreadNames(owner).length;
+/** How many notes lie on this device, since this version of the page cannot read them. */
+export function countUnread(owner: Owner): number {
+  const aside = asideNames(owner).flatMap((name) => listIn(textAt(name)));
+  return aside.length + newIn(unreadInQueue(owner), aside).length;
+}
 
-/** False when the browser keeps nothing. */
-export function writeQueue(owner: Owner, waiting: readonly Waiting[]): boolean {
+function writeOnly(owner: Owner, items: readonly unknown[]): boolean {
   const name = nameOf(queuePrefix, owner);
-  if (waiting.length > 0) return write(name, waiting);
+  if (items.length > 0) return write(name, items);
   storage()?.removeItem(name);
   return true;
 }
+
+/** False when the browser keeps nothing. What could not be put aside stays. */
+export const writeQueue = (owner: Owner, waiting: readonly Waiting[]): boolean =>
+  writeOnly(owner, [...unreadInQueue(owner), ...waiting]);
 
 export const isQueueOf = (owner: Owner, name: string | null): boolean =>
   name === nameOf(queuePrefix, owner);
@@ -174,7 +189,7 @@ export const forgetSheets = (): boolean => forget(() => true);
 /** Gives up what waits of a class, for good. */
 export function forgetQueue(owner: Owner): void {
   storage()?.removeItem(nameOf(queuePrefix, owner));
-  for (const name of unreadNames(owner)) storage()?.removeItem(name);
+  for (const name of asideNames(owner)) storage()?.removeItem(name);
 }
 
 const eveningSchema = z.object({
