@@ -70,9 +70,16 @@ const hashesOf = (token: string): string[] => [
   tokenHashOf(normaliseClassCode(token)),
 ];
 
+/** Into an archived class nobody comes any more. */
+const opens = (now: Date) => ({
+  usedAt: null,
+  expiresAt: { gt: now },
+  OR: [{ classId: null }, { class: { archivedAt: null } }],
+});
+
 const openInvitation = (token: string, now: Date) =>
   db().invitation.findFirst({
-    where: { tokenHash: { in: hashesOf(token) }, usedAt: null, expiresAt: { gt: now } },
+    where: { tokenHash: { in: hashesOf(token) }, ...opens(now) },
     select: {
       id: true,
       kind: true,
@@ -82,7 +89,7 @@ const openInvitation = (token: string, now: Date) =>
     },
   });
 
-/** What a token opens; null when it is unknown, used or out of date. */
+/** What a token opens; null when it is unknown, used, out of date or into an archived class. */
 export async function readInvitation(
   token: string,
   clock: Clock = systemClock,
@@ -132,10 +139,12 @@ const newTeacherSchema = z.object({
   password: newPasswordSchema,
 });
 
-const invitationRefused = () =>
+const invitationRefused = (kind: 'first-teacher' | 'teacher') =>
   failure(
     'invitation-refused',
-    'This token is unknown, used or out of date. Ask for a new one.',
+    kind === 'first-teacher'
+      ? 'This token is unknown, used or out of date. Ask for a new one.'
+      : 'This invitation is unknown, used, taken back or out of date, or its class has been archived. Ask the colleague who sent it.',
     'token',
   );
 
@@ -161,7 +170,7 @@ export async function createTeacherFromInvitation(
   const invitation = await openInvitation(token, now);
   if (invitation === null || (invitation.kind === 'first_teacher') !== (kind === 'first-teacher')) {
     await attempt.failed();
-    return invitationRefused();
+    return invitationRefused(kind);
   }
   const account = await db().teacher.findUnique({
     where: { email },
@@ -178,9 +187,10 @@ export async function createTeacherFromInvitation(
   const passwordHash = account?.passwordHash ?? (await hashSecret(password));
   try {
     const teacherId = await db().$transaction(async (transaction) => {
-      // Used up first: of two that come together, one finds nothing left.
+      // Used up first: of two that come together, one finds nothing left, and so does whoever is overtaken by
+      // the archiving of the class.
       const { count } = await transaction.invitation.updateMany({
-        where: { id: invitation.id, usedAt: null },
+        where: { id: invitation.id, ...opens(now) },
         data: { usedAt: now },
       });
       if (count === 0) return null;
@@ -201,7 +211,7 @@ export async function createTeacherFromInvitation(
       }
       return teacher.id;
     });
-    if (teacherId === null) return invitationRefused();
+    if (teacherId === null) return invitationRefused(kind);
     await attempt.succeeded();
     await logSecurityEvent('teacher-created', teacherId, clock);
     return success({ teacherId });

@@ -5,6 +5,7 @@ import { classAccessSelect, mayWithClass } from './access';
 import { writeAudit } from './audit';
 import { systemClock, type Clock } from './clock';
 import { db, type Transaction } from './db';
+import { closeInvitationsOf } from './open-invitations';
 import { failure, notFound, success, type Result } from './result';
 
 export type ClassMember = {
@@ -76,7 +77,8 @@ export async function changeRole(
 }
 
 /**
- * The owner takes a colleague out, or a colleague leaves. What they set and wrote stays. The owner
+ * The owner takes a colleague out, or a colleague leaves. What they set and wrote stays, but
+ * for the links that they invited others with and that nobody has used. The owner
  * hands the class over first: a class without an owner could not be deleted by anybody.
  */
 export async function removeMember(
@@ -108,6 +110,7 @@ export async function removeMember(
       );
     }
     await transaction.classMember.delete({ where: { classId_teacherId: { classId, teacherId } } });
+    await closeInvitationsOf(transaction, viewer, { classId, teacherId }, clock);
     await audit(transaction, viewer, { classId, teacherId, from: member.role, to: null }, clock);
     return success(null);
   });

@@ -1,9 +1,15 @@
 import 'server-only';
-import { canRunClass, canTakeFromClass, type ClassRole, type Viewer } from '../auth/policy';
+import {
+  canOwnClass,
+  canTakeFromClass,
+  type ClassAccess,
+  type ClassRole,
+  type Viewer,
+} from '../auth/policy';
 import { classAccessSelect, mayWithClass, teacherIdOf } from './access';
 import { writeAudit } from './audit';
 import { systemClock, type Clock } from './clock';
-import { db } from './db';
+import { db, type Transaction } from './db';
 import { idOrNull } from './ids';
 import { notFound, success, type Result } from './result';
 import { logSecurityEvent } from './security-log';
@@ -21,6 +27,8 @@ export type OpenInvitation = {
   /** UTC, ISO 8601. */
   madeAt: string;
   expiresAt: string;
+  /** Its class is archived: it opens nothing until the class is taken back. */
+  rests: boolean;
   /** Whether the viewer may take it back. */
   canTakeBack: boolean;
 };
@@ -38,15 +46,15 @@ const open = (now: Date) => ({ kind: 'teacher', usedAt: null, expiresAt: { gt: n
 
 /**
  * Whoever made it may take it back, wherever they teach now; so may the owner of the class it lets into,
- * who answers for who teaches there.
+ * who answers for who teaches there, archived or not.
  */
 const mayTakeBack = (viewer: Viewer, { invitedBy, class: into }: Row): boolean =>
   viewer.kind === 'teacher' &&
-  (invitedBy?.id === viewer.teacherId || (into !== null && canRunClass(viewer, into)));
+  (invitedBy?.id === viewer.teacherId || (into !== null && canOwnClass(viewer, into)));
 
 type Row = {
   invitedBy: { id: string } | null;
-  class: Parameters<typeof canRunClass>[1] | null;
+  class: ClassAccess | null;
 };
 
 /** The links into a class that still work, latest first; for its owner and teachers, else null. */
@@ -85,6 +93,7 @@ async function list(
     className: row.class?.name ?? null,
     madeAt: row.createdAt.toISOString(),
     expiresAt: row.expiresAt.toISOString(),
+    rests: row.class !== null && row.class.archivedAt !== null,
     canTakeBack: mayTakeBack(viewer, row),
   }));
 }
@@ -100,24 +109,57 @@ export async function takeBackInvitation(
 ): Promise<Result<null>> {
   const id = idOrNull(invitationId);
   if (id === null) return notFound();
-  const where = { id, ...open(clock.now()) };
-  const invitation = await db().invitation.findFirst({ where, select });
-  if (invitation === null || !mayTakeBack(viewer, invitation)) return notFound();
-  const gone = await db().$transaction(async (transaction) => {
-    const { count } = await transaction.invitation.deleteMany({ where });
-    if (count === 0) return false;
-    if (invitation.class !== null) {
-      const entry = {
-        classId: invitation.class.id,
-        action: 'invitation-taken-back',
-        subject: `invitation ${id}`,
-        before: { role: invitation.role, expiresAt: invitation.expiresAt.toISOString() },
-      };
-      await writeAudit(transaction, viewer, entry, clock);
-    }
-    return true;
+  const invitation = await db().invitation.findFirst({
+    where: { id, ...open(clock.now()) },
+    select,
   });
+  if (invitation === null || !mayTakeBack(viewer, invitation)) return notFound();
+  const gone = await db().$transaction((transaction) =>
+    close(transaction, viewer, invitation, clock),
+  );
   if (!gone) return notFound();
   await logSecurityEvent('invitation-taken-back', teacherIdOf(viewer), clock);
   return success(null);
+}
+
+/**
+ * Takes back the links that a teacher made into a class: whoever is out of it keeps no way back in.
+ * Internal: called after authorising.
+ */
+export async function closeInvitationsOf(
+  transaction: Transaction,
+  viewer: Viewer,
+  { classId, teacherId }: { classId: string; teacherId: string },
+  clock: Clock,
+): Promise<void> {
+  const made = await transaction.invitation.findMany({
+    where: { classId, invitedById: teacherId, ...open(clock.now()) },
+    orderBy: { id: 'asc' },
+    select,
+  });
+  for (const invitation of made) await close(transaction, viewer, invitation, clock);
+}
+
+/** False where it was used or taken back meanwhile. */
+async function close(
+  transaction: Transaction,
+  viewer: Viewer,
+  invitation: { id: string; role: ClassRole | null; expiresAt: Date; class: ClassAccess | null },
+  clock: Clock,
+): Promise<boolean> {
+  const { id, role, expiresAt, class: into } = invitation;
+  const { count } = await transaction.invitation.deleteMany({
+    where: { id, ...open(clock.now()) },
+  });
+  if (count === 0) return false;
+  if (into !== null) {
+    const entry = {
+      classId: into.id,
+      action: 'invitation-taken-back',
+      subject: `invitation ${id}`,
+      before: { role, expiresAt: expiresAt.toISOString() },
+    };
+    await writeAudit(transaction, viewer, entry, clock);
+  }
+  return true;
 }

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import type { Viewer } from '@/lib/auth/policy';
-import { archiveClass } from '@/lib/data/archive';
+import { archiveClass, takeBackClass } from '@/lib/data/archive';
 import { db } from '@/lib/data/db';
 import { createTeacherFromInvitation, inviteTeacher, readInvitation } from '@/lib/data/invitations';
 import {
@@ -8,6 +8,8 @@ import {
   listOwnInvitations,
   takeBackInvitation,
 } from '@/lib/data/open-invitations';
+import { handOverClass, removeMember } from '@/lib/data/members';
+import { tokenHashOf } from '@/lib/data/tokens';
 import { coverOf } from '../support/cover';
 import { at, codeOf, makeSchool, monday, valueOf } from '../support/school';
 import { useSchoolDatabase } from '../support/school-database';
@@ -19,16 +21,27 @@ beforeEach(async () => {
   school = await makeSchool();
 });
 
-const idOf = async (viewer: Viewer): Promise<string> =>
-  (await listOwnInvitations(viewer, monday))?.[0]?.invitationId ?? '';
-const intoClass = async (role: 'teacher' | 'observer' = 'observer') => {
-  const made = await inviteTeacher(school.owner, { classId: school.classId, role }, monday);
-  return { ...valueOf(made), id: await idOf(school.owner) };
+const invite = async (viewer: Viewer, into: Parameters<typeof inviteTeacher>[1]) => {
+  const { token, expiresAt } = valueOf(await inviteTeacher(viewer, into, monday));
+  const { id } = await db().invitation.findUniqueOrThrow({
+    where: { tokenHash: tokenHashOf(token) },
+    select: { id: true },
+  });
+  return { token, expiresAt, id };
 };
-const toAccount = async (viewer: Viewer) => {
-  const made = await inviteTeacher(viewer, { classId: null, role: 'teacher' }, monday);
-  return { ...valueOf(made), id: await idOf(viewer) };
-};
+const intoClass = (role: 'teacher' | 'observer' = 'observer') =>
+  invite(school.owner, { classId: school.classId, role });
+const toAccount = (viewer: Viewer) => invite(viewer, { classId: null, role: 'teacher' });
+/** Somebody new follows the link. */
+const follow = ({ token, id }: { token: string; id: string }) =>
+  createTeacherFromInvitation(
+    'teacher',
+    { token, displayName: 'Robin', email: `${id}@school.example`, password: 'a short sentence' },
+    { device: null, address: null },
+    monday,
+  );
+const handOver = async () =>
+  valueOf(await handOverClass(school.owner, school.classId, school.colleague.teacherId, monday));
 const outsiders = (): Viewer[] => [
   school.observer,
   school.stranger,
@@ -50,6 +63,7 @@ describe('the invitations to a class that are open', () => {
         className: 'Year 8',
         madeAt: '2026-11-30T09:00:00.000Z',
         expiresAt: '2026-12-07T09:00:00.000Z',
+        rests: false,
         canTakeBack: true,
       },
     ]);
@@ -73,13 +87,7 @@ describe('the invitations to a class that are open', () => {
     const week = at('2026-12-07T09:00:00Z');
     expect(await listClassInvitations(school.owner, school.classId, week)).toEqual([]);
     expect(codeOf(await takeBackInvitation(school.owner, id, week))).toBe('not-found');
-    const person = {
-      displayName: 'Robin',
-      email: `${id}@school.example`,
-      password: 'a short sentence',
-    };
-    const origin = { device: null, address: null };
-    valueOf(await createTeacherFromInvitation('teacher', { token, ...person }, origin, monday));
+    valueOf(await follow({ token, id }));
     expect(await listClassInvitations(school.owner, school.classId, monday)).toEqual([]);
     expect(codeOf(await takeBackInvitation(school.owner, id, monday))).toBe('not-found');
   });
@@ -132,14 +140,7 @@ describe('taking an invitation back', () => {
 
   test('falls to the new owner too when the class is handed over', async () => {
     const { id } = await intoClass();
-    await db().classMember.updateMany({
-      where: { classId: school.classId, teacherId: school.owner.teacherId },
-      data: { role: 'teacher' },
-    });
-    await db().classMember.updateMany({
-      where: { classId: school.classId, teacherId: school.colleague.teacherId },
-      data: { role: 'owner' },
-    });
+    await handOver();
     expect(codeOf(await takeBackInvitation(school.colleague, id, monday))).toBe('ok');
   });
 
@@ -173,6 +174,19 @@ describe('taking an invitation back', () => {
     expect(codeOf(await takeBackInvitation(school.owner, id, monday))).toBe('ok');
   });
 
+  test('works for one into an archived class by its new owner too, and by nobody else', async () => {
+    const { id } = await intoClass();
+    await handOver();
+    valueOf(await archiveClass(school.colleague, school.classId, monday));
+    expect(await listClassInvitations(school.colleague, school.classId, monday)).toMatchObject([
+      { invitationId: id, rests: true, canTakeBack: true },
+    ]);
+    for (const viewer of outsiders()) {
+      expect(codeOf(await takeBackInvitation(viewer, id, monday))).toBe('not-found');
+    }
+    expect(codeOf(await takeBackInvitation(school.colleague, id, monday))).toBe('ok');
+  });
+
   test('never reaches the token that makes the first teacher', async () => {
     const { id } = await db().invitation.create({
       data: {
@@ -185,5 +199,50 @@ describe('taking an invitation back', () => {
     });
     expect(codeOf(await takeBackInvitation(school.owner, id, monday))).toBe('not-found');
     await db().invitation.delete({ where: { id } });
+  });
+});
+
+describe('an invitation into a class that was archived', () => {
+  test('lets nobody in, and says why that may be; when the class is taken back it opens again', async () => {
+    const link = await intoClass();
+    const account = await toAccount(school.owner);
+    valueOf(await archiveClass(school.owner, school.classId, monday));
+    expect(await readInvitation(link.token, monday)).toBeNull();
+    const refused = await follow(link);
+    expect(codeOf(refused)).toBe('invitation-refused');
+    expect(refused.ok ? '' : refused.problem.message).toContain('archived');
+    expect(await db().classMember.count({ where: { classId: school.classId } })).toBe(3);
+    expect(await readInvitation(account.token, monday)).not.toBeNull();
+    valueOf(await takeBackClass(school.owner, school.classId, monday));
+    expect(codeOf(await follow(link))).toBe('ok');
+  });
+});
+
+describe('whoever is out of a class', () => {
+  test.each(['taken out', 'gone by themselves'])('keeps no link into it: %s', async (how) => {
+    const link = await intoClass('teacher');
+    const account = await toAccount(school.owner);
+    await handOver();
+    const made = { classId: school.classId, role: 'observer' as const };
+    const other = valueOf(await inviteTeacher(school.colleague, made, monday));
+    const remover = how === 'taken out' ? school.colleague : school.owner;
+    valueOf(await removeMember(remover, school.classId, school.owner.teacherId, monday));
+    expect(await readInvitation(link.token, monday)).toBeNull();
+    expect(codeOf(await follow(link))).toBe('invitation-refused');
+    expect(await listOwnInvitations(school.owner, monday)).toMatchObject([
+      { invitationId: account.id, className: null },
+    ]);
+    expect(
+      await db().audit.count({
+        where: {
+          classId: school.classId,
+          action: 'invitation-taken-back',
+          subject: `invitation ${link.id}`,
+          teacherId: remover.teacherId,
+        },
+      }),
+    ).toBe(1);
+    expect(await readInvitation(other.token, monday)).not.toBeNull();
+    expect(await readInvitation(account.token, monday)).not.toBeNull();
   });
 });

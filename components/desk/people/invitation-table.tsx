@@ -42,7 +42,12 @@ export function InvitationTable({
                 <span className="block text-sm font-normal text-soft">by {maker}</span>
               </th>
               <td className="min-w-32">{invitedAs(invitation, withClass)}</td>
-              <td className="min-w-28">{zonedTimeText(invitation.expiresAt, timeZone)}</td>
+              <td className="min-w-28">
+                {zonedTimeText(invitation.expiresAt, timeZone)}
+                {invitation.rests && (
+                  <span className="block text-sm text-soft">not while the class is archived</span>
+                )}
+              </td>
               <td>
                 {invitation.canTakeBack ? (
                   <ConfirmAction

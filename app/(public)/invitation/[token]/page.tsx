@@ -37,8 +37,9 @@ export default async function InvitationPage({ params }: { params: Promise<unkno
           action={<LinkButton href={routes.signIn.teacher()}>Sign in to your desk</LinkButton>}
         >
           <p>
-            It works once and for seven days, so it may have been used or run out; or the link was
-            cut short on its way. Ask the colleague who sent it for a new one.
+            It works once and for seven days, so it may have been used or run out. Or it was taken
+            back, its class has been archived, or the link was cut short on its way. Ask the
+            colleague who sent it.
           </p>
         </EmptyState>
       </>
