@@ -1,6 +1,6 @@
 'use client';
 
-import { useReachingAction } from '@/components/desk/use-form-action';
+import { useReachingAction } from '@/components/ui/use-form-action';
 import { ErrorSummary } from '@/components/ui/error-summary';
 import { Field } from '@/components/ui/field';
 import { SubmitButton } from '@/components/ui/submit-button';

@@ -7,7 +7,7 @@ import { StatusLine } from '@/components/ui/status-line';
 import { SubmitButton } from '@/components/ui/submit-button';
 import { TextArea, TextInput } from '@/components/ui/text-input';
 import type { ButtonVariant } from '@/components/ui/button-look';
-import { useFormAction, type FormActionFunction, type FormAnswer } from './use-form-action';
+import { useFormAction, type FormActionFunction, type FormAnswer } from '../ui/use-form-action';
 
 export type { FormAnswer, FormActionFunction };
 

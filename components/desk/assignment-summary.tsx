@@ -1,4 +1,4 @@
-import { lessonName } from '@/components/questions/lesson-name';
+import { lessonName } from '@/lib/wording/lesson-name';
 import { fieldOfView, fieldOfViewText } from './assignment-form/field-of-view';
 import { labText, templateText } from '@/components/grading/template-text';
 import { zonedTimeText } from '@/components/grading/zoned-time';

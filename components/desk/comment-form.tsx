@@ -8,7 +8,7 @@ import { StatusLine } from '@/components/ui/status-line';
 import { SubmitButton } from '@/components/ui/submit-button';
 import { TextArea } from '@/components/ui/text-input';
 import type { FormActionFunction } from './action-form';
-import { useFormAction } from './use-form-action';
+import { useFormAction } from '../ui/use-form-action';
 
 /** What can be commented on, with what is written there already. */
 export type CommentPlace = {

@@ -8,7 +8,7 @@ import { Notice } from '@/components/ui/notice';
 import { StatusLine } from '@/components/ui/status-line';
 import { SubmitButton } from '@/components/ui/submit-button';
 import type { FormActionFunction } from './action-form';
-import { useFormAction } from './use-form-action';
+import { useFormAction } from '../ui/use-form-action';
 
 /** What is asked, and what is done when the answer is yes. */
 type Question = {

@@ -7,7 +7,7 @@ import { SubmitButton } from '@/components/ui/submit-button';
 import { TextLink } from '@/components/ui/text-link';
 import { routes } from '@/lib/routes';
 import type { FormActionFunction } from './action-form';
-import { useFormAction } from './use-form-action';
+import { useFormAction } from '../ui/use-form-action';
 
 /** One difference, in words: the page makes them, so that the browser needs no graders. */
 export type RegradeRow = {

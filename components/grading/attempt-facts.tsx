@@ -1,6 +1,6 @@
 import { Meter } from '@/components/ui/meter';
 import type { AttemptResult } from '@/lib/data/attempts';
-import { lessonName } from '@/components/questions/lesson-name';
+import { lessonName } from '@/lib/wording/lesson-name';
 import { labText, templateText } from './template-text';
 import { zonedTimeText } from './zoned-time';
 import { markText } from './mark-text';

@@ -6,7 +6,7 @@ import type { FaultTemplate } from '@/lib/variants/fault-variant';
 import type { Lab } from '@/lib/variants/labs';
 import type { PairTemplate } from '@/lib/variants/pair-variant';
 import type { RunTemplate } from '@/lib/variants/run-variant';
-import { lessonName } from '@/components/questions/lesson-name';
+import { lessonName } from '@/lib/wording/lesson-name';
 
 export type TemplateText = { name: string; hint: string };
 

@@ -2,7 +2,7 @@ import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, expect, test, vi } from 'vitest';
 import { ChangePasswordForm } from '@/app/(teacher)/desk/account/change-password-form';
-import type { FormActionFunction } from './action-form';
+import type { FormActionFunction } from '../desk/action-form';
 
 afterEach(cleanup);
 

@@ -1,7 +1,9 @@
 'use client';
 
 import { useActionState, useState } from 'react';
-import type { Problem } from '@/lib/data/result';
+
+/** What stands in the way, in words; `field` names the input it belongs to. */
+type Problem = { code: string; message: string; field?: string };
 
 /** What a small form's action answers: a problem with what was typed, or a sentence on what was done. */
 export type FormAnswer = {

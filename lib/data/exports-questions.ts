@@ -2,6 +2,7 @@ import 'server-only';
 import type { ExportedQuestion } from '../exports/question-statement';
 import { itemBank } from '../items/item-bank';
 import { capitalised } from '../wording/capital';
+import { lessonName } from '../wording/lesson-name';
 import { db } from './db';
 
 /** The answered questions of lessons' practice of a class, by card and time. Internal: after authorising. */
@@ -35,7 +36,7 @@ export async function readExportedQuestions(
             studentId: row.studentId,
             name: names === 'shown' ? student.displayName : '',
             lesson: row.lesson,
-            lessonTitle: capitalised(row.lesson.replaceAll('-', ' ')),
+            lessonTitle: lessonName(row.lesson),
             family: row.family,
             familyTitle: titles.get(row.family) ?? capitalised(row.family.replaceAll('-', ' ')),
             template: row.template,

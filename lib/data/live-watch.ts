@@ -1,7 +1,7 @@
 import 'server-only';
 import { systemClock, type Clock } from './clock';
-import { readBoardRows } from './live-demo';
-import { newLiveMemory, type LiveRow } from './live-rows';
+import { newBoardMemory, readBoardRows } from './live-demo';
+import type { LiveRow } from './live-rows';
 
 /** One look at a class, or what looking failed of. */
 export type LiveLook =
@@ -44,7 +44,7 @@ export function watchClass(
   const there = watches.get(classId);
   if (there === undefined) {
     const listeners = new Set([listener]);
-    const memory = newLiveMemory();
+    const memory = newBoardMemory();
     const look = async (): Promise<void> => {
       const at = clock.now();
       // A look that fails is told to the watchers, whose pages then ask anew: nothing else waits for it.

@@ -1,5 +1,4 @@
-import { capitalised } from '@/lib/wording/capital';
-import type { LessonSlug } from '@/lib/course/lessons';
+import { capitalised } from './capital';
 
 /** A lesson as it is called in lists, where its page's own title is not at hand: "Level enough". */
-export const lessonName = (slug: LessonSlug): string => capitalised(slug.replaceAll('-', ' '));
+export const lessonName = (slug: string): string => capitalised(slug.replaceAll('-', ' '));

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { lessonName } from '@/components/questions/lesson-name';
+import { lessonName } from '@/lib/wording/lesson-name';
 import { GradebookStateMark } from '@/components/grading/gradebook/gradebook-state-mark';
 import { labText } from '@/components/grading/template-text';
 import { markText } from '@/components/grading/mark-text';

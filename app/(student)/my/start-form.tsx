@@ -1,7 +1,7 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import { useReachingAction } from '@/components/desk/use-form-action';
+import { useReachingAction } from '@/components/ui/use-form-action';
 import { FieldError } from '@/components/ui/field';
 import { SubmitButton } from '@/components/ui/submit-button';
 import type { ButtonVariant } from '@/components/ui/button-look';

@@ -1,5 +1,5 @@
 import { Button } from '@/components/ui/button';
-import { lessonName } from '@/components/questions/lesson-name';
+import { lessonName } from '@/lib/wording/lesson-name';
 import { givenText } from '../given-text';
 import { isWithoutSky } from './draft-input';
 import { partDraftName, partDraftSettings } from './part-words';

@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import { labText } from '@/components/grading/template-text';
-import { lessonName } from '@/components/questions/lesson-name';
+import { lessonName } from '@/lib/wording/lesson-name';
 import { Button } from '@/components/ui/button';
 import { Field, FieldError } from '@/components/ui/field';
 import { Select } from '@/components/ui/select';

@@ -1,6 +1,6 @@
 import { labText } from '@/components/grading/template-text';
 import { stageWords } from '@/components/lab/dress-rehearsal/stage-words';
-import { lessonName } from '@/components/questions/lesson-name';
+import { lessonName } from '@/lib/wording/lesson-name';
 import type { LiveBoard, LiveNeed, LivePlace, LiveTile } from '@/lib/data/live-board';
 import { routes } from '@/lib/routes';
 import { failedGates } from './failed-gates';

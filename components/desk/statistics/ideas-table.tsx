@@ -1,5 +1,5 @@
 import Link from 'next/link';
-import { lessonName } from '@/components/questions/lesson-name';
+import { lessonName } from '@/lib/wording/lesson-name';
 import { TableFrame } from '@/components/ui/table-frame';
 import type { CommonIdea } from '@/lib/data/class-statistics-ideas';
 import { routes } from '@/lib/routes';

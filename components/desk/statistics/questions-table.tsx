@@ -1,5 +1,5 @@
 import Link from 'next/link';
-import { lessonName } from '@/components/questions/lesson-name';
+import { lessonName } from '@/lib/wording/lesson-name';
 import { TableFrame } from '@/components/ui/table-frame';
 import type { QuestionStatistics } from '@/lib/data/class-statistics-questions';
 import { footingOf } from '@/lib/measurement/small-class';

@@ -8,7 +8,7 @@ import type {
   QuestionOutcome,
 } from '@/lib/grading/questions/question-result';
 import type { QuestionSet } from '@/lib/items/question-set/question-set';
-import { lessonName } from '@/components/questions/lesson-name';
+import { lessonName } from '@/lib/wording/lesson-name';
 import { markText } from '../mark-text';
 import { MarksTable } from '../marks-table';
 import { questionsVerdict, unmarkedWords } from './question-set-words';

@@ -1,6 +1,6 @@
 'use client';
 
-import type { MouseEvent, ReactNode } from 'react';
+import { useRef, type MouseEvent, type ReactNode } from 'react';
 import { Button } from '@/components/ui/button';
 import { ordinalOf } from './pair-words';
 import type { PairLabModel } from './use-pair-lab';
@@ -12,6 +12,7 @@ import type { PairLabModel } from './use-pair-lab';
  */
 export function PairControl({ lab, sending }: { lab: PairLabModel; sending: ReactNode }) {
   const { stage, choice } = lab;
+  const swallowSecondClick = useSecondClickSwallowed(JSON.stringify(stage));
   return (
     <div
       role="group"
@@ -33,13 +34,17 @@ export function PairControl({ lab, sending }: { lab: PairLabModel; sending: Reac
 
 /**
  * Each step's button stands where the last one's stood: the second click of a double click would answer
- * what nobody has read yet, or submit. Key presses count no clicks (UI Events, 3.4.1: `detail`).
+ * what nobody has read yet, or submit. Within one step quick clicks count: the mount's proposals can be
+ * leafed through. Key presses count no clicks (UI Events, 3.4.1: `detail`).
  */
-function swallowSecondClick(event: MouseEvent): void {
-  if (event.detail > 1) {
-    event.preventDefault();
-    event.stopPropagation();
-  }
+function useSecondClickSwallowed(step: string): (event: MouseEvent) => void {
+  const clickedIn = useRef(step);
+  return (event) => {
+    if (event.detail > 1 && clickedIn.current !== step) {
+      event.preventDefault();
+      event.stopPropagation();
+    } else clickedIn.current = step;
+  };
 }
 
 const wide = 'w-full';

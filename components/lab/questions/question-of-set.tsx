@@ -3,7 +3,7 @@
 import { useEffect, useState } from 'react';
 import { Button } from '@/components/ui/button';
 import { answerState } from '@/components/questions/answer-state';
-import { lessonName } from '@/components/questions/lesson-name';
+import { lessonName } from '@/lib/wording/lesson-name';
 import { emptyAnswer } from '@/components/questions/answers';
 import { QuestionFields } from '@/components/questions/question-fields';
 import type { ItemAnswer } from '@/lib/items/item-answer';

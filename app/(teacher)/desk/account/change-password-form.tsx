@@ -6,7 +6,7 @@ import { StatusLine } from '@/components/ui/status-line';
 import { SubmitButton } from '@/components/ui/submit-button';
 import { TextInput } from '@/components/ui/text-input';
 import type { FormAnswer, FormActionFunction } from '@/components/desk/action-form';
-import { useReachingAction } from '@/components/desk/use-form-action';
+import { useReachingAction } from '@/components/ui/use-form-action';
 
 const untouched: FormAnswer = { problem: null, said: null, kept: {} };
 

@@ -10,7 +10,7 @@ import { ProgressPanel } from '@/components/desk/progress-panel';
 import { zonedTimeText } from '@/components/grading/zoned-time';
 import { skyPictureStars } from '@/components/sky/sky-picture-stars';
 import { labText } from '@/components/grading/template-text';
-import { lessonName } from '@/components/questions/lesson-name';
+import { lessonName } from '@/lib/wording/lesson-name';
 import { LinkButton } from '@/components/ui/link-button';
 import { Notice } from '@/components/ui/notice';
 import { PageHeader } from '@/components/ui/page-header';
