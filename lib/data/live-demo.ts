@@ -8,6 +8,20 @@ import type { LiveNeed, LiveStanding } from './live-standing';
 export const demoLapMinutes = 5;
 const lapMs = demoLapMinutes * 60_000;
 
+/** What need not be read again from one look to the next. */
+export type BoardMemory = {
+  rows: LiveMemory;
+  /** Its own, or each reading would forget what the other had read. */
+  laid: LiveMemory;
+  /** See {@link demoMadeAt}; undefined: not asked yet. It does not change while anybody watches. */
+  madeAt: Date | null | undefined;
+};
+export const newBoardMemory = (): BoardMemory => ({
+  rows: newLiveMemory(),
+  laid: newLiveMemory(),
+  madeAt: undefined,
+});
+
 /**
  * The rows of any class, which for the invented one never run out: its lesson comes round again and again,
  * as it stood when the class was made. Nothing is written for it. Whoever has done anything since is shown
@@ -16,17 +30,17 @@ const lapMs = demoLapMinutes * 60_000;
 export async function readBoardRows(
   classId: string,
   now: Date,
-  memory: LiveMemory = newLiveMemory(),
+  memory: BoardMemory = newBoardMemory(),
 ): Promise<LiveRow[]> {
   const [rows, madeAt] = await Promise.all([
-    readLiveRows(classId, now, memory),
-    demoMadeAt(classId),
+    readLiveRows(classId, now, memory.rows),
+    memory.madeAt === undefined ? demoMadeAt(classId) : memory.madeAt,
   ]);
+  memory.madeAt = madeAt;
   if (madeAt === null || now <= madeAt) return rows;
   const sinceMs = now.getTime() - madeAt.getTime();
   const by = sinceMs - (sinceMs % lapMs);
-  // Its own memory, or each reading would forget what the other had read.
-  const laid = await readLiveRows(classId, new Date(now.getTime() - by), newLiveMemory());
+  const laid = await readLiveRows(classId, new Date(now.getTime() - by), memory.laid);
   const laidOf = new Map(laid.map((row) => [row.studentId, row]));
   return rows.map((row) => {
     const then = laidOf.get(row.studentId);

@@ -35,7 +35,7 @@ export const newLiveMemory = (): LiveMemory => ({ stages: new Map(), results: ne
 export async function readLiveRows(
   classId: string,
   now: Date,
-  memory: LiveMemory = newLiveMemory(),
+  memory: LiveMemory,
 ): Promise<LiveRow[]> {
   const since = new Date(now.getTime() - liveRules.lessonMinutes * 60_000);
   const student = { classId, leftAt: null };

@@ -1,14 +1,18 @@
-import { beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { hashSecret } from '@/lib/auth/passwords';
 import { getAttemptResult, getOpenAttempt, listStudentAssignments } from '@/lib/data/attempts';
 import { listAssignments } from '@/lib/data/assignments';
+import { createClass } from '@/lib/data/classes';
 import { db } from '@/lib/data/db';
 import { hasDemoAccounts, seedDemo, type DemoSignIns } from '@/lib/data/demo';
+import { makeDemoClass } from '@/lib/data/demo-class';
 import type { Clock } from '@/lib/data/clock';
 import { parseEnv } from '@/lib/data/env';
 import { getGradebook, getStudentRecord } from '@/lib/data/gradebook';
 import { getLiveBoard } from '@/lib/data/live-board';
 import { readLiveOptions } from '@/lib/data/live-input';
+import { watchClass, type LiveLook } from '@/lib/data/live-watch';
+import { addStudents } from '@/lib/data/roster';
 import { openSession } from '@/lib/data/sessions';
 import { getMySkills, getSkillMatrix, getSkillRecord } from '@/lib/data/skill-progress';
 import { getSignOffSheet } from '@/lib/data/sign-off-sheet';
@@ -17,6 +21,11 @@ import { useSchoolDatabase } from '../support/school-database';
 import { at, monday, valueOf } from '../support/school';
 
 useSchoolDatabase();
+// The whole class takes long to make: a test that needs but any may make a small one.
+vi.mock('@/lib/data/demo-class', async (importOriginal) => {
+  const actual = await importOriginal<{ makeDemoClass: typeof makeDemoClass }>();
+  return { makeDemoClass: vi.fn(actual.makeDemoClass) };
+});
 const origin = { device: null, address: null };
 let signIns: DemoSignIns;
 let classId: string;
@@ -184,6 +193,45 @@ describe('the live board of the invented class', () => {
     await db().session.deleteMany({ where: { studentId: student.id } });
   });
 
+  test('is watched without reading again what has not changed', async () => {
+    const looks: LiveLook[] = [];
+    let look = (): Promise<void> => Promise.resolve();
+    const stop = watchClass(
+      classId,
+      (seen) => {
+        looks.push(seen);
+        return Promise.resolve();
+      },
+      {
+        clock: later(60),
+        ticker: (run) => {
+          look = run;
+          return () => undefined;
+        },
+      },
+    );
+    await look();
+    // Nobody changes these: whoever reads them anew shows something else.
+    const drafts = await db().event.findMany({ where: { kind: 'draft' } });
+    await db().event.updateMany({ where: { kind: 'draft' }, data: { payload: {} } });
+    await db().class.update({ where: { id: classId }, data: { isDemo: false } });
+    await look();
+    stop();
+    await db().class.update({ where: { id: classId }, data: { isDemo: true } });
+    for (const { attemptId, sequence, payload } of drafts) {
+      await db().event.update({
+        where: { attemptId_sequence: { attemptId, sequence } },
+        data: { payload: payload ?? {} },
+      });
+    }
+    const [first, second] = looks.map((seen) => (seen.ok ? seen.rows : []));
+    const stages = (first ?? []).flatMap(({ standing: { place } }) =>
+      place.kind === 'attempt' ? [place.stage] : [],
+    );
+    expect(stages.some((stage) => stage !== null)).toBe(true);
+    expect(second).toEqual(first);
+  });
+
   test('a class that is no demonstration is shown as it is', async () => {
     await db().class.update({ where: { id: classId }, data: { isDemo: false } });
     expect(new Set((await statesOf(later(300))).values())).toEqual(new Set(['away']));
@@ -206,6 +254,49 @@ describe('a second start', () => {
 
   test('finds the demonstration where a school looks for it', async () => {
     expect(await hasDemoAccounts()).toBe(true);
+  });
+});
+
+describe('a start after the class was deleted', () => {
+  const spring = at('2027-03-01T09:00:00Z');
+  const anHourOn = at('2027-03-01T10:00:00Z');
+  /** One student, who is there when the class is made. */
+  const small: typeof makeDemoClass = async (maker, clock) => {
+    const named = { name: 'Small', timeZone: 'Europe/London' };
+    const made = valueOf(await createClass(maker, named, clock));
+    await db().class.update({ where: { id: made.classId }, data: { isDemo: true } });
+    const [studentId = ''] = valueOf(await addStudents(maker, made.classId, ['Fern'])).studentIds;
+    await openSession({ studentId }, { device: 'x', previousToken: null }, clock);
+    return made.classId;
+  };
+  const stateOf = async (clock: Clock) => {
+    const { id } = await db().class.findFirstOrThrow({ where: { isDemo: true } });
+    const board = await getLiveBoard(teacher, id, readLiveOptions({}), clock);
+    return board?.tiles.map(({ state }) => state);
+  };
+
+  test('makes it anew, with a lesson that goes on from then', async () => {
+    await db().class.deleteMany({ where: { isDemo: true } });
+    vi.mocked(makeDemoClass).mockImplementationOnce(small);
+    await seedDemo(spring);
+    expect(await stateOf(anHourOn)).toEqual(['here']);
+    // The next start leaves it as it is.
+    await seedDemo(anHourOn);
+    expect(await stateOf(at('2027-03-01T11:00:00Z'))).toEqual(['here']);
+  });
+
+  test('that is broken off leaves nothing that would pass for whole', async () => {
+    await db().class.deleteMany({ where: { isDemo: true } });
+    vi.mocked(makeDemoClass).mockImplementationOnce(async (maker, clock) => {
+      await small(maker, clock);
+      throw new Error('power cut');
+    });
+    await expect(seedDemo(spring)).rejects.toThrow('power cut');
+    const half = await db().class.findFirstOrThrow({ where: { isDemo: true } });
+    vi.mocked(makeDemoClass).mockImplementationOnce(small);
+    await seedDemo(spring);
+    const whole = await db().class.findMany({ where: { isDemo: true } });
+    expect(whole.map(({ id }) => id === half.id)).toEqual([false]);
   });
 });
 
