@@ -26,7 +26,12 @@ export function RosterTable({
   cardsHref: string;
 }) {
   return (
-    <TableFrame caption={`Students of ${className}`} captionHidden stickyFirstColumn>
+    <TableFrame
+      caption={`Students of ${className}`}
+      captionHidden
+      stickyFirstColumn
+      rows={roster.length}
+    >
       <thead>
         <tr>
           <th scope="col">Student</th>

@@ -9,10 +9,15 @@ type TableFrameProps = {
   stickyFirstColumn?: boolean;
   /** The full height of the table, for a short one or for print. */
   tall?: boolean;
+  /** How many rows there are, where that varies: a short table shows them all without a frame to scroll. */
+  rows?: number;
   /** The table's <thead> and <tbody>. Cells of numbers carry the class "number". */
   children: ReactNode;
   className?: string;
 };
+
+/** One class: the page goes on below, so a list of so many is not cut. Our judgement. */
+const rowsInFull = 30;
 
 /** A dense table whose head stays in view; on a phone it scrolls in its own frame, by keyboard too. */
 export function TableFrame({
@@ -20,6 +25,7 @@ export function TableFrame({
   captionHidden = false,
   stickyFirstColumn = false,
   tall = false,
+  rows,
   children,
   className,
 }: TableFrameProps) {
@@ -34,7 +40,7 @@ export function TableFrame({
       data-first-column={stickyFirstColumn ? 'sticky' : undefined}
       className={classNames(
         'table-frame relative overflow-auto rounded-b-lg border border-t-2 border-line border-t-strong bg-panel',
-        !tall && 'max-h-[75dvh]',
+        !tall && (rows === undefined || rows > rowsInFull) && 'max-h-[75dvh]',
         className,
       )}
     >

@@ -83,7 +83,7 @@ export function GradebookGrid({
       <StatusLine className={said === null ? 'sr-only' : 'no-print'}>{said}</StatusLine>
       <div
         data-first-column="sticky"
-        className="table-frame relative max-h-[75dvh] scroll-ps-36 sm:scroll-ps-48 scroll-pt-24 overflow-auto rounded-b-lg border border-t-2 border-line border-t-strong bg-panel"
+        className="table-frame relative max-h-[88dvh] scroll-ps-36 sm:scroll-ps-48 scroll-pt-24 overflow-auto rounded-b-lg border border-t-2 border-line border-t-strong bg-panel"
       >
         {/* The grid pattern is a table whose cells are moved to by arrow keys. */}
         <table

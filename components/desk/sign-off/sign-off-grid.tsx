@@ -26,7 +26,7 @@ export function SignOffGrid({
       captionHidden
       stickyFirstColumn
       tall
-      className="max-h-[85dvh] max-sm:-mx-4 max-sm:rounded-none max-sm:border-x-0"
+      className="max-sm:-mx-4 max-sm:rounded-none max-sm:border-x-0"
     >
       <thead>
         <tr>
