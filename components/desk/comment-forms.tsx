@@ -1,6 +1,8 @@
 import { ActionForm, type FormActionFunction } from './action-form';
 import { CommentForm, type CommentPlace } from './comment-form';
 import { ConfirmAction } from './confirm-action';
+import { Notice } from '@/components/ui/notice';
+import { TextLink } from '@/components/ui/text-link';
 import type { AttemptComments } from '@/lib/data/comments';
 
 export type CommentActions = {
@@ -14,13 +16,13 @@ export function CommentForms({
   written: { comments, returnedAt, newerStarted },
   names,
   actions,
-  dueIsOver,
+  moreTimeAt,
 }: {
   written: AttemptComments;
   names: readonly { id: string; name: string }[];
   actions: CommentActions;
-  /** Then the student needs more time as well, or cannot start. */
-  dueIsOver: boolean;
+  /** Where more time is given, once the due time is over and the student cannot start; null before. */
+  moreTimeAt: string | null;
 }) {
   const places = [{ id: '', name: 'On the whole' }, ...names].map(({ id, name }): CommentPlace => {
     const there = comments.find(({ criterion }) => criterion === id);
@@ -37,7 +39,10 @@ export function CommentForms({
             <p className="text-soft">Given back, and taken up again.</p>
           ) : (
             <div className="space-y-2">
-              <p>Given back: the student may try once more.</p>
+              <p>
+                {moreTimeAt === null ? 'Given back: the student may try once more.' : 'Given back.'}
+              </p>
+              <NoTimeLeft moreTimeAt={moreTimeAt} />
               <ConfirmAction
                 action={actions.takeBack}
                 title="Take the giving back back?"
@@ -51,7 +56,8 @@ export function CommentForms({
         ) : newerStarted ? (
           <p className="text-soft">A newer attempt has been started: this one is not given back.</p>
         ) : (
-          <div className="space-y-2">
+          <div className="space-y-4">
+            <NoTimeLeft moreTimeAt={moreTimeAt} />
             <ActionForm
               idPrefix="give-back"
               action={actions.giveBack}
@@ -59,24 +65,36 @@ export function CommentForms({
                 {
                   name: 'text',
                   label: 'Give back: what to do better',
-                  hint:
+                  hint: [
+                    moreTimeAt === null
+                      ? 'The student reads it at once and may try once more.'
+                      : 'The student reads it at once.',
                     whole === undefined || whole.text === ''
-                      ? 'The student reads it at once and may try once more. It becomes the comment on the whole.'
-                      : 'The student reads it at once and may try once more. It is put below the comment on the whole, which stays.',
+                      ? 'It becomes the comment on the whole.'
+                      : 'It is put below the comment on the whole, which stays.',
+                  ].join(' '),
                   type: 'note',
                 },
               ]}
               hidden={{ openedOn: whole?.changedAt ?? '' }}
               submitLabel="Give back for another try"
             />
-            {dueIsOver ? (
-              <p className="max-w-measure text-sm text-caution">
-                The due time is over: give more time as well, or the student cannot start.
-              </p>
-            ) : null}
           </div>
         )}
       </div>
     </details>
+  );
+}
+
+/** Giving back does not move the due time: the teacher has to do that too. */
+function NoTimeLeft({ moreTimeAt }: { moreTimeAt: string | null }) {
+  if (moreTimeAt === null) return null;
+  return (
+    <Notice tone="caution" title="The due time is over">
+      <p>
+        Given back or not, the student cannot start before you{' '}
+        <TextLink href={moreTimeAt}>give more time</TextLink>, under “Own mark, excuse, more time”.
+      </p>
+    </Notice>
   );
 }

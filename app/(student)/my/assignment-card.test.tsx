@@ -100,6 +100,19 @@ describe('the card of an assignment', () => {
     expect(screen.getByRole('link', { name: 'The night' })).toBeTruthy();
   });
 
+  it('given back in time can be started; given back too late says whom to ask instead', () => {
+    const returned = { state: 'returned' as const, attemptsUsed: 0, lastSubmittedAttemptId: 'in' };
+    const due = (dueAt: string) => card({ state: 'returned', dueAt, parts: [part(returned)] });
+    render(<AssignmentCard assignment={due('2026-12-01T10:00:00Z')} now={now} />);
+    expect(screen.getByText('Your teacher has given it back to you: try once more.')).toBeTruthy();
+    expect(screen.getByRole('button', { name: 'Start the check' })).toBeTruthy();
+    cleanup();
+    render(<AssignmentCard assignment={due('2026-12-01T09:59:59Z')} now={now} />);
+    expect(screen.getByText(/but the due time is over: ask for more time/)).toBeTruthy();
+    expect(screen.queryByText(/try once more/)).toBeNull();
+    expect(screen.queryByRole('button', { name: 'Start the check' })).toBeNull();
+  });
+
   it('for a teacher’s look leads to each task and can start nothing', () => {
     for (const assignment of [card({}), several]) {
       render(<AssignmentCard assignment={assignment} now={now} tryAt={(id) => `/try/${id}`} />);

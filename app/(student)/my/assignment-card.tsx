@@ -12,6 +12,7 @@ import { labOptions } from '@/lib/variants/labs';
 import { startPracticeRound } from './actions';
 import { attemptsInWords, nextStepOf, standingsOf } from './assignment-standing';
 import { dueInWords } from './due-words';
+import { givenBackInTime, givenBackTooLate } from './given-back-words';
 import { lessonsToRead } from './lessons-to-read';
 import { PartActions, PartRow } from './part-row';
 import { StartForm } from './start-form';
@@ -160,7 +161,9 @@ function StepSaid({ assignment, now }: { assignment: StudentAssignment; now: Dat
       <p className="mt-3">An attempt is open. What you did so far is kept: go on from there.</p>
     );
   if (assignment.state === 'returned')
-    return <p className="mt-3">Your teacher has given it back to you: try once more.</p>;
+    return (
+      <p className="mt-3">{steps.includes('too-late') ? givenBackTooLate : givenBackInTime}</p>
+    );
   if (steps.includes('too-late'))
     return <p className="mt-3">The due time is over. Ask your teacher for more time.</p>;
   return null;

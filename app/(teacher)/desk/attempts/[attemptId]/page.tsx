@@ -121,7 +121,11 @@ export default async function AttemptPage({ params }: { params: Promise<{ attemp
               giveBack: returnWork.bind(null, attempt.id),
               takeBack: undoReturn.bind(null, attempt.id),
             }}
-            dueIsOver={dueAt !== null && new Date(dueAt) < systemClock.now()}
+            moreTimeAt={
+              dueAt !== null && new Date(dueAt) < systemClock.now()
+                ? routes.teacher.gradebookCell(studentId, assignmentId)
+                : null
+            }
           />
         ) : null}
         {result === null ? (

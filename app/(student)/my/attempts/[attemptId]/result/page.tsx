@@ -19,6 +19,7 @@ import { nextStepOf, standingsOf } from '../../../assignment-standing';
 import { momentInWords } from '../../../due-words';
 import { practiseAgain } from '../../../practise-again';
 import { StartForm } from '../../../start-form';
+import { GivenBackNotice } from './given-back-notice';
 import { withheldInWords } from './withheld-words';
 
 export const metadata: Metadata = { title: 'How it came out' };
@@ -38,6 +39,7 @@ export default async function ResultPage({ params }: ResultPageProps) {
     assignment === undefined
       ? undefined
       : standingsOf(assignment).find(({ partId }) => partId === attempt.partId);
+  const step = part === undefined ? undefined : nextStepOf(part, now).kind;
   const zone = assignment?.dueTimeZone ?? attempt.classTimeZone;
   const kitName = loadKits().find(({ id }) => id === attempt.kitId)?.name ?? 'your telescope';
   const handedIn = momentInWords(attempt.submittedAt, zone, now);
@@ -52,9 +54,7 @@ export default async function ResultPage({ params }: ResultPageProps) {
       <p className="hidden print:mb-3 print:block">{attempt.studentName}</p>
       <div className="grid gap-6">
         {written === null || written.returnedAt === null || written.newerStarted ? null : (
-          <Notice tone="caution" title="Given back for another try">
-            <p>Your teacher gives you one more attempt and says below what to do better.</p>
-          </Notice>
+          <GivenBackNotice step={step} />
         )}
         {written === null || written.comments.length === 0 ? null : (
           <Panel title="What your teacher wrote">
@@ -84,7 +84,7 @@ export default async function ResultPage({ params }: ResultPageProps) {
           {attempt.mode === 'check' &&
           assignment !== undefined &&
           part !== undefined &&
-          nextStepOf(part, now).kind === 'start' ? (
+          step === 'start' ? (
             <StartForm
               action={startCheck}
               values={{ assignmentId: assignment.assignmentId, partId: part.partId }}
