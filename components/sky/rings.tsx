@@ -16,13 +16,15 @@ const vertexShader = /* glsl */ `
   varying float size;
   void main() {
     drawn = style;
-    size = (style > 1.5 ? 46.0 : 36.0) * pixelRatio;
+    size = (style > 3.5 ? 22.0 : style > 1.5 ? 46.0 : 36.0) * pixelRatio;
     gl_PointSize = size;
     gl_Position = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
   }
 `;
 
-// Style 0: pointed at. 1: selected. 2: kept. 3: proposed by the mount or given.
+// Style 0: pointed at. 1: selected. 2: kept. 3: proposed by the mount or given. 4: asked about: one
+// small ring, nine pixels from the star, for its neighbours are what is looked for. On a phone 390
+// pixels wide two degrees are twelve pixels at the field the sky opens with.
 const fragmentShader = /* glsl */ `
   varying float drawn;
   varying float size;
@@ -32,20 +34,25 @@ const fragmentShader = /* glsl */ `
     float outer = size * 0.5 - 2.0;
     float ring = 1.0 - smoothstep(0.6, 1.6, abs(r - outer) - 0.4);
     if (drawn > 0.5 && drawn < 2.5) ring = max(ring, 1.0 - smoothstep(0.6, 1.5, abs(r - outer + 5.0) - 0.2));
-    if (drawn > 2.5) ring *= step(0.0, sin(atan(at.y, at.x) * 8.0));
+    if (drawn > 2.5 && drawn < 3.5) ring *= step(0.0, sin(atan(at.y, at.x) * 8.0));
     if (drawn > 0.5 && drawn < 1.5) ring *= step(0.35, abs(sin(atan(at.y, at.x) * 2.0)));
     vec3 colour = drawn < 0.5 ? vec3(0.95, 0.93, 0.88) : vec3(1.0, 0.78, 0.42);
     gl_FragColor = vec4(colour, ring * (drawn < 0.5 ? 0.75 : 0.95));
   }
 `;
 
-const styleOf: Readonly<Record<SkyMark['kind'], number>> = { selected: 1, kept: 2, proposed: 3 };
+const styleOf: Readonly<Record<SkyMark['kind'], number>> = {
+  selected: 1,
+  kept: 2,
+  proposed: 3,
+  asked: 4,
+};
 
 const makeUniforms = () => ({ pixelRatio: { value: 1 } });
 
 type RingsProps = { marks: readonly SkyMark[]; view: SkyView };
 
-/** Rings round what is pointed at, selected, kept and proposed; told apart by shape, not colour. */
+/** Rings round what is pointed at and what is marked; told apart by shape and size, not colour. */
 export function Rings({ marks, view }: RingsProps) {
   const points = useRef<Points>(null);
   const material = useRef<ShaderMaterial>(null);

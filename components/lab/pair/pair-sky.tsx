@@ -29,6 +29,7 @@ export function PairSky({ lab, figuresOffered, onLost }: PairSkyProps) {
   const { sky, choice, selected, stage, proposalHip, placeOf, nameOf } = lab;
   const selectedId = selected?.id ?? null;
   const { picks } = choice.draft;
+  const askedHip = stage.at === 'look-alike' ? stage.hip : null;
 
   const marks = useMemo(
     () =>
@@ -37,14 +38,15 @@ export function PairSky({ lab, figuresOffered, onLost }: PairSkyProps) {
         selected: selectedId,
         kept: picks.map(({ hip }) => ({ hip, name: nameOf(`hip-${hip}`) })),
         proposedHip: proposalHip,
+        askedHip,
       }),
     // Names follow from the picks.
     // eslint-disable-next-line react-hooks/exhaustive-deps
-    [placeOf, selectedId, picks, proposalHip],
+    [placeOf, selectedId, picks, proposalHip, askedHip],
   );
 
   // What the learner is asked about is brought into view.
-  const asked = stage.at === 'look-alike' ? stage.hip : proposalHip;
+  const asked = askedHip ?? proposalHip;
   useEffect(() => {
     if (asked === null) return;
     const place = placeOf(`hip-${asked}`);
