@@ -71,6 +71,16 @@ export function NoteSheet({
       description={several ? 'One level for all who are chosen.' : <SoFar notes={notes} />}
     >
       <div className="space-y-3">
+        {/* Before the list of a whole class, which would push them under the levels. */}
+        {gatesOfSkill[skill].length === 0 ? null : (
+          <Switches
+            legend="Gates: press what failed"
+            choices={gatesOfSkill[skill].map((id) => ({ id, text: gateText[id].failed }))}
+            on={gates}
+            words={['it happened', 'no']}
+            onToggle={(id) => setGates(toggled(gates, id))}
+          />
+        )}
         {several ? (
           <>
             <div className="flex items-center justify-between gap-3">
@@ -95,15 +105,6 @@ export function NoteSheet({
             />
           </>
         ) : null}
-        {gatesOfSkill[skill].length === 0 ? null : (
-          <Switches
-            legend="Gates: press what failed"
-            choices={gatesOfSkill[skill].map((id) => ({ id, text: gateText[id].failed }))}
-            on={gates}
-            words={['it happened', 'no']}
-            onToggle={(id) => setGates(toggled(gates, id))}
-          />
-        )}
         <div className="flex items-center justify-between gap-3">
           <span id="prompts-label" className="font-semibold">
             Prompts given
