@@ -51,7 +51,9 @@ export default async function AssignmentsPage({
             <th scope="col">What is marked</th>
             <th scope="col">State</th>
             <th scope="col">Place</th>
-            <th scope="col">Due</th>
+            <th scope="col" className="max-sm:hidden">
+              Due
+            </th>
             <th scope="col" className="number">
               Pass mark
             </th>
@@ -70,6 +72,11 @@ export default async function AssignmentsPage({
                 <Link className="link" href={routes.teacher.assignment(assignment.id)}>
                   {assignment.title}
                 </Link>
+                {/* On a phone the column of its own would be out of sight. */}
+                <span className="block text-sm font-normal text-soft sm:hidden">
+                  {assignment.dueAt === null ? '' : 'due '}
+                  {dueText(assignment)}
+                </span>
               </th>
               <td>{labsInWords(assignment)}</td>
               <td>
@@ -80,11 +87,7 @@ export default async function AssignmentsPage({
                   ? '–'
                   : assignment.placeName}
               </td>
-              <td className="whitespace-nowrap">
-                {assignment.dueAt === null
-                  ? 'no due time'
-                  : zonedTimeText(assignment.dueAt, assignment.dueTimeZone)}
-              </td>
+              <td className="whitespace-nowrap max-sm:hidden">{dueText(assignment)}</td>
               <td className="number">{markText(assignment.passMark)}</td>
               <td className="number">{assignment.attemptsUnderWay}</td>
               <td className="number">{assignment.attemptsSubmitted}</td>
@@ -95,6 +98,9 @@ export default async function AssignmentsPage({
     </div>
   );
 }
+
+const dueText = ({ dueAt, dueTimeZone }: AssignmentSummary): string =>
+  dueAt === null ? 'no due time' : zonedTimeText(dueAt, dueTimeZone);
 
 /** "Level · Questions on lessons", and what is to be read. */
 function labsInWords({ labs, lessonCount }: AssignmentSummary): string {
