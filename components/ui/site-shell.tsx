@@ -48,7 +48,8 @@ export function SiteShell({
             Duskbench
           </Link>
           <nav aria-label="Main" className="order-3 -mx-1 w-full sm:order-2 sm:w-auto sm:flex-1">
-            <ul className="flex flex-wrap items-center gap-x-2.5 sm:gap-x-5">
+            {/* After dark the letters are larger: on a phone the row still ends with "Sign out". */}
+            <ul className="flex flex-wrap items-center gap-x-2.5 max-sm:[[data-theme=after-dark]_&]:gap-x-1 max-sm:[[data-theme=after-dark]_&]:text-[0.9rem] sm:gap-x-5">
               <ViewerLinks viewer={viewer} signOut={signOut} />
             </ul>
           </nav>

@@ -20,8 +20,9 @@ export default async function ClassLayout({
   const { id, role, archivedAt } = details;
   return (
     <>
-      {/* A sheet of cards is cut up: it carries nothing but cards. */}
-      <div className="print:[body:has([data-card-sheet])_&]:hidden max-sm:[&_h1]:text-xl max-sm:[&_header]:mb-2 max-sm:[&_header_nav]:mb-0">
+      {/* A sheet of cards is cut up: it carries nothing but cards. On a phone, a page that is used
+          outside keeps the class's name and no more. */}
+      <div className="max-sm:[body:has([data-compact-head])_&]:[&_header>nav]:hidden max-sm:[body:has([data-compact-head])_&]:[&_h1+div]:hidden max-sm:[body:has([data-compact-head])_&]:[&_.bench-edge]:hidden print:[body:has([data-card-sheet])_&]:hidden max-sm:[&_h1]:text-xl max-sm:[&_header]:mb-2 max-sm:[&_header_nav]:mb-0">
         <PageHeader
           title={details.name}
           lead={

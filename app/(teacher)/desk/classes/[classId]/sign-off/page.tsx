@@ -41,8 +41,9 @@ export default async function SignOffPage({
   }
   const known = sheet.groups.some(({ id }) => id === group) || group === 'none' ? group : '';
   return (
-    <div className="space-y-4">
-      <h2 className="text-xl font-semibold">Sign-off at the telescope</h2>
+    <div data-compact-head="" className="space-y-4 max-sm:space-y-2">
+      {/* On a phone the row of pages above says it, and the grid belongs on the first screen. */}
+      <h2 className="max-sm:sr-only text-xl font-semibold">Sign-off at the telescope</h2>
       {teacherId === null ? (
         <ReadOnlySheet
           sheet={sheet}
