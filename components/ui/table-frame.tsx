@@ -7,6 +7,8 @@ type TableFrameProps = {
   captionHidden?: boolean;
   /** Keeps the row names in view while the rest scrolls sideways. */
   stickyFirstColumn?: boolean;
+  /** On a phone each row is a block, one cell below the other; its head is left to the ear. */
+  stacked?: boolean;
   /** The full height of the table, for a short one or for print. */
   tall?: boolean;
   /** How many rows there are, where that varies: a short table shows them all without a frame to scroll. */
@@ -24,6 +26,7 @@ export function TableFrame({
   caption,
   captionHidden = false,
   stickyFirstColumn = false,
+  stacked = false,
   tall = false,
   rows,
   children,
@@ -37,6 +40,7 @@ export function TableFrame({
       // A region that scrolls must be reachable by keyboard (2.1.1).
       // eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex
       tabIndex={0}
+      data-stacked={stacked ? '' : undefined}
       data-first-column={stickyFirstColumn ? 'sticky' : undefined}
       className={classNames(
         'table-frame relative overflow-auto rounded-b-lg border border-t-2 border-line border-t-strong bg-panel',

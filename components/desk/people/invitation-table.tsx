@@ -20,7 +20,7 @@ export function InvitationTable({
 }) {
   if (invitations.length === 0) return <p className="text-soft">No link is open.</p>;
   return (
-    <TableFrame caption="Invitation links that still work" tall>
+    <TableFrame caption="Invitation links that still work" stacked tall>
       <thead>
         <tr>
           <th scope="col">Made</th>
@@ -37,12 +37,16 @@ export function InvitationTable({
           const maker = invitation.isOwn ? 'you' : (invitation.madeBy ?? 'a former teacher');
           return (
             <tr key={invitation.invitationId}>
-              <th scope="row" className="min-w-36">
+              <th scope="row" className="sm:min-w-36">
                 {made}
                 <span className="block text-sm font-normal text-soft">by {maker}</span>
               </th>
-              <td className="min-w-32">{invitedAs(invitation, withClass)}</td>
-              <td className="min-w-28">
+              <td className="sm:min-w-32">{invitedAs(invitation, withClass)}</td>
+              <td className="sm:min-w-28">
+                {/* Said by the head of the column where that is seen. */}
+                <span aria-hidden="true" className="sm:hidden">
+                  until{' '}
+                </span>
                 {zonedTimeText(invitation.expiresAt, timeZone)}
                 {invitation.rests && (
                   <span className="block text-sm text-soft">not while the class is archived</span>

@@ -23,7 +23,7 @@ export function MemberTable({
   actionsFor: ((teacherId: string) => MemberActions) | null;
 }) {
   return (
-    <TableFrame caption={`Teachers of ${className}`} captionHidden tall>
+    <TableFrame caption={`Teachers of ${className}`} captionHidden stacked tall>
       <thead>
         <tr>
           <th scope="col">Name</th>
@@ -34,10 +34,12 @@ export function MemberTable({
       <tbody>
         {members.map((member) => (
           <tr key={member.teacherId}>
-            <th scope="row" className="min-w-40">
+            <th scope="row" className="sm:min-w-56">
               {member.displayName}
               {member.isViewer ? <span className="font-normal text-soft"> (you)</span> : null}
-              <span className="block text-sm font-normal break-all text-soft">{member.email}</span>
+              <span className="block text-sm font-normal wrap-anywhere text-soft">
+                {member.email}
+              </span>
             </th>
             <td>{roleText[member.role]}</td>
             {actionsFor === null ? null : (
@@ -75,7 +77,7 @@ function MemberButtons({
   const name = member.displayName;
   const to = role === 'teacher' ? 'observer' : 'teacher';
   return (
-    <div className="flex min-w-64 flex-wrap items-start gap-2">
+    <div className="flex sm:min-w-64 flex-wrap items-start gap-2">
       <ActionForm
         key={role}
         idPrefix={`role-${member.teacherId}`}
