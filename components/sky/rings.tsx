@@ -16,7 +16,10 @@ const vertexShader = /* glsl */ `
   varying float size;
   void main() {
     drawn = style;
-    size = (style > 3.5 ? 22.0 : style > 1.5 ? 46.0 : 36.0) * pixelRatio;
+    // Stars are drawn larger in a narrow field: the smallest ring grows with them to stay outside.
+    float narrow = max(projectionMatrix[0][0], projectionMatrix[1][1]) / 1.9;
+    float smallest = 22.0 * clamp(sqrt(narrow), 1.0, 1.9);
+    size = (style > 3.5 ? smallest : style > 1.5 ? 46.0 : 36.0) * pixelRatio;
     gl_PointSize = size;
     gl_Position = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
   }
