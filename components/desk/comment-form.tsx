@@ -31,7 +31,10 @@ export function CommentForm({
   const [chosen, choose] = useState('');
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
   const place = places.find(({ id }) => id === chosen);
+  // What was said of one text is not said of the next one, typed or chosen.
+  const [changedSince, setChangedSince] = useState(false);
   const { problem, said, send } = useFormAction(action, (answer) => {
+    setChangedSince(false);
     // From here on the field shows what stands there, also when a colleague changes it.
     if (answer.problem === null)
       setTyped((all) => Object.fromEntries(Object.entries(all).filter(([id]) => id !== chosen)));
@@ -62,6 +65,7 @@ export function CommentForm({
             value={chosen}
             onChange={({ currentTarget }) => {
               choose(currentTarget.value);
+              setChangedSince(true);
             }}
           >
             {places.map(({ id, name, changedAt }) => (
@@ -88,13 +92,14 @@ export function CommentForm({
             onChange={({ currentTarget }) => {
               const { value } = currentTarget;
               setTyped((all) => ({ ...all, [chosen]: value }));
+              setChangedSince(true);
             }}
           />
         )}
       </Field>
       <div className="flex flex-wrap items-center gap-3">
         <SubmitButton>Save the comment</SubmitButton>
-        <StatusLine>{said}</StatusLine>
+        <StatusLine>{changedSince ? null : said}</StatusLine>
       </div>
     </form>
   );
