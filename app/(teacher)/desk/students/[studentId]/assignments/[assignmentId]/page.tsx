@@ -129,4 +129,4 @@ export default async function CellPage({ params }: CellPageProps) {
 }
 
 const undoText = ({ what, before, after }: ReturnType<typeof trailWords>): string =>
-  `${what}: ${after} becomes ${before} again. The line stays, and the undoing is written below it.`;
+  `${what}: ${after} becomes ${before} again. The line stays, and the undoing is written above it.`;
