@@ -163,5 +163,5 @@ export async function undoLastDecision(
 const changedMeanwhile = () =>
   failure(
     'changed-meanwhile',
-    'This has been changed in the meantime. Load the page again and look at the newest line.',
+    'This has been changed in the meantime. Close this and look at the newest line.',
   );
