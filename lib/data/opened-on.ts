@@ -16,5 +16,5 @@ export const isAsOpened = (openedOn: OpenedOn, changedAt: Date | null | undefine
 export const changedMeanwhile = () =>
   failure(
     'changed-meanwhile',
-    'A colleague has changed this in the meantime. Look at what stands there now; save again if yours shall take its place.',
+    'This was changed meanwhile. Look at what stands there now; save again if yours shall take its place.',
   );
