@@ -189,7 +189,7 @@ test('cards on the screen, an invitation and what is not there are accessible an
 
   await page.goto(routes.teacher.account());
   await page.getByRole('button', { name: 'Make the link' }).click();
-  const link = await page.getByLabel('Invitation link').inputValue();
+  const link = await page.getByRole('textbox', { name: 'Invitation link' }).inputValue();
   const guest = await openBrowser();
   await lookAt(guest, new URL(link).pathname);
   await expect(guest.getByLabel('Your name')).toBeVisible();
