@@ -9,8 +9,10 @@ export const countText = (count: number, one: string, many = `${one}s`): string 
   `${String(count)} ${count === 1 ? one : many}`;
 
 /** "64 %": whole, for a share of people or of marks. */
-export const percentText = (share: number): string =>
-  `${share < 0 ? '−' : ''}${String(Math.round(100 * Math.abs(share)))} %`;
+export function percentText(share: number): string {
+  const whole = Math.round(100 * Math.abs(share));
+  return `${share < 0 && whole > 0 ? '−' : ''}${String(whole)} %`;
+}
 
 /** A coefficient with the true minus sign: "−.12", ".71". */
 export function coefficientText(r: number): string {
