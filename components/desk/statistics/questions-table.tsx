@@ -97,7 +97,9 @@ function WithTheRest({ question }: { question: QuestionStatistics }) {
     <span className={footing === 'enough' ? '' : 'text-soft italic'}>
       {withTheRest(itemRest)} ({coefficientText(itemRest)})
       {upperLower === null ? null : (
-        <span className="block text-xs">best 27 % less weakest 27 %: {percentText(upperLower)}</span>
+        <span className="block text-xs">
+          best 27 % less weakest 27 %: {percentText(upperLower)}
+        </span>
       )}
       {footing === 'enough' ? null : <span className="block text-xs">{tooFewText}</span>}
     </span>

@@ -94,5 +94,6 @@ test('a coefficient is written without its nought, and minus as minus', () => {
     '.00',
     '.00',
   ]);
+  expect(percentText(-0.004)).toBe('0 %');
   expect(percentText(-0.25)).toBe('−25 %');
 });
