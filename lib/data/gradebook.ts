@@ -10,9 +10,10 @@ import { classOfStudent, mayWithClass } from './access';
 import { systemClock, type Clock } from './clock';
 import { cellOf, labOfPart, type GradebookCell } from './gradebook-cell';
 import { gradebookCsv } from './gradebook-csv';
+import { groupedBy } from './grouped-by';
 import { mapInTurns } from './in-turns';
 import { signedOffSkills } from './observations';
-import { loadGradebookRows, type AttemptRow, type GradebookPart } from './gradebook-rows';
+import { loadGradebookRows, type GradebookPart } from './gradebook-rows';
 
 export type { GradebookState } from '../grading/gradebook-state';
 export type { GradebookCell } from './gradebook-cell';
@@ -73,13 +74,10 @@ export async function getStudentGradebook(
 
 async function readGradebook(classId: string, only: GradebookPart, now: Date): Promise<Gradebook> {
   const { students, assignments, attempts, groups } = await loadGradebookRows(classId, only);
-  const attemptsOf = new Map<string, AttemptRow[]>();
-  for (const attempt of attempts) {
-    const key = `${attempt.studentId} ${attempt.assignmentId}`;
-    const there = attemptsOf.get(key);
-    if (there === undefined) attemptsOf.set(key, [attempt]);
-    else there.push(attempt);
-  }
+  const attemptsOf = groupedBy(
+    attempts,
+    (attempt) => `${attempt.studentId} ${attempt.assignmentId}`,
+  );
   const ordered = [
     ...students.filter(({ leftAt }) => leftAt === null),
     ...students.filter(({ leftAt }) => leftAt !== null),

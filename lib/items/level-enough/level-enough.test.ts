@@ -208,7 +208,7 @@ describe('how far', () => {
         const radius = numbersIn(item.left.find(({ id }) => id === left)?.text ?? '')[0] ?? NaN;
         const lean = numbersIn(item.right.find(({ id }) => id === right)?.text ?? '')[0];
         // Told to a tenth of a degree.
-        expect(lean).toBeCloseTo(Math.atan(board / (1.5 * radius)) / rad, 1);
+        expect(lean).toBe(Math.round((10 * Math.atan(board / (1.5 * radius))) / rad) / 10);
       }
     }
   });
