@@ -9,7 +9,7 @@ export const metadata: Metadata = { title: 'Sign-off outside', robots: { index: 
  */
 export default function OutsidePage() {
   return (
-    <main id="main" className="mx-auto max-w-[76rem] px-4 pt-4 pb-16">
+    <main id="main" className="mx-auto max-w-[76rem] px-4 pt-4 pb-36">
       <OutsideSheet />
     </main>
   );

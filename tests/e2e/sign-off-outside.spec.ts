@@ -27,7 +27,7 @@ test('skills are signed off without a connection, over a reload, and arrive once
   await page.goto(routes.teacher.classSignOff(classId));
   await expect(page.getByRole('heading', { name: 'Sign-off at the telescope' })).toBeVisible();
   await page.getByRole('button', { name: 'Keep it until noon tomorrow' }).click();
-  await expect(page.getByText(/^Kept on this phone until/)).toBeVisible();
+  await expect(page.getByText(/^Kept on this device until/)).toBeVisible();
   await expectAccessible(page);
 
   await context.setOffline(true);

@@ -103,7 +103,7 @@ export function SignOffBoard({
   };
 
   return (
-    <div data-keeps-working="" className="space-y-3 pb-20 max-sm:space-y-2">
+    <div data-keeps-working="" className="space-y-3 max-sm:space-y-2">
       <QueueLine
         state={state}
         store={store}

@@ -40,8 +40,8 @@ export function TakeOutside({ sheet, owner }: { sheet: SignOffSheet; owner: Owne
       <div className="max-w-measure space-y-3">
         <p aria-live="polite">
           {kept === null
-            ? 'Keep this class on this phone until noon tomorrow? Then this page opens without a connection, too. Kept are names, groups, and the levels and gates noted so far, not the words beside them. It is cleared at noon or, if no page is open then, when the desk is next opened here; when you sign out; and when another teacher signs in here. A session that runs out by itself clears nothing.'
-            : `Kept on this phone until ${untilText(kept.until)}: this page opens without a connection. Clear it when the phone changes hands.`}
+            ? 'Keep this class on this device until noon tomorrow? Then this page opens without a connection, too. Kept are names, groups, and the levels and gates noted so far, not the words beside them. It is cleared at noon or, if no page is open then, when the desk is next opened here; when you sign out; and when another teacher signs in here. A session that runs out by itself clears nothing.'
+            : `Kept on this device until ${untilText(kept.until)}: this page opens without a connection. Clear it when the device changes hands.`}
         </p>
         {changed === 'failed' ? (
           <p className="font-semibold text-caution" role="alert">

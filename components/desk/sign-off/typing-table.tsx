@@ -68,9 +68,7 @@ export function TypingTable({
 
   return (
     <details className="no-print rounded-md border border-line bg-panel">
-      <summary className="flex min-h-11 items-center px-3 font-semibold">
-        Type in from the paper form
-      </summary>
+      <summary className="px-3 py-2.5 font-semibold">Type in from the paper form</summary>
       <div className="space-y-3 p-3" data-unsaved={typing.unsaved ? '' : undefined}>
         <div className="grid gap-3 sm:grid-cols-3">
           <Field id="typed-evening" label="Date of the evening" error={wrong}>

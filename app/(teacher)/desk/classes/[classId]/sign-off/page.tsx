@@ -41,7 +41,8 @@ export default async function SignOffPage({
   }
   const known = sheet.groups.some(({ id }) => id === group) || group === 'none' ? group : '';
   return (
-    <div data-compact-head="" className="space-y-4 max-sm:space-y-2">
+    // The room below is for the bar that tells what was noted.
+    <div data-compact-head="" className="space-y-4 pb-20 max-sm:space-y-2">
       {/* On a phone the row of pages above says it, and the grid belongs on the first screen. */}
       <h2 className="max-sm:sr-only text-xl font-semibold">Sign-off at the telescope</h2>
       {teacherId === null ? (
